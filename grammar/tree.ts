@@ -1,0 +1,440 @@
+/**
+ * The instruction tree: what the words of a draft tell the knitter to do.
+ *
+ * Every node is a unist node. Offsets count UTF-16 units into the author's file, so `source.slice(start, end)` is the
+ * author's text for every node. Line and column are worked out from the offset where a finding is printed.
+ */
+import type { Sized } from './count.ts';
+
+/** A stretch of the author's file, in UTF-16 units, end exclusive. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+export type Side = 'RS' | 'WS';
+
+interface Base {
+  readonly type: string;
+  readonly span: Span;
+}
+
+/** A number of the draft, sized, with the place where it is printed. */
+export interface Count extends Base {
+  readonly type: 'count';
+  readonly values: Sized;
+  /** `all` and `rem` stand for however many there are. */
+  readonly all?: boolean;
+}
+
+/** How a repeat ends. */
+export type Extent =
+  /** "6 times", "6 times more", "6 times in all", "twice", "once more". `form` says where the number stood. */
+  | { readonly kind: 'times'; readonly count: Count; readonly sense: 'plain' | 'more' | 'all'; readonly form: 'from' | 'bracket' }
+  /** "to end", "across", "around", "until no sts rem". */
+  | { readonly kind: 'end' }
+  /** "to last 3 sts", "until 3 sts rem", "to within 3 sts of end". */
+  | { readonly kind: 'last'; readonly count: Count }
+  /** "to 2 sts before m", "to m", "to 3 sts past marker". `n` is stitches short of (before) or past the place. */
+  | { readonly kind: 'place'; readonly place: Anchor; readonly which: 'next' | 'last' | 'first' | 'beginning'; readonly ordinal?: number; readonly name?: string; readonly side: 'before' | 'past' | 'at'; readonly n: Count | null }
+  /** "until there are 12 sts on right needle (after cast-off)". */
+  | { readonly kind: 'onRight'; readonly count: Count; readonly afterBindOff: boolean }
+  /** A run over a known number: "patt 12", "k across 36 sts". */
+  | { readonly kind: 'over'; readonly count: Count };
+
+export type Anchor = 'marker' | 'turn' | 'gap' | 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver' | 'centre';
+
+/** Steps inside one row. */
+export type Step =
+  | Work
+  | IntoOne
+  | Repeat
+  | Turn
+  | Marker
+  | CastOn
+  | BindOff
+  | Hold
+  | TakeUp
+  | PickUp
+  | NeedlePart
+  | Evenly
+  | Resolve
+  | PullOver
+  | Change
+  | Stated
+  | Remark
+  | Unread;
+
+/** Stitches of the lexicon: `k5`, `k2tog`, `C6B`, `yo twice`. `times` repeats the one token ("k2tog twice"). */
+export interface Work extends Base {
+  readonly type: 'work';
+  /** Name of the lexicon entry, or of a stitch that the draft defines. */
+  readonly stitch: string;
+  /** The number in the name: 5 of `k5`, 2 of `k2tog`; null when the entry has none. */
+  readonly n: Count | null;
+  /** Second number of a cable such as `2/1 RC`. */
+  readonly m?: number;
+  readonly times?: Count;
+  /** "tbl", "wyif", "knitwise", "with its wrap"… in normal form. */
+  readonly manner: readonly string[];
+  readonly colour?: string;
+}
+
+/** "(k1, yo, k1) in next st": one stitch taken (or `takes`), the sum of what is inside made. */
+export interface IntoOne extends Base {
+  readonly type: 'intoOne';
+  readonly children: readonly Step[];
+  /** What it is worked into: one stitch, or the loops of a double yarn over, or a number of stitches held together. */
+  readonly into: 'stitch' | 'doubleYarnOver' | 'each';
+  readonly takes: Count | null;
+  /** "dropping second wrap". */
+  readonly dropping: boolean;
+  /** "in each of next 3 sts". */
+  readonly times?: Count;
+}
+
+/** A group worked over and over: star repeats, brackets, and runs such as "k to last 3 sts". */
+export interface Repeat extends Base {
+  readonly type: 'repeat';
+  readonly form: 'star' | 'bracket' | 'run';
+  readonly children: readonly Step[];
+  readonly extent: Extent | null;
+  /** Steps between the closing mark and "rep from": worked once, before the repeats begin. */
+  readonly once: readonly Step[];
+  /** "ending k2", "ending last rep k1 instead of k3". */
+  readonly ending: { readonly kind: 'then' | 'lastRepeat' | 'omitting'; readonly children: readonly Step[]; readonly span: Span } | null;
+  readonly mark: string | null;
+  /** Where the opening mark or bracket stands. */
+  readonly markSpan: Span | null;
+  /** The verb of a run: knit, purl, work, patt, rib, slip. */
+  readonly verb?: string;
+}
+
+/** Turning before the end of the row, with the method of the short row where the words name one. */
+export interface Turn extends Base {
+  readonly type: 'turn';
+  readonly method: 'plain' | 'wrap' | 'double' | 'twin' | 'pin' | 'yarnOver';
+  /** "leaving 6 sts unworked" is an assertion, "leaving rem sts" is none. */
+  readonly leaving: Count | null;
+  /** "leaving rem sts on a holder", "work on these sts only": the rest leaves the needle. */
+  readonly holds: string | null;
+}
+
+export interface Marker extends Base {
+  readonly type: 'marker';
+  readonly op: 'place' | 'slip' | 'remove' | 'replace' | 'hang';
+  readonly name: string | null;
+  /** "place a marker at each end of last row": marks the row, not a place between stitches. */
+  readonly atRow: boolean;
+}
+
+export interface CastOn extends Base {
+  readonly type: 'castOn';
+  readonly count: Count;
+  /** 'start': a new piece or the beginning of a row; 'here': after the last stitch worked; 'end': when the row is done. */
+  readonly where: 'start' | 'here' | 'end';
+  readonly method: string | null;
+  /** A provisional edge can be taken up again. */
+  readonly provisional: boolean;
+  /** "12 on each needle": the number printed per needle. */
+  readonly perNeedle: Count | null;
+}
+
+export interface BindOff extends Base {
+  readonly type: 'bindOff';
+  readonly count: Count;
+  readonly which: 'next' | 'centre' | 'all' | 'remaining';
+  readonly manner: readonly string[];
+  /** "(including st on needle)" after the stitches that follow says the loop is counted in. */
+  readonly loopCounted: boolean | null;
+}
+
+/** Stitches that leave the needle for a holder, waste yarn, a spare needle or a pin. */
+export interface Hold extends Base {
+  readonly type: 'hold';
+  readonly which: 'first' | 'last' | 'next' | 'centre' | 'remaining' | 'these' | 'other';
+  readonly count: Count | null;
+  readonly holder: string;
+  readonly name: string | null;
+}
+
+/** Held stitches come back: "k across 26 sts from back holder", "return 52 held sts to needle". */
+export interface TakeUp extends Base {
+  readonly type: 'takeUp';
+  readonly count: Count | null;
+  readonly name: string | null;
+  /** Worked in the same pass ("k across …") or only put back on the needle. */
+  readonly worked: boolean;
+  readonly net: Count | null;
+}
+
+export interface PickUp extends Base {
+  readonly type: 'pickUp';
+  readonly count: Count | null;
+  /** 'knit' unless the words say purl or only "pick up loops". */
+  readonly verb: 'knit' | 'purl' | 'loops';
+  readonly along: string | null;
+  /** "including sts on holders": the number already contains them. */
+  readonly includingHeld: boolean;
+}
+
+/** "Needle 1: …", "Front needle: …", "Instep: …": the steps measure "end" and "last" on this needle. */
+export interface NeedlePart extends Base {
+  readonly type: 'needlePart';
+  readonly needle: string;
+  readonly children: readonly Step[];
+}
+
+/** "inc 6 sts evenly", "dec to 90 sts": only the net is fixed. */
+export interface Evenly extends Base {
+  readonly type: 'evenly';
+  readonly change: 'inc' | 'dec' | 'to';
+  readonly count: Count;
+  /** "across last row": no extra row. */
+  readonly onLastRow: boolean;
+}
+
+/** "working each DS as one st", "picking up wraps", "close gap": says what happens to the marks of turns. */
+export interface Resolve extends Base {
+  readonly type: 'resolve';
+  readonly what: 'wraps' | 'doubles' | 'twins' | 'loops' | 'gap';
+}
+
+/** `psso`, `p2sso`, "pass the yo over". */
+export interface PullOver extends Base {
+  readonly type: 'pullOver';
+  readonly count: number;
+}
+
+/** A change of needle, yarn or colour; takes and makes nothing. */
+export interface Change extends Base {
+  readonly type: 'change';
+  readonly what: 'needle' | 'yarn' | 'join' | 'break' | 'side' | 'slide' | 'rotate' | 'noTurn' | 'other';
+  readonly detail: string;
+}
+
+/** A count the draft gives. */
+export interface Stated extends Base {
+  readonly type: 'stated';
+  readonly count: Count;
+  /** 'total' of stitches; a change; rows; stitches of a part. */
+  readonly what: 'total' | 'increased' | 'decreased' | 'rows' | 'each' | 'part' | 'left' | 'held' | 'repeats' | 'series';
+  /** "each side", "for back", "on holder", "between markers", "Needle 1". */
+  readonly scope: string | null;
+}
+
+/** Words that instruct nothing. */
+export interface Remark extends Base {
+  readonly type: 'remark';
+}
+
+/** Words that instruct and were not understood. */
+export interface Unread extends Base {
+  readonly type: 'unread';
+  readonly text: string;
+}
+
+/** The label of a row or round. */
+export interface Label extends Base {
+  readonly type: 'label';
+  readonly unit: 'row' | 'round';
+  /** Numbers in order: `Rows 5–8` is 5, 6, 7, 8. Empty for "Next row" and named rows. */
+  readonly numbers: readonly number[];
+  /** The numbers as ranges of the text, for rules that point at them. */
+  readonly numberSpan: Span | null;
+  /** Where the last number differs by size: `Rows 3–6 (8, 10)`. */
+  readonly lastBySize: Sized | null;
+  /** "Row 2 and all WS rows". */
+  readonly andAll: 'RS' | 'WS' | 'even' | 'odd' | 'alternate' | null;
+  /** "Next", "Next 3". */
+  readonly next: Count | null;
+  /** "Dec", "Inc", "Set-up", "Rib", "Moss st", "Short" in lower case, without the row word. */
+  readonly name: string | null;
+  readonly side: Side | null;
+  readonly sideSpan: Span | null;
+}
+
+/** One row or round, or several with the same text. */
+export interface Row extends Base {
+  readonly type: 'row';
+  readonly label: Label | null;
+  readonly children: readonly Step[];
+  readonly stated: readonly Stated[];
+}
+
+/** Rows by name: "rep last 2 rows", "Rows 1–4", "Rib rnd", "moss st row". */
+export interface RowsNamed {
+  readonly kind: 'last' | 'these' | 'first' | 'numbers' | 'name' | 'mark' | 'pattern';
+  readonly count: Count | null;
+  readonly numbers: readonly number[];
+  readonly name: string | null;
+  /** "of Leaf pattern", "of cowl", "of Chart A". */
+  readonly of: string | null;
+  readonly mark: string | null;
+  readonly toMark: string | null;
+}
+
+/** What ends a stretch of rows. */
+export type Goal =
+  | { readonly kind: 'measure'; readonly of: string | null; readonly values: Sized; readonly unit: 'cm' | 'mm' | 'in'; readonly from: string | null; readonly span: Span; readonly shorter?: boolean }
+  | { readonly kind: 'count'; readonly count: Count; readonly sense: 'total' | 'unworked' | 'between' | 'section'; readonly scope: string | null }
+  | { readonly kind: 'rows'; readonly count: Count }
+  | { readonly kind: 'matches'; readonly name: string | null }
+  | { readonly kind: 'allWorked' }
+  | { readonly kind: 'loose'; readonly text: string };
+
+/** "ending with a WS row", "ending with RS facing", "ending with Row 4". */
+export interface EndSide extends Base {
+  readonly type: 'endSide';
+  readonly last: Side | null;
+  readonly row: Sized | null;
+  readonly edge: string | null;
+}
+
+/** One stretch of a shaping schedule: which rows carry the shaping. */
+export interface Segment extends Base {
+  readonly type: 'segment';
+  /** 'this': row being worked · 'next n' · 'jth' from now · 'foll n' in succession · 'foll kth' n times · 'every kth' */
+  readonly kind: 'this' | 'next' | 'nth' | 'follEach' | 'follEvery' | 'every' | 'alternately';
+  readonly n: Count | null;
+  /** Row interval; null for every RS row. */
+  readonly k: Sized | null;
+  readonly k2?: Sized | null;
+  /** "every RS row", "every other RS row". */
+  readonly rowSide?: Side | null;
+  readonly more: 'plain' | 'more' | 'all';
+  readonly until: Count | null;
+  /** "every 2 cm 5 times". */
+  readonly measure?: Sized | null;
+}
+
+/** Statements: what stands at the level of rows. */
+export type Statement =
+  | Row
+  | RepeatRows
+  | Plain
+  | Shape
+  | EdgeRows
+  | Until
+  | Refer
+  | Join
+  | AtSameTime
+  | SizeBlock
+  | Declare
+  | Step;
+
+/** "Rep last 2 rows 5 times more", "Work Rows 1–8 twice", "rep from ** until …". */
+export interface RepeatRows extends Base {
+  readonly type: 'repeatRows';
+  readonly verb: 'rep' | 'work';
+  readonly rows: RowsNamed;
+  readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
+  readonly until: Goal | null;
+  readonly ending: EndSide | null;
+  /** "Rep Dec Row every 10 (10, 8) rnds 6 (7, 9) more times, then …". */
+  readonly schedule: readonly Segment[];
+  /** "working 4 sts fewer each time". */
+  readonly step: Count | null;
+  /** "working the Buttonhole row in place of Row 1 on the 17th and every foll 18th row …". */
+  readonly inPlace: { readonly name: string; readonly of: readonly number[]; readonly schedule: readonly Segment[] } | null;
+  readonly stated: readonly Stated[];
+}
+
+/** "Work 3 rows even", "Knit 6 rows", "Beg with a k row, work 10 rows in st st". */
+export interface Plain extends Base {
+  readonly type: 'plain';
+  readonly count: Count;
+  readonly unit: 'row' | 'round';
+  readonly fabric: string | null;
+  readonly begin: 'k' | 'p' | 'RS' | 'WS' | null;
+  /** "Beg with 2nd row". */
+  readonly beginRow: number | null;
+  readonly ending: EndSide | null;
+  /** Shaping inside the window: "work 21 rows, dec 1 st at each end of next and every foll alt row". */
+  readonly inside: readonly Statement[];
+  readonly stated: readonly Stated[];
+}
+
+/** "Dec 1 st at each end of next and every foll 4th row until 48 sts rem". */
+export interface Shape extends Base {
+  readonly type: 'shape';
+  readonly change: 'inc' | 'dec';
+  readonly count: Count;
+  readonly place: 'bothEnds' | 'beginning' | 'end' | 'edge' | 'eachEdge' | 'eachSideOfMarkers' | 'centre';
+  readonly edge: string | null;
+  readonly schedule: readonly Segment[];
+  readonly fabric: string | null;
+  readonly ending: EndSide | null;
+  readonly stated: readonly Stated[];
+}
+
+/** "Cast off 4 sts at beg of next 2 rows, then 3 sts at beg of foll 4 rows". */
+export interface EdgeRows extends Base {
+  readonly type: 'edgeRows';
+  readonly change: 'bindOff' | 'castOn';
+  readonly parts: readonly { readonly count: Count; readonly rows: readonly Segment[]; readonly span: Span }[];
+  readonly edge: string | null;
+  readonly stated: readonly Stated[];
+}
+
+/** "Cont straight until armhole measures 19 (20: 21) cm, ending with a WS row". */
+export interface Until extends Base {
+  readonly type: 'until';
+  readonly verb: string;
+  readonly fabric: string | null;
+  readonly begin: 'k' | 'p' | 'RS' | 'WS' | null;
+  readonly goal: Goal;
+  readonly ending: EndSide | null;
+  readonly inside: readonly Statement[];
+  readonly stated: readonly Stated[];
+}
+
+/** "As Row 2", "as given for Back to **", "complete to match first side, reversing shapings". */
+export interface Refer extends Base {
+  readonly type: 'refer';
+  readonly to: 'row' | 'piece' | 'side' | 'pattern' | 'chart';
+  readonly rows: readonly number[];
+  readonly name: string | null;
+  readonly until: { readonly mark: string | null; readonly place: string | null; readonly goal: Goal | null } | null;
+  readonly reversing: boolean;
+  /** Rows of it, or how often. */
+  readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
+  readonly stated: readonly Stated[];
+}
+
+/** Joining in the round, rejoining yarn, grafting, three-needle bind-off, fastening off, thread through. */
+export interface Join extends Base {
+  readonly type: 'join';
+  readonly what: 'round' | 'noRound' | 'rejoin' | 'graft' | 'threeNeedle' | 'fastenOff' | 'thread' | 'seam' | 'resumeRound';
+  readonly count: Count | null;
+  readonly side: Side | null;
+  /** "k first and last st tog": one stitch fewer. */
+  readonly loses: number;
+}
+
+/** Two tracks on one stream of rows. */
+export interface AtSameTime extends Base {
+  readonly type: 'atSameTime';
+  readonly when: Goal | null;
+  readonly ending: EndSide | null;
+  readonly children: readonly Statement[];
+}
+
+/** "Sizes M and L only:". Size indexes counted from 0; null means all sizes. */
+export interface SizeBlock extends Base {
+  readonly type: 'sizeBlock';
+  readonly sizes: readonly number[] | null;
+  /** Statements on the same line, ruled by an inline label; empty where the label stands on its own line. */
+  readonly children: readonly Statement[];
+}
+
+/** "These 4 rows form patt", "multiple of 8 + 3", standing rules. */
+export interface Declare extends Base {
+  readonly type: 'declare';
+  readonly what: 'forms' | 'multiple' | 'panel' | 'rule' | 'mark' | 'blockMark';
+  readonly name: string | null;
+  readonly multiple: { readonly of: number; readonly plus: number; readonly rows: number | null } | null;
+  readonly count: Count | null;
+}
+
+export type TreeNode = Statement | Label | Count | Segment | EndSide;
