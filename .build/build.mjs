@@ -1,0 +1,55 @@
+/**
+ * Makes `dist/`: the command line as one CommonJS file (it starts fastest that way), the library as one ES module,
+ * and the library's types. Fails if any of the three fails.
+ *
+ * What the command line reaches only through `import()` is kept in the same file but not run until it is asked for,
+ * so that `--version` and `--help` need not load the reader or the grammar.
+ */
+import { spawnSync } from 'node:child_process';
+import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+const stated = /version = '([^']+)'/.exec(readFileSync(new URL('../src/version.ts', import.meta.url), 'utf8'))?.[1];
+if (stated !== version) {
+  console.error(`src/version.ts says ${stated}, package.json says ${version}: make them agree.`);
+  process.exit(1);
+}
+
+const shared = {
+  absWorkingDir: root,
+  bundle: true,
+  target: 'es2022',
+  legalComments: 'eof',
+  logLevel: 'warning',
+};
+
+rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });
+
+await Promise.all([
+  build({
+    ...shared,
+    entryPoints: ['src/command-line/main.ts'],
+    outfile: 'dist/rowproof.cjs',
+    platform: 'node',
+    format: 'cjs',
+    minify: true,
+    banner: { js: '#!/usr/bin/env node' },
+  }),
+  // platform "neutral" refuses Node's own modules: the library must run in a browser.
+  build({
+    ...shared,
+    entryPoints: ['src/index.ts'],
+    outfile: 'dist/index.js',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    format: 'esm',
+  }),
+]);
+chmodSync(new URL('../dist/rowproof.cjs', import.meta.url), 0o755);
+
+const tsc = fileURLToPath(new URL('../node_modules/typescript/bin/tsc', import.meta.url));
+const types = spawnSync(process.execPath, [tsc, '-p', '.build/tsconfig.json'], { cwd: root, stdio: 'inherit' });
+process.exit(types.status ?? 1);
