@@ -21,3 +21,16 @@ export interface HouseStyle {
   readonly repeats: 'star' | 'bracket' | null;
   readonly counts: 'dash' | 'bracket' | 'sentence' | null;
 }
+
+/**
+ * What holds for a draft that no house has settings for. The tolerances are this project's own choice: a width that is off
+ * by half a centimetre, a quarter of an inch or one stitch is rounding, because stitch counts come in whole repeats.
+ */
+export const noHouse: HouseStyle = {
+  rules: {},
+  terms: null,
+  tolerance: { cm: 0.5, inches: 0.25, stitches: 1, queryStitches: 2, queryPercent: 2 },
+  labels: null,
+  repeats: null,
+  counts: null,
+};

@@ -1,0 +1,82 @@
+/** Findings as data. The shape is a promise to other programs: `schema/proof.schema.json` says it in full. */
+import type { Edit, Finding, Level } from '../../rules/rule.ts';
+import type { Proof } from '../index.ts';
+import type { ReportInput } from './input.ts';
+import { inPlaceOrder, type Range, rangeOf, sizeNames } from './place.ts';
+
+interface ProofDocument {
+  readonly tool: { readonly name: string; readonly version: string };
+  readonly drafts: readonly DraftDocument[];
+}
+
+interface DraftDocument {
+  readonly path: string;
+  readonly title: string;
+  readonly sizes: readonly string[];
+  readonly reading: {
+    readonly steps: number;
+    readonly read: number;
+    readonly notRead: readonly { readonly line: number; readonly column: number; readonly text: string }[];
+  };
+  readonly findings: readonly FindingDocument[];
+}
+
+interface FindingDocument extends Range {
+  readonly rule: string;
+  readonly level: Level;
+  readonly section: string | null;
+  readonly row: string | null;
+  readonly sizes: readonly string[];
+  readonly message: string;
+  readonly stated: number | readonly number[] | null;
+  readonly replayed: number | readonly number[] | null;
+  readonly fix: (Range & { readonly text: string }) | null;
+}
+
+export function proofJson(input: ReportInput): string {
+  const document: ProofDocument = {
+    tool: { name: input.tool.name, version: input.tool.version },
+    drafts: input.proofs.map(draftDocument),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function draftDocument(proof: Proof): DraftDocument {
+  const { reading, sizes, title } = proof.pattern;
+  return {
+    path: proof.path,
+    title,
+    sizes,
+    reading: {
+      steps: reading.steps,
+      read: reading.read,
+      notRead: reading.notRead.map((unread) => {
+        const { line, column } = rangeOf(proof.manuscript, unread.span);
+        return { line, column, text: unread.text };
+      }),
+    },
+    findings: inPlaceOrder(proof.findings).map((finding) => findingDocument(proof, finding)),
+  };
+}
+
+function findingDocument(proof: Proof, finding: Finding): FindingDocument {
+  return {
+    rule: finding.rule,
+    level: finding.level,
+    ...rangeOf(proof.manuscript, finding.span),
+    section: finding.section,
+    row: finding.row,
+    sizes: sizeNames(proof, finding.sizes),
+    message: finding.message,
+    stated: finding.stated,
+    replayed: finding.replayed,
+    fix: finding.fix === null ? null : fixDocument(proof, finding.fix),
+  };
+}
+
+function fixDocument(proof: Proof, fix: Edit): Range & { readonly text: string } {
+  // The end of an edit is exact: a line end it replaces belongs to it.
+  const from = proof.manuscript.place(fix.span.start);
+  const to = proof.manuscript.place(fix.span.end);
+  return { line: from.line, column: from.column, endLine: to.line, endColumn: to.column, text: fix.text };
+}

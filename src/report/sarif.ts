@@ -1,0 +1,171 @@
+/** Findings as SARIF 2.1.0 (OASIS), for services that show results beside the text. */
+import type { Edit, Finding, Level, Rule } from '../../rules/rule.ts';
+import type { Proof } from '../index.ts';
+import type { Span } from '../manuscript/manuscript.ts';
+import { fingerprint } from './fingerprint.ts';
+import type { ReportInput } from './input.ts';
+import { levelHeading } from './levels.ts';
+import { inPlaceOrder, rangeOf, sizePhrase } from './place.ts';
+import { draftUri } from './uri.ts';
+
+const sarifLevel: Readonly<Record<Level, 'error' | 'warning' | 'note'>> = { error: 'error', query: 'warning', style: 'note' };
+
+export interface SarifOptions {
+  /** Absolute path of the folder the run was started in; paths below it become relative. */
+  readonly base: string;
+}
+
+/** `$schema` names the schema as OASIS publishes it. */
+export function proofSarif(input: ReportInput, { base }: SarifOptions = { base: '/' }): string {
+  const ruleIds = sarifRuleIds(input);
+  const run = {
+    tool: {
+      driver: {
+        name: input.tool.name,
+        version: input.tool.version,
+        semanticVersion: input.tool.version,
+        rules: ruleIds.map((id) =>
+          ruleDescriptor(
+            id,
+            input.rules.find((rule) => rule.id === id),
+          ),
+        ),
+      },
+    },
+    invocations: [
+      {
+        executionSuccessful: input.unreadable.length === 0,
+        toolExecutionNotifications: [
+          ...input.unreadable.map((draft) => ({
+            level: 'error',
+            message: { text: draft.sentence },
+            locations: [{ physicalLocation: { artifactLocation: { uri: draftUri(draft.path, base) } } }],
+          })),
+          ...input.proofs.flatMap((proof, index) => notReadNotes(proof, index, base)),
+        ],
+      },
+    ],
+    artifacts: input.proofs.map((proof) => ({ location: { uri: draftUri(proof.path, base) }, sourceLanguage: 'markdown' })),
+    columnKind: 'utf16CodeUnits',
+    results: input.proofs.flatMap((proof, index) => results(proof, index, ruleIds, base)),
+  };
+  const log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [run],
+  };
+  return `${JSON.stringify(log, null, 2)}\n`;
+}
+
+/** Every rule of the house, and any a finding names beside them. */
+function sarifRuleIds(input: ReportInput): readonly string[] {
+  const named = input.proofs.flatMap((proof) => proof.findings.map((finding) => finding.rule));
+  return [...new Set([...input.rules.map((rule) => rule.id), ...named])].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+}
+
+function ruleDescriptor(id: string, rule: Rule | undefined) {
+  if (rule === undefined) return { id };
+  const help = `${rule.meaning}\n\n${rule.reason}\n\nWrong:\n\n${rule.wrong.draft.trim()}\n\nRight:\n\n${rule.right.draft.trim()}`;
+  const fenced = (draft: string) => `\`\`\`\`markdown\n${draft.trim()}\n\`\`\`\``;
+  return {
+    id,
+    shortDescription: { text: rule.title },
+    fullDescription: { text: rule.meaning },
+    help: {
+      text: help,
+      markdown: `${rule.meaning}\n\n${rule.reason}\n\nWrong:\n\n${fenced(rule.wrong.draft)}\n\nRight:\n\n${fenced(rule.right.draft)}`,
+    },
+    defaultConfiguration: { enabled: rule.offByDefault !== true, level: sarifLevel[rule.level] },
+    properties: { tags: [levelHeading[rule.level]] },
+  };
+}
+
+function results(proof: Proof, draft: number, ruleIds: readonly string[], base: string) {
+  const seen = new Map<string, number>();
+  return inPlaceOrder(proof.findings).map((finding) => {
+    const key = fingerprint([finding.rule, finding.section ?? '', finding.row ?? '', wordsAt(proof, finding.span)]);
+    const nth = (seen.get(key) ?? 0) + 1;
+    seen.set(key, nth);
+    return result(proof, finding, draft, ruleIds, base, `${key}:${nth}`);
+  });
+}
+
+function result(proof: Proof, finding: Finding, draft: number, ruleIds: readonly string[], base: string, mark: string) {
+  const also = finding.also ?? [];
+  return {
+    ruleId: finding.rule,
+    ruleIndex: ruleIds.indexOf(finding.rule),
+    level: sarifLevel[finding.level],
+    message: { text: messageText(proof, finding) },
+    locations: [{ ...location(proof, finding.span, draft, base), ...logical(finding) }],
+    ...(also.length === 0
+      ? {}
+      : {
+          relatedLocations: also.map((span, index) => ({
+            id: index + 1,
+            ...location(proof, span, draft, base),
+            message: { text: 'The same slip touches this place.' },
+          })),
+        }),
+    partialFingerprints: { 'rowproof/v1': mark },
+    ...(finding.fix === null ? {} : { fixes: [fix(proof, finding.fix, draft, base)] }),
+  };
+}
+
+/** A viewer shows the message alone, so the sizes, the evidence and the edits that would fit go into it. */
+function messageText(proof: Proof, finding: Finding): string {
+  const sizes = sizePhrase(proof, finding.sizes);
+  const lines = [
+    sizes === '' ? finding.message : `${finding.message} (${sizes})`,
+    ...(finding.evidence ?? []),
+    ...(finding.fix === null ? (finding.wouldFit ?? []).map((edit) => `Would fit: ${edit}`) : []),
+  ];
+  return lines.join('\n');
+}
+
+const wordsAt = (proof: Proof, span: Span) => proof.manuscript.source.slice(span.start, span.end);
+
+function region(proof: Proof, span: Span) {
+  const { line, column, endLine, endColumn } = rangeOf(proof.manuscript, span);
+  return { startLine: line, startColumn: column, endLine, endColumn };
+}
+
+function location(proof: Proof, span: Span, index: number, base: string) {
+  return { physicalLocation: { artifactLocation: { uri: draftUri(proof.path, base), index }, region: region(proof, span) } };
+}
+
+/** Section and row, for viewers that group by them. */
+function logical(finding: Finding) {
+  const names = [finding.section, finding.row].filter((name) => name !== null && name !== '');
+  if (names.length === 0) return {};
+  return { logicalLocations: [{ name: names[names.length - 1], fullyQualifiedName: names.join(' / ') }] };
+}
+
+function fix(proof: Proof, edit: Edit, index: number, base: string) {
+  const from = proof.manuscript.place(edit.span.start);
+  const to = proof.manuscript.place(edit.span.end);
+  const was = wordsAt(proof, edit.span);
+  return {
+    description: { text: was === '' ? `Add "${edit.text}"` : `Change "${was}" to "${edit.text}"` },
+    artifactChanges: [
+      {
+        artifactLocation: { uri: draftUri(proof.path, base), index },
+        replacements: [
+          {
+            deletedRegion: { startLine: from.line, startColumn: from.column, endLine: to.line, endColumn: to.column },
+            insertedContent: { text: edit.text },
+          },
+        ],
+      },
+    ],
+  };
+}
+
+/** What was not read is part of the answer: a service must not take silence for a check. */
+function notReadNotes(proof: Proof, index: number, base: string) {
+  return proof.pattern.reading.notRead.map((unread) => ({
+    level: 'note',
+    message: { text: `Not read and not checked: ${unread.text.trim()}` },
+    locations: [location(proof, unread.span, index, base)],
+  }));
+}
