@@ -137,16 +137,16 @@ function isType(pair: EmphasisPair & { readonly mark: string }, passage: Passage
   const following = text[firstAfter(text, after)] ?? '\n';
   const single = pair.width === 1;
   const inList = separator.test(inside);
+  // A whole line between double stars that other words point to ("from ** to **") is a marked passage.
+  const markedPassage = passage.draftPoints && !single && following === '\n' && /[,;:.]/.test(inside.slice(0, -1));
 
   if (startsSentence && (inside.endsWith(':') || text[after] === ':')) return true;
+  if (markedPassage) return false;
   if (startsLine && !single && !inList && !goesOnWithTimes(text, after)) return true;
   if (startsLine && single && !inList && !digit.test(inside) && inside.endsWith('.')) return true;
   if ((passage.lone.get(pair.width) ?? 0) > 0) return false;
 
-  if (!single) {
-    if (inList && goesOnWithTimes(text, after)) return false;
-    return !(passage.draftPoints && /[,;:.]/.test(inside.slice(0, -1)));
-  }
+  if (!single) return !(inList && goesOnWithTimes(text, after));
   if (passage.repeatsFrom || goesOnWithTimes(text, after)) return false;
   if (startsLine && following === '\n') return !(inList && stitchLike.test(inside)) && !/;\s?rep/i.test(inside);
   return !passage.repeats && !inList && !digit.test(inside);

@@ -58,7 +58,7 @@ export interface Words extends Span {
   readonly value: string;
 }
 
-/** A passage of running words. */
+/** A passage of running words. One that opens with a comment begins behind it. */
 export function cutPassage(sheet: Sheet, words: Words): Passage {
   const { start, end } = words;
   const source = sheet.source.slice(start, end);
@@ -74,7 +74,9 @@ export function cutPassage(sheet: Sheet, words: Words): Passage {
     blankOut(characters, pair.close, pair.close + pair.width);
   }
   const emphasis = pairs.map((pair) => ({ start: start + pair.open + pair.width, end: start + pair.close }));
-  return { start, end, text: characters.join(''), emphasis };
+  const text = characters.join('');
+  const lead = touching(sheet.comments, start, start + 1).length > 0 ? text.length - text.trimStart().length : 0;
+  return { start: start + lead, end, text: text.slice(lead), emphasis };
 }
 
 /** A passage that is shown as typed, `keep` of it; only line ends are made plain. Code and front matter. */
