@@ -182,12 +182,12 @@ export const ambiguousNames: readonly Ambiguity[] = [
     spellings: ['k1, yo twice'],
     readings: [
       { name: 'k1 wrapping N', n: 2, when: [{ kind: 'nextRowDrops' }] },
-      { name: 'k', n: 1, then: [{ name: 'yo N times', n: 2 }] },
+      { name: 'k', n: 1, followedBy: [{ name: 'yo N times', n: 2 }] },
       { name: 'k1 wrapping N', n: 2 },
     ],
     undecided: null,
   },
-  { spellings: ['turn, yo'], readings: [{ name: 'yo short row' }, { name: 'turn', then: [{ name: 'yo' }] }], undecided: 'query' },
+  { spellings: ['turn, yo'], readings: [{ name: 'yo short row' }, { name: 'turn', followedBy: [{ name: 'yo' }] }], undecided: 'query' },
   ...[3, 5, 7, 9].flatMap((width) => [oddCross(width, true), oddCross(width, false)]),
   ...[true, false].flatMap((left) => [
     travelling(3, left, [

@@ -30,7 +30,7 @@ export interface Reading {
   /** Worked so often: `inc 2` as two kfb is `kfb` with times `N`. */
   readonly times?: number | string;
   /** What follows it where one word stands for two stitches. */
-  readonly then?: readonly { readonly name: string; readonly n?: number | string }[];
+  readonly followedBy?: readonly { readonly name: string; readonly n?: number | string }[];
   /** All of these must hold for the reading to be taken on sight; with none it stands by its place in the order. */
   readonly when?: readonly Condition[];
   /** Only the gain or loss is certain; what it takes is whatever fits. */

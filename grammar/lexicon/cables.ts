@@ -311,8 +311,8 @@ export const cables: readonly Entry[] = [
   },
   {
     name: 'work from cn',
-    spellings: ['k{N} from cn', 'k {N} from cable needle', 'p{N} from cn', 'work sts from cn'],
-    rare: ['knit the stitches that were passed on to the third needle'],
+    spellings: ['k{N} from cn', 'k {N} from cable needle', 'p{N} from cn'],
+    rare: ['work sts from cn', 'knit the stitches that were passed on to the third needle'],
     takes: 0,
     makes: 'N',
     kind: 'other',

@@ -4,7 +4,19 @@ import type { Entry } from './entry.ts';
 export const castingOff: readonly Entry[] = [
   {
     name: 'BO',
-    spellings: ['BO {N}', 'bind off {N}', 'bind off {N} sts', 'cast off {N}', 'CO off {N}', 'c.o. {N} (cast off)'],
+    spellings: [
+      'BO {N}',
+      'bind off {N}',
+      'bind off {N} sts',
+      'cast off {N}',
+      'CO off {N}',
+      'c.o. {N} (cast off)',
+      'BO {N} sts',
+      'bind off next {N} sts',
+      'cast off {N} sts',
+      'cast off next {N} sts',
+      'BO next {N} sts',
+    ],
     rare: ['k & sl', 'slip and bind off', '{N} chain'],
     takes: 'N',
     makes: 0,

@@ -41,7 +41,7 @@ export const made: readonly Entry[] = [
   },
   {
     name: 'M1P',
-    spellings: ['M1P', 'M1 pwise', 'make 1 purl', 'make one purlwise', 'M1 p'],
+    spellings: ['M1P', 'M1 pwise', 'make 1 purl', 'make one purlwise', 'M1 p', 'M1 purlwise', 'make 1 purlwise'],
     takes: 0,
     makes: 1,
     face: 'p',

@@ -70,6 +70,7 @@ export const passingOver: readonly Entry[] = [
       'sl 1 kwise, k1, psso',
       'slip1-k1-psso',
       'sl 1, k1, pull slipped st over',
+      'skpsso',
     ],
     rare: ['sl and b', 'slip and bind', 'sl & b', 'slip, knit and pass'],
     takes: 2,
