@@ -10,7 +10,7 @@ export const castingOn: readonly Entry[] = [
     makes: 'N',
     kind: 'castOn',
     moves: 'co(N)',
-    words: 'Put N new stitches on the needle.',
+    words: 'N new stitches come onto the needle.',
     source: 'trade abbreviation lists agree; Craft Yarn Council list from memory',
   },
   {
