@@ -50,7 +50,11 @@ function excerptLines(proof: Proof, finding: Finding, width: number, paint: Pain
 
 const printed = (value: number | null) => (value === null ? '?' : String(value));
 
+/** A question that is not about a count is not helped by one. */
+const asksForSum = (finding: Finding) => finding.level === 'error' || finding.stated !== null || finding.replayed !== null;
+
 function sumText(proof: Proof, finding: Finding): readonly string[] {
+  if (!asksForSum(finding)) return [];
   const sum = sumOf(proof, finding);
   if (sum === null) return [];
   const withSizes = hasSizes(proof);
@@ -98,9 +102,11 @@ function editLines(proof: Proof, finding: Finding, width: number): readonly stri
     return indented(wrap(`${edit}${place}`, width, '  '));
   }
   const edits = finding.wouldFit ?? [];
-  return edits.flatMap((edit, index) =>
-    indented(wrap(`${index === 0 ? 'Would fit: ' : '       or: '}${show(edit)}`, width, '           ')),
-  );
+  return edits.flatMap((edit, index) => {
+    const lead = index === 0 ? 'Would fit: ' : '       or: ';
+    const [first = '', ...more] = wrap(show(edit), width - lead.length);
+    return indented([lead + first, ...more.map((line) => ' '.repeat(lead.length) + line)]);
+  });
 }
 
 function alsoLines(proof: Proof, finding: Finding, width: number): readonly string[] {

@@ -93,8 +93,8 @@ function notReadLines(proof: Proof, width: number, paint: Paint): readonly strin
 function closing(proof: Proof, width: number): readonly string[] {
   const { steps, notRead } = proof.pattern.reading;
   if (proof.findings.length > 0) {
-    const rest = notRead.length === 0 ? '' : ` ${unreadWords(notRead.length)}`;
-    return wrap(`${countSentence(proof.findings.map((finding) => finding.level))}${rest}`, width);
+    const rest = notRead.length === 0 ? [] : wrap(unreadWords(notRead.length), width);
+    return [...wrap(countSentence(proof.findings.map((finding) => finding.level)), width), ...rest];
   }
   if (steps === 0) return ['Nothing was checked.'];
   const inSizes = hasSizes(proof) ? ` in ${plural(proof.pattern.sizes.length, 'size')}` : '';
@@ -115,5 +115,5 @@ function allDrafts(input: ReportInput, { width }: TextOptions): string {
     countSentence(findings.map((finding) => finding.level)),
     ...(notRead === 0 ? [] : [unreadWords(notRead)]),
   ];
-  return wrap(parts.join(' '), width).join('\n');
+  return parts.flatMap((part) => wrap(part, width)).join('\n');
 }

@@ -1,0 +1,117 @@
+/** The words of the command line. What they do is in `commands.ts`. */
+import { Command, CommanderError } from 'commander';
+import { version } from '../version.ts';
+import {
+  type ExitStatus,
+  type LoadLibrary,
+  type ProofOptions,
+  proofCommand,
+  type ReplayOptions,
+  type ReportOptions,
+  replayCommand,
+  rulesCommand,
+  tallyCommand,
+} from './commands.ts';
+import type { DraftOptions } from './run-drafts.ts';
+import { isStop, stop, unforeseenSentence } from './stop.ts';
+import { unknownCommand, usageSentence } from './usage.ts';
+import type { World } from './world.ts';
+
+const drafts = 'a file, a folder (every *.md below it), or - for standard input';
+
+interface Chosen {
+  command: Command | undefined;
+  /** What the command does once the words are understood. */
+  run: (() => Promise<ExitStatus>) | undefined;
+}
+
+/** Runs the command line and returns its exit status. Never throws; everything it has to say is said in `world`. */
+export async function runCommandLine(words: readonly string[], world: World, load: LoadLibrary): Promise<ExitStatus> {
+  try {
+    return await run(words, world, load);
+  } catch (error) {
+    await world.err.write(`${isStop(error) ? error.message : unforeseenSentence(error)}\n`);
+    return 2;
+  }
+}
+
+async function run(words: readonly string[], world: World, load: LoadLibrary): Promise<ExitStatus> {
+  const written: string[] = [];
+  const chosen: Chosen = { command: undefined, run: undefined };
+  const program = programOf(world, load, chosen, (text) => written.push(text));
+  if (words.length === 0) {
+    await world.err.write(`Say what to do, for instance: rowproof proof DRAFT.\n\n${program.helpInformation()}`);
+    return 2;
+  }
+  const [first = ''] = words;
+  if (!first.startsWith('-') && first !== 'help' && !program.commands.some((command) => command.name() === first)) {
+    throw stop(unknownCommand(first, program));
+  }
+  chosen.command = program.commands.find((command) => command.name() === first);
+  try {
+    program.parse(words, { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode !== 0 && error.code !== 'commander.help') throw stop(usageSentence(error, program, chosen.command));
+    await world.out.write(written.join(''));
+    return 0;
+  }
+  return chosen.run === undefined ? 0 : await chosen.run();
+}
+
+function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text: string) => void): Command {
+  const program = new Command('rowproof')
+    .description('Reads a knitting pattern, works every row in every size, and says where the count goes wrong.')
+    .version(version, '--version', 'print the version')
+    .helpOption('--help', 'show how it is used')
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({ writeOut: write, writeErr: write, outputError: () => {} })
+    .addHelpText(
+      'after',
+      `\nA DRAFT is ${drafts}.\nExit status: 0 nothing at the gate or above, 1 findings there, 2 the run could not be made.\nNothing is ever written into a draft.`,
+    );
+
+  const command = (usage: string, about: string) =>
+    program
+      .command(usage)
+      .description(about)
+      .helpOption('--help', 'show how it is used')
+      .allowExcessArguments(false)
+      .option('--output <file>', 'write the report into this file')
+      .option('--no-color', 'no colour on a terminal');
+  const house = ['--house <file>', 'the house style to use, instead of the house-style.yaml found upward from the draft'] as const;
+
+  command('proof', 'what stops a knitter, questions to the author, house style')
+    .argument('<draft...>', drafts)
+    .option('--format <format>', 'text, json, sarif or junit', 'text')
+    .option('--gate <level>', 'the level from which a finding fails the run: error, query or style', 'error')
+    .option(...house)
+    .action((given: string[], options: ProofOptions) => {
+      chosen.run = () => proofCommand(given, options, world, load);
+    });
+  command('tally', 'the count sheet: stitches before and after every row, in every size')
+    .argument('<draft...>', drafts)
+    .option('--format <format>', 'text, json or csv', 'text')
+    .option(...house)
+    .action((given: string[], options: ReportOptions & DraftOptions) => {
+      chosen.run = () => tallyCommand(given, options, world, load);
+    });
+  command('replay', 'one row, stitch by stitch')
+    .argument('<draft>', 'a file, or - for standard input')
+    .requiredOption('--row <row>', 'the row, with its section where that is needed: "Body 17"')
+    .option('--size <size>', 'the size, by its name in the draft')
+    .option('--from <stitches>', 'begin with this many stitches instead of the count the draft leads to')
+    .option('--format <format>', 'text or json', 'text')
+    .option(...house)
+    .action((given: string, options: ReplayOptions) => {
+      chosen.run = () => replayCommand(given, options, world, load);
+    });
+  command('rules', 'the rules, or one rule with its wrong and its right example')
+    .argument('[id]', 'the id of one rule')
+    .option('--format <format>', 'text or json', 'text')
+    .action((id: string | undefined, options: ReportOptions) => {
+      chosen.run = () => rulesCommand(id, options, world, load);
+    });
+  return program;
+}

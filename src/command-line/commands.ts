@@ -1,0 +1,121 @@
+/** The four commands. Each returns the exit status of the run. */
+
+import { nearest } from '../house-style/nearest.ts';
+import type { Proof } from '../index.ts';
+import { atGate } from '../report/levels.ts';
+import { hasSizes, listWords } from '../report/place.ts';
+import { rowReplayJson, rowReplayText } from '../report/row-replay-report.ts';
+import { ruleJson, ruleListText, rulePageText, rulesJson } from '../report/rules-report.ts';
+import { type FormatOptions, namesOf, proofFormats, tallyFormats } from './formats.ts';
+import type { Library } from './library.ts';
+import { gateOf, oneOf, stitchesOf } from './options.ts';
+import { deliver } from './output.ts';
+import { type DraftOptions, runDrafts } from './run-drafts.ts';
+import { stop } from './stop.ts';
+import { textOptions } from './terminal.ts';
+import type { World } from './world.ts';
+
+export interface ReportOptions {
+  readonly format: string;
+  readonly output?: string;
+  readonly color: boolean;
+}
+export interface ProofOptions extends ReportOptions, DraftOptions {
+  readonly gate: string;
+}
+export interface ReplayOptions extends ReportOptions, DraftOptions {
+  readonly row: string;
+  readonly size?: string;
+  readonly from?: string;
+}
+
+/** 0: nothing at the gate or above; 1: findings there; 2: the run could not be made, wholly or for one draft. */
+export type ExitStatus = 0 | 1 | 2;
+export type LoadLibrary = () => Promise<Library>;
+
+const plainNames = ['text', 'json'] as const;
+
+function formatOptions(options: ReportOptions, world: World): FormatOptions {
+  const toFile = options.output !== undefined;
+  return { text: textOptions(world, options.color, toFile), gate: 'error', base: world.folder, toFile };
+}
+
+export async function proofCommand(drafts: readonly string[], options: ProofOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
+  const format = oneOf('--format', options.format, namesOf(proofFormats), 'proof');
+  const gate = gateOf(options.gate);
+  const input = await runDrafts(drafts, options, world, await load());
+  await deliver(world, await proofFormats[format](input, { ...formatOptions(options, world), gate }), options.output);
+  if (input.unreadable.length > 0) return 2;
+  return input.proofs.some((proof) => proof.findings.some((finding) => atGate(finding.level, gate))) ? 1 : 0;
+}
+
+export async function tallyCommand(
+  drafts: readonly string[],
+  options: ReportOptions & DraftOptions,
+  world: World,
+  load: LoadLibrary,
+): Promise<ExitStatus> {
+  const format = oneOf('--format', options.format, namesOf(tallyFormats), 'tally');
+  const input = await runDrafts(drafts, options, world, await load());
+  await deliver(world, await tallyFormats[format](input, formatOptions(options, world)), options.output);
+  return input.unreadable.length > 0 ? 2 : 0;
+}
+
+export async function replayCommand(draft: string, options: ReplayOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
+  const format = oneOf('--format', options.format, plainNames, 'replay');
+  const from = options.from === undefined ? undefined : stitchesOf('--from', options.from);
+  const library = await load();
+  const { proofs } = await runDrafts([draft], options, world, library);
+  const [proof] = proofs;
+  if (proof === undefined || proofs.length > 1) throw stop(`${draft}: replay works on one draft; name the file.`);
+  const size = options.size === undefined ? null : sizeNamed(proof, options.size);
+  const replay = library.replayRow(proof, options.row, size, from);
+  if (replay === null) throw stop(noRowSentence(proof, options.row));
+  const text = format === 'json' ? rowReplayJson(proof, replay) : rowReplayText(proof, replay, formatOptions(options, world).text);
+  await deliver(world, text, options.output);
+  return 0;
+}
+
+function sizeNamed(proof: Proof, given: string): string {
+  const { sizes } = proof.pattern;
+  const exact = sizes.find((name) => name === given) ?? sizes.find((name) => name.toLowerCase() === given.trim().toLowerCase());
+  if (exact !== undefined) return exact;
+  if (!hasSizes(proof)) throw stop(`This draft has one size only; leave out --size.`);
+  throw stop(`There is no size "${given}" in this draft; its sizes are ${listWords(sizes)}.`);
+}
+
+function noRowSentence(proof: Proof, given: string): string {
+  const names = [
+    ...new Set(
+      proof.replay.entries.flatMap((entry) => {
+        const section = proof.pattern.sections[entry.section]?.title ?? '';
+        return section === '' ? [entry.label] : [`${section} ${entry.label}`, entry.label];
+      }),
+    ),
+  ];
+  if (names.length === 0) return `There is no row "${given}": no row was found in this draft.`;
+  const near = nearest(given, names);
+  return near === null
+    ? `There is no row "${given}" in this draft; "rowproof tally" lists its rows.`
+    : `There is no row "${given}" in this draft; the nearest is "${near}".`;
+}
+
+export async function rulesCommand(id: string | undefined, options: ReportOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
+  const format = oneOf('--format', options.format, plainNames, 'rules');
+  const { rules } = await load();
+  const { text } = formatOptions(options, world);
+  if (id === undefined) {
+    await deliver(world, format === 'json' ? rulesJson(rules) : ruleListText(rules, text), options.output);
+    return 0;
+  }
+  const rule = rules.find((each) => each.id === id.toLowerCase());
+  if (rule === undefined) {
+    const near = nearest(
+      id,
+      rules.map((each) => each.id),
+    );
+    throw stop(`There is no rule "${id}"; ${near === null ? '"rowproof rules" lists them' : `the nearest is "${near}"`}.`);
+  }
+  await deliver(world, format === 'json' ? ruleJson(rule) : rulePageText(rule, text), options.output);
+  return 0;
+}

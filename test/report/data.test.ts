@@ -1,0 +1,205 @@
+import { readFileSync } from 'node:fs';
+import Ajv from 'ajv';
+import { describe, expect, test } from 'vitest';
+import { proofJson } from '../../src/report/json.ts';
+import { csvCell, tallyCsv } from '../../src/report/tally-csv.ts';
+import { multipleWords, tallyJson } from '../../src/report/tally-json.ts';
+import { tallyText } from '../../src/report/tally-text.ts';
+import { at, cap, entry, finding, handMade, inputOf } from './hand-made.ts';
+
+const schema = (name: string) => JSON.parse(readFileSync(new URL(`../../src/report/schema/${name}`, import.meta.url), 'utf8'));
+const problems = (name: string, text: string) => {
+  const validate = new Ajv.Ajv({ strict: true, strictRequired: false, allowUnionTypes: true }).compile(schema(name));
+  validate(JSON.parse(text));
+  return validate.errors ?? [];
+};
+
+describe('proof as JSON', () => {
+  test('keeps to its schema', () => {
+    expect(problems('proof.schema.json', proofJson(inputOf(cap, handMade({ source: '' }))))).toEqual([]);
+  });
+
+  test('the schema refuses a key that is not promised and a key that is missing', () => {
+    const document = JSON.parse(proofJson(inputOf(cap)));
+    expect(problems('proof.schema.json', JSON.stringify({ ...document, extra: 1 }))).not.toEqual([]);
+    delete document.drafts[0].findings[0].fix;
+    expect(problems('proof.schema.json', JSON.stringify(document))).not.toEqual([]);
+  });
+
+  test('findings come in the order of the draft with exact places', () => {
+    const [draft] = JSON.parse(proofJson(inputOf(cap))).drafts;
+    expect(draft.findings.map((each: { line: number }) => each.line)).toEqual([6, 7, 12]);
+    expect(draft.findings[0]).toEqual({
+      rule: 'count-mismatch',
+      level: 'error',
+      line: 6,
+      column: 47,
+      endLine: 6,
+      endColumn: 49,
+      section: 'Crown',
+      row: 'Rnd 7',
+      sizes: ['L'],
+      message: '104 stitches are 13 repeats of 8, each leaves 7: after Rnd 7 there are 91 stitches, the draft says 92.',
+      stated: 92,
+      replayed: 91,
+      fix: { line: 6, column: 47, endLine: 6, endColumn: 49, text: '91' },
+    });
+    expect(draft.reading).toEqual({ steps: 6, read: 5, notRead: [{ line: 8, column: 8, text: 'Work in the manner of the lamp room.' }] });
+  });
+
+  test('columns count UTF-16 units', () => {
+    const source = '🧶 5 sts';
+    const [draft] = JSON.parse(proofJson(inputOf(handMade({ source, findings: [finding(at(source, '5'), {})] })))).drafts;
+    expect(draft.findings[0]).toMatchObject({ column: 4, endColumn: 5 });
+  });
+
+  test('a line end at the end of a span does not carry it to the next line', () => {
+    const source = 'Row 1: K5.\r\nRow 2: P5.\r\n';
+    const [draft] = JSON.parse(proofJson(inputOf(handMade({ source, findings: [finding({ start: 0, end: 12 }, {})] })))).drafts;
+    expect(draft.findings[0]).toMatchObject({ line: 1, endLine: 1, endColumn: 11 });
+  });
+
+  test('the order in which findings were found does not show', () => {
+    const turned = { ...cap, findings: [...cap.findings].reverse() };
+    expect(proofJson(inputOf(turned))).toBe(proofJson(inputOf(cap)));
+  });
+});
+
+const latticeSource = 'Row 1: *K5, yo, k2tog; rep from *, k2.';
+const lattice = handMade({
+  path: '-',
+  source: latticeSource,
+  entries: [entry(at(latticeSource, latticeSource), { section: 9, side: 'RS', afterPerRepeat: { perRepeat: 8, plus: 3 } })],
+});
+
+describe('tally', () => {
+  test('as JSON keeps to its schema, a row of a multiple included', () => {
+    const text = tallyJson(inputOf(cap, lattice));
+    expect(problems('tally.schema.json', text)).toEqual([]);
+    const { drafts } = JSON.parse(text);
+    expect(drafts[0].rows[1]).toEqual({
+      section: 'Crown',
+      label: 'Rnd 8',
+      line: 7,
+      textLine: 7,
+      side: null,
+      times: 2,
+      before: [77, 84, 91],
+      after: [77, 84, 91],
+    });
+    expect(drafts[1].rows[0]).toEqual({
+      section: '',
+      label: 'Row 1',
+      line: 1,
+      textLine: 1,
+      side: 'RS',
+      times: 1,
+      afterPerRepeat: { perRepeat: 8, plus: 3 },
+    });
+  });
+
+  test('the schema refuses a row with both kinds of count', () => {
+    const document = JSON.parse(tallyJson(inputOf(lattice)));
+    Object.assign(document.drafts[0].rows[0], { before: [1], after: [1] });
+    expect(problems('tally.schema.json', JSON.stringify(document))).not.toEqual([]);
+  });
+
+  test('as a page', () => {
+    expect(tallyText(inputOf(cap))).toBe(`Skerry Cap
+drafts/Skerry cap.md
+Stitches on the needle before and after every row. 5 of 6 steps read.
+
+  line  row                                  S      M       L
+Crown
+     6  Rnd 7                            88→77  96→84  104→91
+     7  Rnd 8                        ×2     77     84      91
+     8  Rnd 9                             77→?   84→?    91→?
+
+? stands where the count is not known, or the size does not work the row.
+`);
+  });
+
+  test('a page of many sizes is set in sheets that fit it', () => {
+    const sizes = Array.from({ length: 12 }, (_, index) => `Size ${index + 1}`);
+    const many = handMade({
+      source: 'Row 1: K.',
+      sizes,
+      entries: [entry({ start: 0, end: 9 }, { before: sizes.map(() => 100), after: sizes.map(() => 108) })],
+    });
+    const lines = tallyText(inputOf(many)).split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
+    for (const size of sizes) expect(lines.filter((line) => line.includes('line  row')).join(' ')).toContain(size);
+  });
+
+  test('a multiple is written as a sum', () => {
+    expect([
+      multipleWords({ perRepeat: 8, plus: 3 }),
+      multipleWords({ perRepeat: 8, plus: 0 }),
+      multipleWords({ perRepeat: 8, plus: -1 }),
+    ]).toEqual(['8n + 3', '8n', '8n − 1']);
+    expect(tallyText(inputOf(lattice))).toContain('8n + 3');
+  });
+});
+
+/** A reader of RFC 4180 that knows nothing of our writer. */
+function readCsv(text: string): string[][] {
+  const rows: string[][] = [];
+  let row: string[] = [];
+  let cell = '';
+  let quoted = false;
+  for (let index = 0; index < text.length; index += 1) {
+    const character = text[index] ?? '';
+    if (quoted) {
+      if (character !== '"') cell += character;
+      else if (text[index + 1] === '"') {
+        cell += '"';
+        index += 1;
+      } else quoted = false;
+    } else if (character === '"') quoted = true;
+    else if (character === ',' || (character === '\r' && text[index + 1] === '\n')) {
+      row.push(cell);
+      cell = '';
+      if (character === '\r') {
+        rows.push(row);
+        row = [];
+        index += 1;
+      }
+    } else cell += character;
+  }
+  return rows;
+}
+
+describe('tally as CSV', () => {
+  test('has one line a row and two columns a size', () => {
+    expect(tallyCsv(inputOf(cap))).toBe(
+      [
+        'draft,section,row,line,text line,side,times,S before,S after,M before,M after,L before,L after,after per repeat',
+        'drafts/Skerry cap.md,Crown,Rnd 7,6,6,,1,88,77,96,84,104,91,',
+        'drafts/Skerry cap.md,Crown,Rnd 8,7,7,,2,77,77,84,84,91,91,',
+        'drafts/Skerry cap.md,Crown,Rnd 9,8,8,,1,77,,84,,91,,',
+        '',
+      ].join('\r\n'),
+    );
+  });
+
+  test('drafts with different sizes share one sheet of equal lines', () => {
+    const rows = readCsv(tallyCsv(inputOf(cap, lattice)));
+    expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+    expect(rows[4]?.slice(-3)).toEqual(['', '', '8n + 3']);
+  });
+
+  test('commas, quotes and line ends survive', () => {
+    const label = 'Row "1", the\nfirst';
+    const proof = handMade({ source: 'x', entries: [entry({ start: 0, end: 1 }, { label, before: [1], after: [2] })] });
+    expect(readCsv(tallyCsv(inputOf(proof)))[1]?.[2]).toBe(label);
+  });
+
+  // The signs are those of the common advice on formula injection in spreadsheets (from memory).
+  test('no text becomes a formula', () => {
+    for (const sign of ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']) {
+      expect(readCsv(`${csvCell(`${sign}1+1`)}\r\n`)[0]?.[0]).toBe(`'${sign}1+1`);
+    }
+    expect(csvCell(-3)).toBe('-3');
+    expect(csvCell('Row 1 = RS')).toBe('Row 1 = RS');
+  });
+});
