@@ -75,7 +75,8 @@ export function cutPassage(sheet: Sheet, words: Words): Passage {
   }
   const emphasis = pairs.map((pair) => ({ start: start + pair.open + pair.width, end: start + pair.close }));
   const text = characters.join('');
-  const lead = touching(sheet.comments, start, start + 1).length > 0 ? text.length - text.trimStart().length : 0;
+  const behindComment = touching(sheet.comments, start, start + 1).length > 0 && text.trim() !== '';
+  const lead = behindComment ? text.length - text.trimStart().length : 0;
   return { start: start + lead, end, text: text.slice(lead), emphasis };
 }
 

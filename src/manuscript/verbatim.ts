@@ -27,7 +27,6 @@ const switchedOff = [
   'hardBreakEscape',
   'htmlFlow',
   'htmlText',
-  'labelEnd',
   'labelStartImage',
   'labelStartLink',
   'setextUnderline',

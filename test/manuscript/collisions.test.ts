@@ -77,6 +77,12 @@ describe('escapes', () => {
     expect(inType('\\*\\*Row 1:\\*\\* K2')).toEqual([]);
   });
 
+  test('an escape on a later line does not move its words', () => {
+    expect(words('K2,\n  p2\\*, k1')).toBe('K2,/p2 *, k1');
+    expect(words('K2,\n  p2,\\\n  k1')).toBe('K2,/p2,/k1');
+    expect(words('K2,\n  p2 &amp; k1')).toBe('K2,/p2 &amp; k1');
+  });
+
   test('a backslash before a letter stays', () => {
     expect(words('k2\\tog')).toBe('k2\\tog');
   });
