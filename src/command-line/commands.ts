@@ -6,6 +6,7 @@ import { atGate } from '../report/levels.ts';
 import { hasSizes, listWords } from '../report/place.ts';
 import { rowReplayJson, rowReplayText } from '../report/row-replay-report.ts';
 import { ruleJson, ruleListText, rulePageText, rulesJson } from '../report/rules-report.ts';
+import { findDrafts } from './files.ts';
 import { type FormatOptions, namesOf, proofFormats, tallyFormats } from './formats.ts';
 import type { Library } from './library.ts';
 import { gateOf, oneOf, stitchesOf } from './options.ts';
@@ -64,10 +65,11 @@ export async function tallyCommand(
 export async function replayCommand(draft: string, options: ReplayOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
   const format = oneOf('--format', options.format, plainNames, 'replay');
   const from = options.from === undefined ? undefined : stitchesOf('--from', options.from);
+  if (findDrafts([draft], world.folder).drafts.length > 1) throw stop(`${draft}: replay works on one draft; name the file.`);
   const library = await load();
   const { proofs } = await runDrafts([draft], options, world, library);
   const [proof] = proofs;
-  if (proof === undefined || proofs.length > 1) throw stop(`${draft}: replay works on one draft; name the file.`);
+  if (proof === undefined) throw stop(`${draft}: it could not be read.`);
   const size = options.size === undefined ? null : sizeNamed(proof, options.size);
   const replay = library.replayRow(proof, options.row, size, from);
   if (replay === null) throw stop(noRowSentence(proof, options.row));

@@ -2,14 +2,16 @@
 
 /**
  * The nearest of the known words, or null where none is near: at most a third of the word may differ, counting each
- * letter added, left out, changed, or swapped with its neighbour as one difference.
+ * letter added, left out, changed, or swapped with its neighbour as one difference. A word cut short counts as near.
  */
 export function nearest(word: string, known: readonly string[]): string | null {
   const wanted = word.toLowerCase().slice(0, 60);
   let best: string | null = null;
   let bestDistance = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of known) {
-    const distance = difference(wanted, candidate.toLowerCase());
+    const lower = candidate.toLowerCase();
+    const isBeginning = wanted.length >= 3 && (lower.startsWith(wanted) || (wanted.startsWith(lower) && lower.length >= 3));
+    const distance = isBeginning ? 1 : difference(wanted, lower);
     if (distance < bestDistance) {
       best = candidate;
       bestDistance = distance;

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import Ajv from 'ajv';
 import { describe, expect, test } from 'vitest';
 import type { ReportInput } from '../../src/report/input.ts';
 import { proofJunit, xml } from '../../src/report/junit.ts';
@@ -8,7 +10,26 @@ import { at, cap, finding, handMade, inputOf } from './hand-made.ts';
 const broken: ReportInput = { ...inputOf(cap), unreadable: [{ path: 'b.md', sentence: 'b.md: it is not a text file.' }] };
 const sarifRun = (input: ReportInput, base = '/work') => JSON.parse(proofSarif(input, { base })).runs[0];
 
+/**
+ * The schema of the SARIF committee at OASIS (2.1.0, revision rtm.5), as npm package @microsoft/jest-sarif 1.0.0-beta.0
+ * ships it. It is written for draft 4 of JSON Schema; what differs for this schema is the name of two keys.
+ */
+function sarifProblems(text: string) {
+  const { $schema: _draft, id: _id, ...schema } = JSON.parse(readFileSync(new URL('./sarif-2.1.0-rtm.5.json', import.meta.url), 'utf8'));
+  const validate = new Ajv.Ajv({ strict: false, validateFormats: false, unicodeRegExp: false }).compile(schema);
+  validate(JSON.parse(text));
+  return validate.errors ?? [];
+}
+
 describe('SARIF', () => {
+  test('keeps to the schema of OASIS', () => {
+    expect(sarifProblems(proofSarif(inputOf()))).toEqual([]);
+    expect(sarifProblems(proofSarif({ ...broken, proofs: [cap, handMade({ source: '' })] }, { base: '/work' }))).toEqual([]);
+    const log = JSON.parse(proofSarif(inputOf(cap)));
+    log.runs[0].results[0].level = 'query';
+    expect(sarifProblems(JSON.stringify(log))).not.toEqual([]);
+  });
+
   test('says version, columns and levels as the standard names them', () => {
     const log = JSON.parse(proofSarif(inputOf(cap)));
     expect(log.version).toBe('2.1.0');
