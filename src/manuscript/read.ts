@@ -3,6 +3,7 @@ import type { Code, List, Nodes, Paragraph as ParagraphNode, PhrasingContent, Ro
 import { findComments, touching } from './comments.ts';
 import { pointsToDoubleStar } from './emphasis.ts';
 import { countsShownAsLinks, repeatMarkAsBullet, unclosedComment, unclosedContainer, unclosedFence } from './hazards.ts';
+import type { Numbered } from './lists.ts';
 import { numberItems } from './lists.ts';
 import type { Block, Hazard, Item, Manuscript, Passage, Span } from './manuscript.ts';
 import type { Sheet, Words } from './passage.ts';
@@ -30,6 +31,8 @@ interface Desk {
   readonly hazards: Hazard[];
   lists: number;
   tables: number;
+  /** What is still to be read, the next last. A list, not calls within calls: a thousand `>` in a row must not end the reading. */
+  readonly pending: (() => void)[];
 }
 
 /** The blocks of a draft in reading order, with their places, and what a page would show differently. */
@@ -39,8 +42,9 @@ export function readManuscript(source: string): Manuscript {
   const root = parseBlocks(source);
   const comments = findComments(source, fencesOf(root.children, shift));
   const sheet: Sheet = { source, starts, comments: comments.spans, pointsToDoubleStar: pointsToDoubleStar(source) };
-  const desk: Desk = { sheet, shift, blocks: [], hazards: [], lists: 0, tables: 0 };
+  const desk: Desk = { sheet, shift, blocks: [], hazards: [], lists: 0, tables: 0, pending: [] };
   readAll(desk, root.children, { quoted: false, depth: 0 });
+  for (let next = desk.pending.pop(); next; next = desk.pending.pop()) next();
   if (comments.unclosed !== null && beginsLine(sheet, comments.unclosed)) {
     desk.hazards.push(unclosedComment({ start: comments.unclosed, end: comments.unclosed + 4 }));
   }
@@ -52,11 +56,15 @@ function spanOf(node: Nodes, shift: number): Span {
   return { start: (node.position?.start.offset ?? 0) + shift, end: (node.position?.end.offset ?? 0) + shift };
 }
 
+/** Where code and front matter stand, in order. */
 function fencesOf(nodes: readonly Nodes[], shift: number): Span[] {
-  return nodes.flatMap((node) => {
-    if (node.type === 'code' || node.type === 'yaml') return [spanOf(node, shift)];
-    return 'children' in node && node.type !== 'paragraph' ? fencesOf(node.children, shift) : [];
-  });
+  const found: Span[] = [];
+  const pending = [...nodes];
+  for (let node = pending.pop(); node; node = pending.pop()) {
+    if (node.type === 'code' || node.type === 'yaml') found.push(spanOf(node, shift));
+    else if ('children' in node && node.type !== 'paragraph') for (const child of node.children) pending.push(child);
+  }
+  return found.reverse();
 }
 
 function beginsLine(sheet: Sheet, offset: number): boolean {
@@ -87,7 +95,17 @@ function startsInComment(desk: Desk, span: Span): boolean {
 }
 
 function readAll(desk: Desk, nodes: readonly Nodes[], around: Around): void {
-  for (const node of nodes) readBlock(desk, node, around);
+  readNext(
+    desk,
+    nodes.map((node) => () => readBlock(desk, node, around)),
+  );
+}
+
+function readNext(desk: Desk, steps: readonly (() => void)[]): void {
+  for (let at = steps.length - 1; at >= 0; at--) {
+    const step = steps[at];
+    if (step) desk.pending.push(step);
+  }
 }
 
 function readBlock(desk: Desk, node: Nodes, around: Around): void {
@@ -141,17 +159,22 @@ function readList(desk: Desk, list: List, around: Around): void {
   const index = desk.lists++;
   const { items, hazards } = numberItems(list, desk.sheet.source, desk.shift);
   desk.hazards.push(...hazards);
-  for (const { item, marker, number } of items) {
-    const [first, ...rest] = item.children;
-    const words = first?.type === 'paragraph' ? first.children : [];
-    const passage = passageOf(desk, words, marker.span.end);
-    const shared = { kind: 'item', number, marker: marker.span, list: index, depth: around.depth } as const;
-    if (!isOnlyComment(desk, { start: marker.span.start, end: passage.end }, passage.text)) {
-      desk.blocks.push(withRepeatMark(desk, { ...shared, ...passage }, marker.bullet));
-      desk.hazards.push(...countsShownAsLinks(passage.text, passage.start));
-    }
-    readAll(desk, first?.type === 'paragraph' ? rest : item.children, { ...around, depth: around.depth + 1 });
+  readNext(
+    desk,
+    items.map((entry) => () => readItem(desk, entry, index, around)),
+  );
+}
+
+function readItem(desk: Desk, { item, marker, number }: Numbered, list: number, around: Around): void {
+  const [first, ...rest] = item.children;
+  const words = first?.type === 'paragraph' ? first.children : [];
+  const passage = passageOf(desk, words, marker.span.end);
+  if (!isOnlyComment(desk, { start: marker.span.start, end: passage.end }, passage.text)) {
+    const read: Item = { kind: 'item', number, marker: marker.span, list, depth: around.depth, ...passage };
+    desk.blocks.push(withRepeatMark(desk, read, marker.bullet));
+    desk.hazards.push(...countsShownAsLinks(passage.text, passage.start));
   }
+  readAll(desk, first?.type === 'paragraph' ? rest : item.children, { ...around, depth: around.depth + 1 });
 }
 
 /** Gives a bullet back to the words when it opens their repeat. */

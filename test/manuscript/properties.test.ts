@@ -98,6 +98,11 @@ describe('any text', () => {
     );
   });
 
+  test('may be nested as deep as it likes', () => {
+    expect(readManuscript(`${'> '.repeat(6000)}K2`).blocks.length).toBe(1);
+    expect(readManuscript(`${'- '.repeat(800)}K2`).blocks.length).toBe(800);
+  });
+
   test('is read twice alike', () => {
     fc.assert(
       fc.property(nasty, (source) => {
