@@ -35,7 +35,9 @@ export async function runCommandLine(words: readonly string[], world: World, loa
   }
 }
 
-async function run(words: readonly string[], world: World, load: LoadLibrary): Promise<ExitStatus> {
+async function run(given: readonly string[], world: World, load: LoadLibrary): Promise<ExitStatus> {
+  // "help" and "help proof" are what many type first.
+  const words = given[0] === 'help' ? [...given.slice(1), '--help'] : given;
   const written: string[] = [];
   const chosen: Chosen = { command: undefined, run: undefined };
   const program = programOf(world, load, chosen, (text) => written.push(text));
@@ -43,8 +45,8 @@ async function run(words: readonly string[], world: World, load: LoadLibrary): P
     await world.err.write(`Say what to do, for instance: rowproof proof DRAFT.\n\n${program.helpInformation()}`);
     return 2;
   }
-  const [first = ''] = words;
-  if (!first.startsWith('-') && first !== 'help' && !program.commands.some((command) => command.name() === first)) {
+  const first = words.find((word) => word !== '--no-color') ?? '';
+  if (first !== '' && !first.startsWith('-') && !program.commands.some((command) => command.name() === first)) {
     throw stop(unknownCommand(first, program));
   }
   chosen.command = program.commands.find((command) => command.name() === first);
@@ -63,20 +65,26 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
   const program = new Command('rowproof')
     .description('Reads a knitting pattern, works every row in every size, and says where the count goes wrong.')
     .version(version, '--version', 'print the version')
-    .helpOption('--help', 'show how it is used')
+    .helpOption('-h, --help', 'show how it is used')
     .helpCommand(false)
+    .option('--no-color', 'no colour on a terminal')
     .exitOverride()
     .configureOutput({ writeOut: write, writeErr: write, outputError: () => {} })
     .addHelpText(
       'after',
-      `\nA DRAFT is ${drafts}.\nExit status: 0 nothing at the gate or above, 1 findings there, 2 the run could not be made.\nNothing is ever written into a draft.`,
+      `\nA DRAFT is ${drafts}.\nExit status: 0 nothing at the gate or above; 1 findings there; 2 the run could\nnot be made.\nNothing is ever written into a draft.`,
     );
 
+  // Commander gives an option that program and command share to the program, wherever it stands.
+  const withColor = <Options extends ReportOptions>(options: Options): Options => ({
+    ...options,
+    color: options.color && program.opts<{ color: boolean }>().color,
+  });
   const command = (usage: string, about: string) =>
     program
       .command(usage)
       .description(about)
-      .helpOption('--help', 'show how it is used')
+      .helpOption('-h, --help', 'show how it is used')
       .allowExcessArguments(false)
       .option('--output <file>', 'write the report into this file')
       .option('--no-color', 'no colour on a terminal');
@@ -88,14 +96,14 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
     .option('--gate <level>', 'the level from which a finding fails the run: error, query or style', 'error')
     .option(...house)
     .action((given: string[], options: ProofOptions) => {
-      chosen.run = () => proofCommand(given, options, world, load);
+      chosen.run = () => proofCommand(given, withColor(options), world, load);
     });
   command('tally', 'the count sheet: stitches before and after every row, in every size')
     .argument('<draft...>', drafts)
     .option('--format <format>', 'text, json or csv', 'text')
     .option(...house)
     .action((given: string[], options: ReportOptions & DraftOptions) => {
-      chosen.run = () => tallyCommand(given, options, world, load);
+      chosen.run = () => tallyCommand(given, withColor(options), world, load);
     });
   command('replay', 'one row, stitch by stitch')
     .argument('<draft>', 'a file, or - for standard input')
@@ -105,13 +113,13 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
     .option('--format <format>', 'text or json', 'text')
     .option(...house)
     .action((given: string, options: ReplayOptions) => {
-      chosen.run = () => replayCommand(given, options, world, load);
+      chosen.run = () => replayCommand(given, withColor(options), world, load);
     });
   command('rules', 'the rules, or one rule with its wrong and its right example')
     .argument('[id]', 'the id of one rule')
     .option('--format <format>', 'text or json', 'text')
     .action((id: string | undefined, options: ReportOptions) => {
-      chosen.run = () => rulesCommand(id, options, world, load);
+      chosen.run = () => rulesCommand(id, withColor(options), world, load);
     });
   return program;
 }

@@ -172,13 +172,17 @@ describe('on a terminal', () => {
 
   test.each([
     ['--no-color', ['--no-color'], { terminal: true }],
+    ['--no-color before the command', ['--no-color'], { terminal: true, first: true }],
     ['NO_COLOR', [], { terminal: true, environment: { NO_COLOR: '1' } }],
     ['a dumb terminal', [], { terminal: true, environment: { TERM: 'dumb' } }],
     ['a pipe', [], {}],
     ['a file', ['--output', 'x.txt'], { terminal: true }],
   ])('%s turns it off', async (_, words, options) => {
     const where = folder();
-    const { out } = await rowproof(['proof', 'a.md', ...words], { folder: where, ...options });
+    const { out } = await rowproof('first' in options ? [...words, 'proof', 'a.md'] : ['proof', 'a.md', ...words], {
+      folder: where,
+      ...options,
+    });
     expect(words[0] === '--output' ? readFileSync(join(where, 'x.txt'), 'utf8') : out).toMatch(/^[^\p{Cc}]+\n/u);
     expect(out).not.toMatch(coloured);
   });
@@ -243,7 +247,16 @@ After the row: 8. The row fits.
 
   test('help and version are no failure', async () => {
     expect(await rowproof(['--version'])).toEqual({ status: 0, out: `${version}\n`, err: '' });
-    for (const words of [['--help'], ['proof', '--help'], ['tally', '--help'], ['replay', '--help'], ['rules', '--help']]) {
+    for (const words of [
+      ['--help'],
+      ['-h'],
+      ['help'],
+      ['help', 'proof'],
+      ['proof', '--help'],
+      ['tally', '--help'],
+      ['replay', '--help'],
+      ['rules', '--help'],
+    ]) {
       const { status, out, err } = await rowproof(words);
       expect([status, err]).toEqual([0, '']);
       expect(out).toMatch(/^Usage: rowproof/);

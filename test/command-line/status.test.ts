@@ -66,6 +66,11 @@ const refusals: readonly (readonly [string, readonly string[], string])[] = [
     'rowproof rules has no option --zebra; it has --output, --no-color, --format and --help.',
   ],
   ['an unknown option before the command', ['--versoin'], 'rowproof has no option --versoin; the nearest is --version.'],
+  [
+    'an option before the command',
+    ['--gate', 'query', 'proof', 'clean.md'],
+    'rowproof has no option --gate; it has --version, --no-color and --help.',
+  ],
   ['an option without its value', ['proof', 'clean.md', '--format'], '--format wants something after it: --format <format>.'],
   [
     'an unknown format',
