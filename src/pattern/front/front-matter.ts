@@ -86,6 +86,12 @@ export interface Abbreviation {
 export interface SizeList {
   readonly names: readonly string[];
   readonly span: Span;
+  /**
+   * Where the sizes were found: a directive, the YAML at the top, a sizes line or table, the note on how to read the
+   * figures, a "to fit" line that gives the only names, or only the length of most lists of the draft (`lists`; the
+   * names are then 1 to S, and nothing declares them).
+   */
+  readonly from?: 'directive' | 'yaml' | 'line' | 'table' | 'note' | 'toFit' | 'lists';
 }
 
 export interface FrontMatter {
