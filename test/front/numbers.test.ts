@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
 import { dimensionAt, numberListAt, numberLists } from '../../src/pattern/front/numbers.ts';
 import { printedNumberAt } from '../../src/pattern/front/printed-number.ts';
 

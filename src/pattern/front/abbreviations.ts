@@ -94,7 +94,8 @@ function bestEntries(text: string): readonly Entry[] {
   let best: readonly Entry[] = [];
   for (const pattern of separators) {
     const entries = entriesBy(text, pattern);
-    const better = entries.length > best.length || (entries.length === best.length && entries.length > 0 && entries[0]!.termEnd < best[0]!.termEnd);
+    const better =
+      entries.length > best.length || (entries.length === best.length && entries.length > 0 && entries[0]!.termEnd < best[0]!.termEnd);
     if (better) best = entries;
   }
   return best;
@@ -176,12 +177,17 @@ function fallback(segment: Segment): readonly Abbreviation[] {
   let at = 0;
   let matching = 0;
   for (const clause of clauses) {
-    const match = /^[\s.]*([A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?)(?:,\s?|\s)(\S[^]*)$/.exec(clause);
+    const match = /^[\s.]*([A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?)(?:,\s?|\s)(\S[\s\S]*)$/.exec(clause);
     if (match !== null) {
       const term = match[1]!;
       const from = at + clause.indexOf(term);
       if (match[2]![0]!.toLowerCase() === term[0]!.toLowerCase()) matching += 1;
-      found.push(...pairUp(place(text, from, from + term.length, start), place(text, at + clause.length - match[2]!.length, at + clause.length, start)));
+      found.push(
+        ...pairUp(
+          place(text, from, from + term.length, start),
+          place(text, at + clause.length - match[2]!.length, at + clause.length, start),
+        ),
+      );
     }
     at += clause.length + 1;
   }
@@ -198,7 +204,8 @@ function fromSegment(segment: Segment): readonly Abbreviation[] {
   });
 }
 
-const headWords = /^(?:abbr\w*\.?|terms?|meaning|means|stands for|definitions?|explanation|symbol|stitch|description|technique|instructions?|)$/i;
+const headWords =
+  /^(?:abbr\w*\.?|terms?|meaning|means|stands for|definitions?|explanation|symbol|stitch|description|technique|instructions?|)$/i;
 
 function fromRow(row: TableRow): readonly Abbreviation[] {
   const cells: readonly Passage[] = row.cells;
@@ -212,7 +219,8 @@ function fromRow(row: TableRow): readonly Abbreviation[] {
   return found;
 }
 
-const isKey = (table: TableLines): boolean => table.topic === 'abbreviations' || /^abbr|^abbreviation/i.test(table.rows[0]?.cells[0]?.text.trim() ?? '');
+const isKey = (table: TableLines): boolean =>
+  table.topic === 'abbreviations' || /^abbr|^abbreviation/i.test(table.rows[0]?.cells[0]?.text.trim() ?? '');
 
 /** A definition a label swallowed: `- k2tog: knit 2 together` as an item has the label `k2tog`. */
 function whole(segment: Segment, source: string): Segment {

@@ -35,7 +35,9 @@ interface Draft {
 
 const sameLength = (a: Measure, b: Measure): boolean => a.unit === b.unit && a.values[0] === b.values[0];
 
-type Piece = { readonly at: number; readonly count: Count } | { readonly at: number; readonly over: { measure: Measure; start: number; end: number } };
+type Piece =
+  | { readonly at: number; readonly count: Count }
+  | { readonly at: number; readonly over: { measure: Measure; start: number; end: number } };
 
 /** Counts and lengths in the order printed, gathered into gauges: `6 sts = 1 inch, 8 rows = 1 inch` is one. */
 function gather(pieces: readonly Piece[]): readonly Draft[] {
@@ -73,9 +75,12 @@ function apart(draft: Draft): readonly Draft[] {
   ];
 }
 
-const fabricAfter = /^[\s)\]]{0,4}(?:sq(?:uare|\.)?\s)?(?:,\s)?\s{0,2}(?:(?:in|over|measured over|measured in|measured across|worked in|when worked in|of)\s)+(?:the\s)?([^,.;:\n()]{2,60})/i;
-const fabricBefore = /(?:\b(?:over|in|worked in|for)\s)?((?:[A-Z][A-Za-z-]*|[Ss]t\.?|[Ss]tocking|[Ss]tockinette|[Gg]arter|[Mm]oss|[Rr]ib|[a-z]+ (?:st|stitch|pattern|patt))(?:\s[A-Za-z-]+){0,3})\s?[:=]\s?$/;
-const needleWords = /\b(?:on|using|with)\s((?:[^,;\n()]|\([^)\n]{0,30}\)){0,60}?\b(?:needles?|mm|dpns?|circulars?)\b(?:\s(?:needles?|circulars?))?)/i;
+const fabricAfter =
+  /^[\s)\]]{0,4}(?:sq(?:uare|\.)?\s)?(?:,\s)?\s{0,2}(?:(?:in|over|measured over|measured in|measured across|worked in|when worked in|of)\s)+(?:the\s)?([^,.;:\n()]{2,60})/i;
+const fabricBefore =
+  /(?:\b(?:over|in|worked in|for)\s)?((?:[A-Z][A-Za-z-]*|[Ss]t\.?|[Ss]tocking|[Ss]tockinette|[Gg]arter|[Mm]oss|[Rr]ib|[a-z]+ (?:st|stitch|pattern|patt))(?:\s[A-Za-z-]+){0,3})\s?[:=]\s?$/;
+const needleWords =
+  /\b(?:on|using|with)\s((?:[^,;\n()]|\([^)\n]{0,30}\)){0,60}?\b(?:needles?|mm|dpns?|circulars?)\b(?:\s(?:needles?|circulars?))?)/i;
 
 const cutFabric = (words: string): string =>
   words
@@ -108,9 +113,15 @@ function lineUp(draft: Draft, segment: Segment, from: number, to: number): Gauge
     fabric: fabric !== null && fabric !== '' ? fabric : (ahead?.trim() ?? null),
     needle: needle?.trim() ?? null,
     blocked: blockedIn(head + tail),
-    span: { start: start + first, end: start + last },
+    span: { start: start + first, end: start + last + closes(text, first, last) },
     stitchSpan: draft.stitches === null ? null : { start: start + draft.stitches.start, end: start + draft.stitches.end },
   };
+}
+
+/** 1 where the words end inside a bracket that closes there: `= 4 in (10 cm)`. */
+function closes(text: string, from: number, to: number): number {
+  const words = text.slice(from, to);
+  return words.split(/[([]/).length > words.split(/[)\]]/).length && /[)\]]/.test(text[to] ?? '') ? 1 : 0;
 }
 
 /** "Gauge in St st" names the fabric in its label; "St st" alone does too. */
@@ -122,7 +133,8 @@ function labelFabric(label: string | null): string | undefined {
 }
 
 /** A gauge outside its own section must look like one beyond doubt: "18 sts and 24 rows = 4 in". */
-const shape = /\b\d{1,2}(?:\.\d|½|¼|¾)?\s?(?:sts?|stitches)\b[^.;\n]{0,40}?(?:=|\bto\b|\bper\b|\bover\b|\bmeasures?\b|\/)\s?(?:4|10|1|2|5|an|one)?\s?(?:in\b|inch|ins\b|"|cm\b)/i;
+const shape =
+  /\b\d{1,2}(?:\.\d|½|¼|¾)?\s?(?:sts?|stitches)\b[^.;\n]{0,40}?(?:=|\bto\b|\bper\b|\bover\b|\bmeasures?\b|\/)\s?(?:4|10|1|2|5|an|one)?\s?(?:in\b|inch|ins\b|"|cm\b)/i;
 
 function readSegment(segment: Segment): readonly Gauge[] {
   const { text } = segment;
@@ -138,11 +150,14 @@ function readSegment(segment: Segment): readonly Gauge[] {
   ];
   pieces.sort((a, b) => a.at - b.at);
   const drafts = gather(pieces).filter((draft) => draft.over.length > 0);
-  const edges = drafts.map((draft) => Math.min(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.start)));
+  const edges = drafts.map((draft) =>
+    Math.min(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.start)),
+  );
   return drafts.map((draft, i) => lineUp(draft, segment, i === 0 ? 0 : ends(drafts[i - 1]!), edges[i + 1] ?? text.length));
 }
 
-const ends = (draft: Draft): number => Math.max(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.end));
+const ends = (draft: Draft): number =>
+  Math.max(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.end));
 
 /** Every gauge of the front matter. */
 export function readGauges(front: Front): readonly Gauge[] {
@@ -157,7 +172,16 @@ export function readGauges(front: Front): readonly Gauge[] {
       const [name, value] = [row.cells[0], row.cells[1]];
       if (name === undefined || value === undefined || !/\d/.test(value.text)) continue;
       gauges.push(
-        ...readSegment({ topic: 'gauge', label: name.text.trim() || null, text: value.text, start: value.start, emphasis: [], block: row, at: 0, heading: null }),
+        ...readSegment({
+          topic: 'gauge',
+          label: name.text.trim() || null,
+          text: value.text,
+          start: value.start,
+          emphasis: [],
+          block: row,
+          at: 0,
+          heading: null,
+        }),
       );
     }
   }

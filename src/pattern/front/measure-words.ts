@@ -1,6 +1,6 @@
 /** Measures in running text: a number or a list of numbers with its unit, `36 [37: 38] cm`, `19½ (20) in`, `45 × 45 cm`. */
 import type { Measure } from './front-matter.ts';
-import { type FoundList, dimensionAt, numberListAt, numberLists } from './numbers.ts';
+import { dimensionAt, type FoundList, numberListAt, numberLists } from './numbers.ts';
 import { isLetter } from './printed-number.ts';
 
 export type Unit = Measure['unit'];
@@ -67,7 +67,8 @@ export function unitAt(text: string, index: number, value: number | null): UnitA
   const word = text.slice(index, end);
   const unit = unitWords[word.toLowerCase()];
   if (unit === undefined || /[\d&(]/.test(text[end] === '(' ? '' : (text[end] ?? ''))) return null;
-  const dot = text[end] === '.' && (word === 'in' || word === 'ins' || word === 'cm' || word === 'yd' || word === 'yds' || word === 'oz') ? 1 : 0;
+  const dot =
+    text[end] === '.' && (word === 'in' || word === 'ins' || word === 'cm' || word === 'yd' || word === 'yds' || word === 'oz') ? 1 : 0;
   if (word.toLowerCase() === 'in' && !meansInches(text, end)) return null;
   if (word.toLowerCase() === 'm' && value !== null && value < 10) return null;
   if (word.toLowerCase() === 'g' && /^\s{0,2}sts?\b/i.test(text.slice(end, end + 6))) return null;
@@ -78,11 +79,15 @@ export function unitAt(text: string, index: number, value: number | null): UnitA
 
 /** A straight quote after a number is an inch mark, unless a quotation was opened before it on the line. */
 function opensQuote(text: string, index: number): boolean {
-  let open = 0;
-  for (let at = index - 1; at >= 0 && index - at < 200 && text[at] !== '\n'; at -= 1) {
-    if (text[at] === '"' && !/[\d½¼¾⅛⅜⅝⅞]/.test(text[at - 1] ?? '')) open += 1;
+  let from = index;
+  while (from > 0 && index - from < 300 && text[from - 1] !== '\n') from -= 1;
+  let open = false;
+  for (let at = from; at < index; at += 1) {
+    if (text[at] !== '"') continue;
+    // Outside a quotation a mark right after a number is an inch mark.
+    open = open ? false : !/[\d½¼¾⅛⅜⅝⅞]/.test(text[at - 1] ?? '');
   }
-  return open % 2 === 1;
+  return open;
 }
 
 function meansInches(text: string, end: number): boolean {
@@ -101,7 +106,12 @@ export interface FoundMeasure {
   readonly side: 'width' | 'height' | null;
 }
 
-function measure(list: FoundList | { values: Measure['values']; upper: Measure['upper'] }, unit: Unit, start: number, end: number): Measure {
+function measure(
+  list: FoundList | { values: Measure['values']; upper: Measure['upper'] },
+  unit: Unit,
+  start: number,
+  end: number,
+): Measure {
   return { values: list.values, upper: list.upper, unit, span: { start, end } };
 }
 
@@ -123,9 +133,19 @@ export function measuresIn(text: string, offset: number, sizeCount: number | nul
       const end = start + dimension.length;
       const unit = unitAfter(text, end, dimension.height.values[0] ?? null);
       const heightAt = end - dimension.height.length;
-      if (unit !== null) {
-        found.push({ measure: measure(dimension.width, unit.unit, offset + start, offset + start + dimension.width.length), start, end: heightAt, side: 'width' });
-        found.push({ measure: measure(dimension.height, unit.unit, offset + heightAt, offset + unit.end), start: heightAt, end: unit.end, side: 'height' });
+      if (unit !== null && unit.unit !== 'g' && unit.unit !== 'oz') {
+        found.push({
+          measure: measure(dimension.width, unit.unit, offset + start, offset + start + dimension.width.length),
+          start,
+          end: heightAt,
+          side: 'width',
+        });
+        found.push({
+          measure: measure(dimension.height, unit.unit, offset + heightAt, offset + unit.end),
+          start: heightAt,
+          end: unit.end,
+          side: 'height',
+        });
         done = unit.end;
         continue;
       }
@@ -161,7 +181,8 @@ function unitAfter(text: string, end: number, value: number | null): { unit: Uni
   if ((text[end - 1] === '"' || text[end - 1] === '″') && !opensQuote(text, end - 1)) return { unit: 'in', end };
   if (text[end - 2] === '"' && /[)\]}]/.test(text[end - 1] ?? '')) return { unit: 'in', end };
   let at = end;
-  while (at < end + 3 && (text[at] === ' ' || text[at] === '\u00a0' || text[at] === '\u2009' || text[at] === '-' || text[at] === '\n')) at += 1;
+  while (at < end + 3 && (text[at] === ' ' || text[at] === '\u00a0' || text[at] === '\u2009' || text[at] === '-' || text[at] === '\n'))
+    at += 1;
   const unit = unitAt(text, at, value);
   return unit === null ? null : { unit: unit.unit, end: at + unit.length };
 }

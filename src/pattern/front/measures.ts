@@ -1,9 +1,9 @@
 /** Named measures ("Actual bust 89 [100: 111] cm") and measures given in two units, anywhere in the draft. */
-import type { Manuscript, Passage, Span } from '../../manuscript/manuscript.ts';
+import type { Manuscript, Passage } from '../../manuscript/manuscript.ts';
 import type { Measure, MeasurePair, NamedMeasure } from './front-matter.ts';
 import { type FoundMeasure, isMetric, measuresIn, sameKind, type Unit } from './measure-words.ts';
 import type { Front, Segment, TableLines } from './segments.ts';
-import type { Topic } from './topics.ts';
+import { type Topic, topicOf } from './topics.ts';
 
 export interface Measures {
   readonly named: readonly NamedMeasure[];
@@ -13,22 +13,29 @@ export interface Measures {
 /** What may stand between the two units of one measure: `24 in (61 cm)`, `19½ in / 42 cm`, `81 cm; 32 in`. */
 const joint = /^\s{0,4}(?:[([/|;,=–—-]|\bor\b|\bi\.?e\.?\b)?\s{0,4}(?:approx(?:\.|imately)?|about|to)?\s{0,3}$/i;
 
-export function kindOf(name: string): NamedMeasure['kind'] {
+/** By its own words, or else by the heading it stands under. */
+function kindOf(name: string, above: string): NamedMeasure['kind'] {
+  const own = kindOfWords(name);
+  return own === 'other' ? kindOfWords(above) : own;
+}
+
+function kindOfWords(name: string): NamedMeasure['kind'] {
   const words = name.toLowerCase();
-  if (/\bto fit\b|\bfits\b|\bbody (bust|chest|measure)|\byour\b/.test(words)) return 'toFit';
+  if (/\bto fit\b|\bfits\b|\bbody (bust|chest|measurements?)\b|\byour\b/.test(words)) return 'toFit';
   if (/\b(finished|actual|knitted|final|garment)\b/.test(words)) return 'finished';
   return 'other';
 }
 
 /** Words after a measure that name it: "24 in circumference". */
-const after = /^\s{0,2}[)\]]?\s{1,3}((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist))\b/i;
+const after =
+  /^\s{0,2}[)\]]?\s{1,3}((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist)|(?:of\s)?(?:positive|negative|zero)\sease)\b/i;
 
-/** The words before a measure, back to the start of its clause. */
-export function wordsBefore(text: string, index: number): string {
+/** The words before a measure, back to the start of its clause and not before `floor`. */
+function wordsBefore(text: string, index: number, floor: number): string {
   let from = index;
-  while (from > 0 && index - from < 90) {
+  while (from > floor && index - from < 90) {
     const letter = text[from - 1]!;
-    if (letter === '\n' || letter === ';' || letter === '|' || letter === '•' || letter === ')' || letter === ']') break;
+    if (letter === '\n' || letter === ';' || letter === '|' || letter === '•') break;
     if ((letter === '.' || letter === '!' || letter === '?') && /\s/.test(text[from] ?? ' ')) break;
     from -= 1;
   }
@@ -40,6 +47,8 @@ const tidy = (words: string): string =>
     .replace(/[\s*_]+/g, ' ')
     .replace(/\s?[([]?(?:approx\.?|approximately|about|is|are|to|=)?[:=–—(\s-]*$/i, '')
     .replace(/^[\s,:.)\]–—/-]+/, '')
+    .replace(/,$/, '')
+    .replace(/^.*[,;]\s(?=to fit\b)/i, '')
     .trim();
 
 const unitInName = /[([]?\b(cm|mm|in|ins|inches|centimet(?:re|er)s)\b\.?[)\]]?\s*:?\s*$/i;
@@ -52,12 +61,6 @@ export function unitOfName(name: string): Unit | null {
   return word === 'cm' || word === 'mm' ? word : 'in';
 }
 
-interface Group {
-  readonly name: string;
-  readonly items: readonly FoundMeasure[];
-  readonly nameSpan: Span | null;
-}
-
 /** Measures that stand together, one group per thing measured. */
 function groupsOf(text: string, found: readonly FoundMeasure[]): readonly FoundMeasure[][] {
   const groups: FoundMeasure[][] = [];
@@ -66,7 +69,11 @@ function groupsOf(text: string, found: readonly FoundMeasure[]): readonly FoundM
     const last = group?.at(-1);
     const near = last !== undefined && joint.test(text.slice(last.end, item.start));
     const side = last?.side === 'width' && item.side === 'height';
-    if (group !== undefined && last !== undefined && (side || (near && sameKind(last.measure.unit, item.measure.unit) && !repeatsUnit(group, item)))) {
+    if (
+      group !== undefined &&
+      last !== undefined &&
+      (side || (near && sameKind(last.measure.unit, item.measure.unit) && !repeatsUnit(group, item)))
+    ) {
       group.push(item);
     } else groups.push([item]);
   }
@@ -90,58 +97,82 @@ function pairsOf(group: readonly FoundMeasure[], name: string): readonly Measure
   return pairs;
 }
 
-function nameOf(text: string, group: readonly FoundMeasure[], label: string | null): string {
-  const first = group[0]!;
+/** What is measured, by the words before or behind it or by its label, and where those words end. */
+function nameOf(text: string, group: readonly FoundMeasure[], label: string | null, floor: number): { name: string; end: number } {
   const last = group.at(-1)!;
-  const before = wordsBefore(text, first.start).replace(unitInName, '').trim();
-  const behind = after.exec(text.slice(last.end, last.end + 50))?.[1];
-  if (behind !== undefined && before.split(' ').length < 3) {
-    return [label, before, behind].filter((part) => part !== null && part !== '').join(' ').trim();
+  const before = wordsBefore(text, group[0]!.start, floor).replace(unitInName, '').trim();
+  const behind = after.exec(text.slice(last.end, last.end + 50));
+  const plain = label === null || topicOf(label) !== null ? null : label;
+  const ease = behind?.[1];
+  if (ease !== undefined && /ease$/i.test(ease)) return { name: ease.replace(/^of\s/i, ''), end: last.end + behind![0].length };
+  if (behind !== null && before.split(' ').length < 3) {
+    const words = [plain, before, behind[1]!].filter((part) => part !== null && part !== '');
+    return { name: words.join(' '), end: last.end + behind[0].length };
   }
-  if (before === '') return label ?? '';
-  return label !== null && before.split(' ').length < 6 ? `${label} ${before}`.trim() : before;
+  if (before === '') return { name: label ?? '', end: last.end };
+  return { name: plain !== null && before.split(' ').length < 6 ? `${plain} ${before}` : before, end: last.end };
 }
 
-function readText(text: string, start: number, label: string | null, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
+/** The closing bracket of `24 in (61 cm)` belongs to the words measured. */
+function withBracket(text: string, start: number, end: number): number {
+  const words = text.slice(start, end);
+  const opens = words.split(/[([]/).length - words.split(/[)\]]/).length;
+  return opens > 0 && /[)\]]/.test(text[end] ?? '') ? end + 1 : end;
+}
+
+function readText(
+  text: string,
+  start: number,
+  label: string | null,
+  sizeCount: number | null,
+  above: string,
+): { named: NamedMeasure[]; pairs: MeasurePair[] } {
   const unit = label === null ? null : unitOfName(label);
   const found = measuresIn(text, start, sizeCount, unit);
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
+  let floor = 0;
   for (const group of groupsOf(text, found)) {
-    const name = nameOf(text, group, label);
+    const { name, end } = nameOf(text, group, label, floor);
+    floor = end;
     const measures: readonly Measure[] = group.map((item) => item.measure);
-    const span = { start: start + group[0]!.start, end: start + group.at(-1)!.end };
-    if (isThing(group)) named.push({ name, kind: kindOf(name), measures, span });
+    const first = group[0]!.start;
+    const span = { start: start + first, end: start + withBracket(text, first, group.at(-1)!.end) };
+    if (isThing(group)) named.push({ name, kind: kindOf(`${name} ${label ?? ''}`, above), measures, span });
     pairs.push(...pairsOf(group, name));
   }
   return { named, pairs };
 }
 
 /** Weights and lengths of yarn are not measures of the work. */
-const isThing = (group: readonly FoundMeasure[]): boolean => group.every((item) => item.measure.unit === 'cm' || item.measure.unit === 'in');
+const isThing = (group: readonly FoundMeasure[]): boolean =>
+  group.every((item) => item.measure.unit === 'cm' || item.measure.unit === 'in');
 
 /** Topics whose numbers belong to tools, yarn or gauge. */
 const ofTools: ReadonlySet<Topic | null> = new Set<Topic | null>(['yarn', 'needles', 'notions', 'materials', 'gauge', 'abbreviations']);
 
 function fromSegment(segment: Segment, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
-  const heading = segment.topic === 'measures' || segment.topic === 'sizes' ? segment.label : null;
-  const read = readText(segment.text, segment.start, heading ?? (isLabelOfMeasure(segment) ? segment.label : null), sizeCount);
-  return ofTools.has(segment.topic) ? { named: [], pairs: read.pairs } : read;
+  if (ofTools.has(segment.topic)) {
+    const name = (segment.label ?? segment.heading ?? '').trim();
+    const { pairs } = readText(segment.text, segment.start, null, sizeCount, '');
+    return { named: [], pairs: pairs.map((pair) => ({ ...pair, name })) };
+  }
+  const above = segment.topic === 'sizes' || segment.topic === 'measures' ? (segment.heading ?? '') : '';
+  return readText(segment.text, segment.start, segment.label, sizeCount, above);
 }
-
-const isLabelOfMeasure = (segment: Segment): boolean => segment.label !== null && !ofTools.has(segment.topic);
 
 /** A table with one measure per row: the cells after the name hold its values, alone or one per size. */
 function fromTable(table: TableLines, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
+  const above = table.heading ?? '';
   for (const row of table.rows) {
     const cells = row.cells;
     const label = cells[0]?.text.trim() ?? '';
     const rest = cells.slice(1).filter((cell) => cell.text.trim() !== '');
     if (rest.length === 1 || sizeCount === null || rest.length !== sizeCount) {
       for (const cell of rest) {
-        const read = readText(cell.text, cell.start, label, sizeCount);
+        const read = readText(cell.text, cell.start, label, sizeCount, above);
         if (!ofTools.has(table.topic)) named.push(...read.named);
         pairs.push(...read.pairs);
       }
@@ -149,9 +180,11 @@ function fromTable(table: TableLines, sizeCount: number | null): { named: NamedM
     }
     const columns = columnsOf(rest, unitOfName(label), label);
     if (columns === null) continue;
-    if (!ofTools.has(table.topic)) named.push({ name: label, kind: kindOf(label), measures: columns, span: { start: rest[0]!.start, end: rest.at(-1)!.end } });
+    if (!ofTools.has(table.topic))
+      named.push({ name: label, kind: kindOf(label, above), measures: columns, span: { start: rest[0]!.start, end: rest.at(-1)!.end } });
     const [first, second] = columns;
-    if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit)) pairs.push({ first, second, name: label });
+    if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit))
+      pairs.push({ first, second, name: label });
   }
   return { named, pairs };
 }
@@ -191,7 +224,8 @@ export function readMeasures(manuscript: Manuscript, front: Front, sizeCount: nu
   for (const table of front.tables) add(fromTable(table, sizeCount));
   for (const [at, block] of manuscript.blocks.entries()) {
     if (inSegments.has(at)) continue;
-    if (block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading') add(readText(block.text, block.start, null, sizeCount));
+    if (block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading')
+      add(readText(block.text, block.start, null, sizeCount, ''));
   }
   named.sort((a, b) => a.span.start - b.span.start);
   pairs.sort((a, b) => a.first.span.start - b.first.span.start);

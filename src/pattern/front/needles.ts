@@ -1,6 +1,7 @@
 /** The needles a pattern lists: metric, US and UK sizes in any order, kind, length and what each is for. */
-import type { Measure, Needle } from './front-matter.ts';
+
 import { clausesOf } from './clauses.ts';
+import type { Measure, Needle } from './front-matter.ts';
 import { measuresIn } from './measure-words.ts';
 import { printedNumberAt } from './printed-number.ts';
 import type { Front, Segment } from './segments.ts';
@@ -41,7 +42,8 @@ function sizesIn(text: string): readonly Size[] {
     const before = text.slice(Math.max(0, at - 14), at);
     const behind = text.slice(end, end + 14);
     const mm = /^\s?-?(mm\b|millimet(?:re|er)s?\b)/i.exec(behind);
-    if (mm !== null && number.value >= 0.5 && number.value <= 50) sizes.push({ system: 'mm', value: String(number.value), start: at, end: end + mm[0].length });
+    if (mm !== null && number.value >= 0.5 && number.value <= 50)
+      sizes.push({ system: 'mm', value: String(number.value), start: at, end: end + mm[0].length });
     else if (/\d$/.test(before) || /^[\d]/.test(behind)) {
       // Part of a longer number.
     } else if (/^\s?(?:cm|in\b|"|sts?\b|rows?\b|g\b|m\b|yd)/i.test(behind)) {
@@ -55,7 +57,13 @@ function sizesIn(text: string): readonly Size[] {
         sizes.push({ system: 'uk', value: label(text, at, number.length, number.value), start: at - uk[0].length, end });
       } else {
         const named = /^\s?\(?(US|UK)\b/.exec(behind);
-        if (named !== null && /\bsize\s?$/i.test(before)) sizes.push({ system: named[1] === 'US' ? 'us' : 'uk', value: label(text, at, number.length, number.value), start: at, end: end + named[0].length });
+        if (named !== null && /\bsize\s?$/i.test(before))
+          sizes.push({
+            system: named[1] === 'US' ? 'us' : 'uk',
+            value: label(text, at, number.length, number.value),
+            start: at,
+            end: end + named[0].length,
+          });
       }
     }
     at = end;
@@ -101,7 +109,8 @@ function kindsIn(text: string): readonly Kind[] {
 }
 
 const roleWords = /\bfor\s+(?:the\s|working\s(?:the\s)?|joining\s(?:the\s)?)?([^,.;()\n]{2,40})/i;
-const rank = /\b(larger|smaller|largest|smallest|main|ribbing|edging|body|gauge|medium)\b(?=[^,;.()]{0,20}\bneedles?\b)|\bneedle\s(?:size\s)?([A-D1-3])\b(?!\s?mm)/i;
+const rank =
+  /\b(larger|smaller|largest|smallest|main|ribbing|edging|body|gauge|medium)\b(?=[^,;.()]{0,20}\bneedles?\b)|\bneedle\s(?:size\s)?([A-D1-3])\b(?!\s?mm)/i;
 
 function roleOf(before: string, after: string, segmentLabel: string | null): string | null {
   const words = roleWords.exec(after)?.[1]?.trim();
@@ -121,7 +130,8 @@ function roleOf(before: string, after: string, segmentLabel: string | null): str
 }
 
 const needleThings = /\b(?:needles?|circulars?|circ|dpn'?s?|double[- ]point|straights|pair)\b/i;
-const otherThings = /\b(?:buttons?|beads?|hooks?|zips?|zippers?|snaps?|poppers?|ribbons?|elastic|eyes|press|pins?|wires?|dowel|pompoms?|fasteners?)\b/i;
+const otherThings =
+  /\b(?:buttons?|beads?|hooks?|zips?|zippers?|snaps?|poppers?|ribbons?|elastic|eyes|press|pins?|wires?|dowel|pompoms?|fasteners?)\b/i;
 /** Needles that knit nothing; they are notions. */
 export const sewingNeedle = /\b(?:tapestry|wool|darning|sewing|yarn|blunt|embroidery|cable|finishing|weaving)[- ](?:\S+[- ])?needles?\b/gi;
 
@@ -151,7 +161,11 @@ function fromClause(text: string, start: number, segment: Segment, certain: bool
   let from = 0;
   for (const [i, cluster] of clusters.entries()) {
     const next = clusters[i + 1]?.start ?? plain.length;
-    const after = plain.slice(cluster.end, next).replace(/\s(?:and|,)?\s?(?:an?|one|two|\d)?\s?(?:spare|pair|set)(?:\sof)?[^,;.]{0,16}$/i, (words) => (next === plain.length ? words : ' '.repeat(words.length)));
+    const after = plain
+      .slice(cluster.end, next)
+      .replace(/\s(?:and|,)?\s?(?:an?|one|two|\d)?\s?(?:spare|pair|set)(?:\sof)?[^,;.]{0,16}$/i, (words) =>
+        next === plain.length ? words : ' '.repeat(words.length),
+      );
     const before = plain.slice(from, cluster.start);
     const of = (system: Size['system']): string | null => cluster.sizes.find((size) => size.system === system)?.value ?? null;
     const mm = of('mm');
@@ -160,14 +174,30 @@ function fromClause(text: string, start: number, segment: Segment, certain: bool
     const shared = i > 0 && /\beach\b/i.test(plain.slice(0, clusters[0]!.start)) ? kindsIn(plain.slice(0, clusters[0]!.start)) : [];
     const behind = kindsIn(after);
     const ahead = kindsIn(before);
-    const kinds = ahead.includes('spare') ? (['spare'] as const) : behind.length > 0 ? behind : ahead.length > 0 ? ahead.slice(-1) : shared.length > 0 ? shared : kindsIn(segment.label ?? '');
+    const kinds = ahead.includes('spare')
+      ? (['spare'] as const)
+      : behind.length > 0
+        ? behind
+        : ahead.length > 0
+          ? ahead.slice(-1)
+          : shared.length > 0
+            ? shared
+            : kindsIn(segment.label ?? '');
     const measures = firstLength(measuresIn(after, start + cluster.end, null).map((item) => item.measure));
-    const earlier = measures.length > 0 ? measures : firstLength(measuresIn(before, start + from, null).map((item) => item.measure));
+    const earlier =
+      measures.length > 0 || i > 0 ? measures : firstLength(measuresIn(before, start + from, null).map((item) => item.measure));
     const role = roleOf(before, after, segment.label);
     const end = cluster.end + (plain[cluster.end] === ')' || plain[cluster.end] === ']' ? 1 : 0);
-    const base = { mm: mm === null ? null : Number(mm), us: of('us'), uk: of('uk'), role, span: { start: start + cluster.start, end: start + end } };
+    const base = {
+      mm: mm === null ? null : Number(mm),
+      us: of('us'),
+      uk: of('uk'),
+      role,
+      span: { start: start + cluster.start, end: start + end },
+    };
     const two = behind.includes('circular') && behind.includes('doublePointed') && behind.length === 2;
-    for (const kind of two ? behind : [kinds[0] ?? null]) needles.push({ ...base, kind, length: kind === 'doublePointed' && two ? [] : earlier });
+    for (const kind of two ? behind : [kinds[0] ?? null])
+      needles.push({ ...base, kind, length: kind === 'doublePointed' && two ? [] : earlier });
     from = cluster.end;
   }
   return needles;
@@ -175,12 +205,26 @@ function fromClause(text: string, start: number, segment: Segment, certain: bool
 
 /** "spare needle", "set of dpns": listed with no size. */
 function unsized(text: string, start: number, segment: Segment): readonly Needle[] {
-  const match = /\b(?:spare\s(?:knitting\s)?(?:needles?|circulars?)|(?:set\sof\s)(?:\w+\s)?(?:dpns?|double[- ]pointed\sneedles?)|needles?\sone\ssize\s(?:smaller|larger)[^,;.]{0,40})/i.exec(text);
+  const match =
+    /\b(?:spare\s(?:knitting\s)?(?:needles?|circulars?)|(?:set\sof\s)(?:\w+\s)?(?:dpns?|double[- ]pointed\sneedles?)|needles?\sone\ssize\s(?:smaller|larger)[^,;.]{0,40})/i.exec(
+      text,
+    );
   if (match === null) return [];
   const words = match[0];
   const kind = kindsIn(words)[0] ?? null;
-  const role = /one\ssize\s(?:smaller|larger)/i.exec(words)?.[0].toLowerCase() ?? roleOf('', text.slice(match.index + words.length), segment.label);
-  return [{ mm: null, us: null, uk: null, kind, length: [], role, span: { start: start + match.index, end: start + match.index + words.trimEnd().length } }];
+  const role =
+    /one\ssize\s(?:smaller|larger)/i.exec(words)?.[0].toLowerCase() ?? roleOf('', text.slice(match.index + words.length), segment.label);
+  return [
+    {
+      mm: null,
+      us: null,
+      uk: null,
+      kind,
+      length: [],
+      role,
+      span: { start: start + match.index, end: start + match.index + words.trimEnd().length },
+    },
+  ];
 }
 
 /** Every knitting needle of the front matter. */
@@ -201,8 +245,18 @@ export function readNeedles(front: Front): readonly Needle[] {
       const label = name?.text.trim() ?? '';
       const about = table.topic === 'needles' || /needle|dpn|circular/i.test(label);
       for (const cell of cells) {
-        const segment: Segment = { topic: 'needles', label: label === '' ? null : label, text: cell.text, start: cell.start, emphasis: [], block: row, at: 0, heading: null };
-        if (about) for (const clause of clausesOf(cell.text, false)) needles.push(...fromClause(clause.text, cell.start + clause.at, segment, true));
+        const segment: Segment = {
+          topic: 'needles',
+          label: label === '' ? null : label,
+          text: cell.text,
+          start: cell.start,
+          emphasis: [],
+          block: row,
+          at: 0,
+          heading: null,
+        };
+        if (about)
+          for (const clause of clausesOf(cell.text, false)) needles.push(...fromClause(clause.text, cell.start + clause.at, segment, true));
       }
     }
   }

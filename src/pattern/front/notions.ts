@@ -47,7 +47,9 @@ interface Thing {
 }
 
 /** Longest words first, so that "backing button" is not read as "button". */
-const byLength: readonly Thing[] = things.flatMap(([name, ...others]) => [name, ...others].map((words) => ({ name, words }))).sort((a, b) => b.words.length - a.words.length);
+const byLength: readonly Thing[] = things
+  .flatMap(([name, ...others]) => [name, ...others].map((words) => ({ name, words })))
+  .sort((a, b) => b.words.length - a.words.length);
 
 /** Where the thing stands in the clause, in the singular or the plural. */
 function find(lower: string, words: string): { at: number; length: number } | null {
@@ -88,7 +90,11 @@ function countFor(text: string, from: number, at: number): { values: Sized; star
   const before = text.slice(from, at);
   const lists = numberLists(before, null).filter((list) => {
     const after = before.slice(list.index + list.length);
-    return !/^\s?[-×x]?\s?(?:mm|cm|in\b|ins\b|inch|"|″|g\b|m\b|%|yds?\b|ply)/i.test(after) && !/\b(?:US|UK|size|no\.?|#)\s?$/i.test(before.slice(0, list.index)) && !/[([]\s?$/.test(before.slice(0, list.index));
+    return (
+      !/^\s?[-×x]?\s?(?:mm|cm|in\b|ins\b|inch|"|″|g\b|m\b|%|yds?\b|ply)/i.test(after) &&
+      !/\b(?:US|UK|size|no\.?|#)\s?$/i.test(before.slice(0, list.index)) &&
+      !/[([]\s?$/.test(before.slice(0, list.index))
+    );
   });
   const list = lists[0];
   if (list !== undefined) return { values: list.values, start: from + list.index };
@@ -97,7 +103,11 @@ function countFor(text: string, from: number, at: number): { values: Sized; star
   return null;
 }
 
-const ordinals: readonly RegExp[] = [/\banother\b/i, /\b(?:a\s)?(?:second|third|fourth|fifth|sixth|seventh)\b/i, /\bone\s(?:more|extra|different)\b/i];
+const ordinals: readonly RegExp[] = [
+  /\banother\b/i,
+  /\b(?:a\s)?(?:second|third|fourth|fifth|sixth|seventh)\b/i,
+  /\bone\s(?:more|extra|different)\b/i,
+];
 
 /** "2 stitch holders and a third for the back neck" are three. */
 function alsoOneMore(text: string, end: number): number {
@@ -164,7 +174,18 @@ export function readNotions(front: Front): readonly Notion[] {
     for (const row of table.rows) {
       for (const cell of row.cells) {
         if (/^\s*(?:notions?|extras|needles?|yarns?)\s*$/i.test(cell.text)) continue;
-        notions.push(...readSegment({ topic: 'materials', label: null, text: cell.text, start: cell.start, emphasis: [], block: row, at: 0, heading: null }));
+        notions.push(
+          ...readSegment({
+            topic: 'materials',
+            label: null,
+            text: cell.text,
+            start: cell.start,
+            emphasis: [],
+            block: row,
+            at: 0,
+            heading: null,
+          }),
+        );
       }
     }
   }

@@ -114,7 +114,7 @@ function unclosed(text: string, stop: number, close: string, tokens: readonly To
   return { tokens: tokens.slice(0, tokens.indexOf(last) + 1), end: last.end, closed: false };
 }
 
-const valueOf = (token: Token): Value =>
+const asValue = (token: Token): Value =>
   token.kind === 'number'
     ? { low: token.value, high: null, start: token.start, end: token.end }
     : { low: null, high: null, start: token.start, end: token.end };
@@ -142,7 +142,7 @@ function valuesOf(tokens: readonly Token[], ranges: boolean): readonly Value[] {
       afterSeparator = false;
       continue;
     }
-    values.push(valueOf(token));
+    values.push(asValue(token));
     afterSeparator = false;
   }
   return values;
@@ -182,7 +182,7 @@ function readHead(text: string, index: number, reading: NumberReading): Head | n
   while (values.length < mostTokens) {
     const slash = text[end] === '/';
     const gap = slash ? end : skipBlanks(text, end);
-    if (!slash && (!isJoin(text[gap]) || (gap > end) !== isBlank(text[gap + 1]))) break;
+    if (!slash && (!isJoin(text[gap]) || gap > end !== isBlank(text[gap + 1]))) break;
     const at = skipBlanks(text, gap + 1);
     if (at > gap + 3 || text.slice(end, at).includes('\n')) break;
     const next = printedNumberAt(text, at, { ...reading, words: false });
@@ -221,7 +221,7 @@ function readAlternating(text: string, values: readonly Value[], end: number, si
     const group = readGroup(text, skipBlanks(text, at), reading);
     const only = group?.tokens[0];
     if (group === null || only?.kind !== 'number' || group.tokens.length !== 1) return null;
-    found.push(valueOf(only));
+    found.push(asValue(only));
     at = group.end;
   }
   return { values: found, end: at };
@@ -357,7 +357,9 @@ export interface Dimension {
 export function dimensionAt(text: string, index: number, sizeCount: number | null): Dimension | null {
   const width = numberListAt(text, index, sizeCount);
   if (width === null) return null;
-  const gap = /^\s{0,2}(?:cm|mm|ins?\.?|inch(?:es)?|"|″|m)?\s{0,2}(?:[×xX✕]|by)\s{0,2}/.exec(text.slice(index + width.length, index + width.length + 18));
+  const gap = /^\s{0,2}(?:cm|mm|ins?\.?|inch(?:es)?|"|″|m)?\s{0,2}(?:[×xX✕]|by)\s{0,2}/.exec(
+    text.slice(index + width.length, index + width.length + 18),
+  );
   if (gap === null) return null;
   const start = index + width.length + gap[0].length;
   const height = numberListAt(text, start, sizeCount);

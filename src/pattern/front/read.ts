@@ -15,7 +15,8 @@ import { readYarns } from './yarn.ts';
 /** Words that may be part of an instruction; a paragraph before the first heading with none of them is prose. */
 const working = /\b(?:k|p|sl|m)\d|\b(?:co|bo)\s\d|\bcast\s(?:on|off)\s\d|\bbind\soff\s\d|\brep\b|\*|\b(?:rows?|rnds?|rounds?)\s\d/i;
 
-const words = (block: Block): string | null => (block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading' ? block.text : null);
+const words = (block: Block): string | null =>
+  block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading' ? block.text : null;
 
 /** Blocks that stand in front sections, or were read as front matter, and hold no row of their own. */
 function frontBlocks(manuscript: Manuscript, front: Front): readonly Span[] {
@@ -28,11 +29,22 @@ function frontBlocks(manuscript: Manuscript, front: Front): readonly Span[] {
     else if (block.kind === 'directive' && block.name === 'sizes') spans.push({ start: block.start, end: block.end });
     else if (topic !== null) {
       if (text === null || !holdsRow(text)) spans.push({ start: block.start, end: block.end });
-    } else if (opening && block.kind === 'paragraph' && at < front.firstInstruction && !working.test(block.text) && !isInstruction(block.text)) {
+    } else if (
+      opening &&
+      block.kind === 'paragraph' &&
+      at < front.firstInstruction &&
+      !working.test(block.text) &&
+      !isInstruction(block.text)
+    ) {
       spans.push({ start: block.start, end: block.end });
     }
     // The opening of a pattern is what stands before its first section: title, subtitle, a word about the design.
-    if (block.kind === 'heading' && at > 0 && topic === null && manuscript.blocks.slice(0, at).some((one) => one.kind !== 'heading' && one.kind !== 'break' && one.kind !== 'frontMatter')) {
+    if (
+      block.kind === 'heading' &&
+      at > 0 &&
+      topic === null &&
+      manuscript.blocks.slice(0, at).some((one) => one.kind !== 'heading' && one.kind !== 'break' && one.kind !== 'frontMatter')
+    ) {
       opening = false;
     }
     if (block.kind === 'item' || block.kind === 'tableRow') opening = opening && topic !== null;

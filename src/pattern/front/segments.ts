@@ -76,10 +76,16 @@ function boldLabel(passage: Passage, line: number, end: number): Label | null {
   const text = passage.text;
   let from = line;
   while (from < end && (text[from] === ' ' || text[from] === '\t')) from += 1;
-  const span = passage.emphasis.find((s) => s.start - passage.start <= from && s.end - passage.start > from && s.start - passage.start >= line - 4);
+  const span = passage.emphasis.find(
+    (s) => s.start - passage.start <= from && s.end - passage.start > from && s.start - passage.start >= line - 4,
+  );
   if (span === undefined) return null;
   const stop = Math.min(span.end - passage.start, end);
-  const words = text.slice(from, stop).trim().replace(/[:.]+$/, '').trim();
+  const words = text
+    .slice(from, stop)
+    .trim()
+    .replace(/[:.]+$/, '')
+    .trim();
   if (words === '' || words.length > 60) return null;
   let to = stop;
   while (to < end && /[\s:.*_–—-]/.test(text[to] ?? '')) {
@@ -116,7 +122,8 @@ function innerLabels(passage: Passage, from: number, end: number): readonly Labe
     const at = span.start - passage.start;
     if (at <= from || span.end - passage.start > end) continue;
     const label = boldLabel(passage, at, end);
-    if (label !== null && label.topic !== null && /[.;|·)\n]\s*$/.test(text.slice(Math.max(0, at - 4), at).replace(/[*_]/g, ''))) found.push(label);
+    if (label !== null && label.topic !== null && /[.;|·)\n]\s*$/.test(text.slice(Math.max(0, at - 4), at).replace(/[*_]/g, '')))
+      found.push(label);
   }
   const pattern = /[.;|·]\s+([A-Z][A-Za-z&/() ]{2,30}):\s/g;
   pattern.lastIndex = from;
@@ -124,7 +131,8 @@ function innerLabels(passage: Passage, from: number, end: number): readonly Labe
     const topic = topicOfLabel(match[1]!);
     if (topic === null) continue;
     const at = match.index + match[0].indexOf(match[1]!);
-    if (!found.some((label) => label.from <= at && label.to > at)) found.push({ topic, text: match[1]!, from: at, to: match.index + match[0].length });
+    if (!found.some((label) => label.from <= at && label.to > at))
+      found.push({ topic, text: match[1]!, from: at, to: match.index + match[0].length });
   }
   return found.sort((a, b) => a.from - b.from);
 }
@@ -164,7 +172,9 @@ function segmentsOf(passage: Passage, block: Block, at: number, section: Section
   if (passage.text.slice(0, first).trim() !== '') found.push(make(section.topic, null, 0, first));
   for (const [i, label] of labels.entries()) {
     const end = labels[i + 1]?.from ?? passage.text.length;
-    found.push(make(label.topic ?? section.topic, label.text, label.to, end));
+    // Under a heading such as "Cautions" a label like "Buttons" lists nothing.
+    const topic = section.firm && section.topic === 'notes' ? 'notes' : label.topic;
+    found.push(make(topic ?? section.topic, label.text, label.to, end));
   }
   return found;
 }
@@ -215,7 +225,7 @@ export function readSegments(manuscript: Manuscript): Front {
     const inherited: Topic | null = block.kind === 'item' ? (runIn ?? section.topic) : section.topic;
     const own = segmentsOf(passage, block, at, { ...section, topic: inherited });
     const labelled = own.some((segment) => segment.label !== null && topicOfLabel(segment.label) !== null);
-    if (!labelled && isInstruction(passage.text) && !(section.firm && section.topic !== null)) {
+    if (!labelled && isInstruction(passage.text, inherited === 'abbreviations') && !(section.firm && section.topic !== null)) {
       section = { ...section, topic: null };
       runIn = null;
       firstInstruction = Math.min(firstInstruction, at);

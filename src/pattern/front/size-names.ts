@@ -13,7 +13,9 @@ const letters = new Set(
     'women woman men man kids'
   ).split(' '),
 );
-const qualifiers = new Set('extra extra-extra x xx child child\'s children\'s baby toddler adult adult\'s women\'s woman\'s men\'s man\'s youth teen ladies\''.split(' '));
+const qualifiers = new Set(
+  "extra extra-extra x xx child child's children's baby toddler adult adult's women's woman's men's man's youth teen ladies'".split(' '),
+);
 const ageWords = /^(?:years?|yrs?|months?|mths?|mos?|m|y|t|weeks?)\.?$/i;
 const agedNumber = /^\d{1,2}(?:\s?[-–/]\s?\d{1,2})?\s?(?:years?|yrs?|months?|mths?|mos?|y|t|m)?\.?$/i;
 
@@ -30,14 +32,24 @@ export function isSizeName(name: string): boolean {
   return words.length <= 3 && words.slice(0, -1).every((word) => qualifiers.has(word)) && (letters.has(last) || agedNumber.test(last));
 }
 
-const clean = (name: string): string => name.trim().replace(/\s+/g, ' ').replace(/["'*.]+$/g, '').trim();
+const clean = (name: string): string =>
+  name
+    .trim()
+    .replace(/\s+/g, ' ')
+    .replace(/["'*.]+$/g, '')
+    .trim();
 
 /** One name at the index: up to a separator or bracket, `2-3 years`, `Extra Small`. */
-const nameAt = /^\s{0,3}(?:sizes?\s)?((?:X{1,2}-|[0-9]X\b)?[A-Za-z0-9½]+(?:['’]s)?(?:\s?[-–/]\s?(?=\d)\d{1,3})?(?:-[A-Za-z]+)?(?:\s(?:years?|yrs?|months?|mths?|mos?|small|medium|large|[smlSML]|XS|XL|T)\b\.?)*)/i;
+const nameAt =
+  /^\s{0,3}(?:sizes?\s)?((?:X{1,2}-|[0-9]X\b)?[A-Za-z0-9½]+(?:['’]s)?(?:\s?[-–/]\s?(?=\d)\d{1,3})?(?:-[A-Za-z]+)?(?:\s(?:years?|yrs?|months?|mths?|mos?|small|medium|large|[smlSML]|XS|XL|T)\b\.?)*)/i;
 
 function splitInside(inside: string, first: string): readonly string[] {
   const strong = /[,:;|]/.test(inside);
-  if (strong) return inside.split(/[,:;|]|\band\b|&/).map(clean).filter((name) => name !== '');
+  if (strong)
+    return inside
+      .split(/[,:;|]|\band\b|&/)
+      .map(clean)
+      .filter((name) => name !== '');
   if (inside.includes('/')) return inside.split('/').map(clean);
   // Dashes alone divide sizes, unless the first size is itself a range.
   if (/[-–]/.test(inside) && !/\d\s?[-–]\s?\d/.test(first) && !/[a-z]-[a-z]/i.test(inside)) return inside.split(/\s*[-–]\s*/).map(clean);
@@ -100,8 +112,15 @@ function bare(text: string): NameList | null {
 export function sizeNamesAt(text: string): NameList | null {
   const list = bracketed(text) ?? bare(text);
   if (list === null) return null;
+  const own = /\s(years?|yrs?|months?|mths?|mos?)\.?$/i.exec(list.names[0]!)?.[1];
+  if (own !== undefined && list.names.slice(1).every((name) => /^\d/.test(name) && !/[a-z]/i.test(name))) {
+    return { ...list, names: list.names.map((name, i) => (i === 0 ? name : `${name} ${own}`)) };
+  }
   const unit = /^\s{0,2}(years?|yrs?|months?|mths?|mos)\b/i.exec(text.slice(list.length, list.length + 12))?.[1];
   if (unit === undefined || list.names.some((name) => ageWords.test(name.split(' ').at(-1)!))) return list;
   const single = unit.replace(/s$/i, '');
-  return { names: list.names.map((name) => (name === '1' ? `1 ${single}` : `${name} ${unit}`)), length: list.length + text.slice(list.length).indexOf(unit) + unit.length };
+  return {
+    names: list.names.map((name) => (name === '1' ? `1 ${single}` : `${name} ${unit}`)),
+    length: list.length + text.slice(list.length).indexOf(unit) + unit.length,
+  };
 }

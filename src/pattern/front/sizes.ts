@@ -44,7 +44,9 @@ function fromYaml(blocks: readonly Block[]): SizeList | null {
     }
     const inside = /^\[(.*)\]$/.exec(value)?.[1];
     const names =
-      inside === undefined ? (sizeNamesAt(unquoted(value))?.names ?? unquoted(value).split(/[,;|]/).map(unquoted)) : inside.split(',').map(unquoted);
+      inside === undefined
+        ? (sizeNamesAt(unquoted(value))?.names ?? unquoted(value).split(/[,;|]/).map(unquoted))
+        : inside.split(',').map(unquoted);
     const kept = names.map((name) => name.trim()).filter((name) => name !== '');
     return kept.length > 0 ? list(kept, block.start + valueAt, block.start + valueAt + key[1]!.trimEnd().length, 'yaml') : null;
   }
@@ -53,7 +55,8 @@ function fromYaml(blocks: readonly Block[]): SizeList | null {
 
 const oneSize = /^\s*(?:one size\b|single size\b|os\b)/i;
 /** Words that may stand between the label and the names: "Sizes: to fit ages 2 (4, 6)". */
-const lead = /^\s*(?:(?:finished|available in|shown in|comes in|in|for|to fit|fits?|ages?|sizes?|are|the|women's|men's|children's|child|adult|approx)\s*:?\s+){0,4}/i;
+const lead =
+  /^\s*(?:(?:finished|available in|shown in|comes in|in|for|to fit|fits?|ages?|sizes?|are|the|women's|men's|children's|child|adult|approx)\s*:?\s+){0,4}/i;
 
 function namesIn(text: string, start: number, from: From): SizeList | null {
   const skip = lead.exec(text)![0].length;
@@ -124,10 +127,19 @@ function fromTable(table: TableLines): SizeList | null {
     const named = rest.map((cell) => cell.text.trim());
     if (!named.every(isSizeName)) continue;
     // Numbers over the columns of any table are no sizes; it must stand where sizes and measures stand, or say so.
-    const sized = /size|fit/i.test(name) || table.topic === 'sizes' || table.topic === 'measures' || named.some((word) => /^(xs|s|m|l|small)$/i.test(word));
+    const sized =
+      /size|fit/i.test(name) ||
+      table.topic === 'sizes' ||
+      table.topic === 'measures' ||
+      named.some((word) => /^(xs|s|m|l|small)$/i.test(word));
     if (!sized) continue;
     const [start, end] = passageSpan(rest);
-    return list(named.map((word) => word.replace(/^sizes?\s+/i, '')), start, end, 'table');
+    return list(
+      named.map((word) => word.replace(/^sizes?\s+/i, '')),
+      start,
+      end,
+      'table',
+    );
   }
   return fromColumn(table);
 }
@@ -147,12 +159,17 @@ function fromColumn(table: TableLines): SizeList | null {
 function fromNote(segments: readonly Segment[], first: number): SizeList | null {
   for (const segment of segments) {
     if (segment.at >= first && segment.topic === null) continue;
-    const note = /\b(?:given|written|instructions? (?:are|is)|directions (?:are|is)|figures|numbers)\b[^.\n]{0,60}?\b(?:for|as|follows:?)\s+(?:the\s)?(?:sizes?\s)?(?=["']?[A-Z0-9])/i.exec(segment.text);
+    const note =
+      /\b(?:given|written|instructions? (?:are|is)|directions (?:are|is)|figures|numbers)\b[^.\n]{0,60}?\b(?:for|as|follows:?)\s+(?:the\s)?(?:sizes?\s)?(?=["']?[A-Z0-9])/i.exec(
+        segment.text,
+      );
     if (note === null) continue;
     const at = note.index + note[0].length;
     const names = sizeNamesAt(segment.text.slice(at, at + 300));
     if (names !== null) return list(names.names, segment.start + at, segment.start + at + names.length, 'note');
-    const changes = /^([A-Za-z0-9 -]{1,20}?)\s*[.;,(]\s*(?:changes|figures|numbers)?[^.\n]{0,20}?\bfor\s+(?:sizes?\s)?/i.exec(segment.text.slice(at, at + 120));
+    const changes = /^([A-Za-z0-9 -]{1,20}?)\s*[.;,(]\s*(?:changes|figures|numbers)?[^.\n]{0,20}?\bfor\s+(?:sizes?\s)?/i.exec(
+      segment.text.slice(at, at + 120),
+    );
     const more = changes === null ? null : sizeNamesAt(segment.text.slice(at + changes[0].length, at + 300));
     if (changes !== null && more !== null && isSizeName(changes[1]!)) {
       return list([changes[1]!.trim(), ...more.names], segment.start + at, segment.start + at + changes[0].length + more.length, 'note');
@@ -176,7 +193,8 @@ function fromToFit(front: Front): SizeList | null {
   for (const table of front.tables) {
     for (const row of table.rows) {
       const cell = row.cells[1];
-      if (cell !== undefined && row.cells.length === 2 && /\bto fit\b/i.test(row.cells[0]?.text ?? '')) lines.push({ text: cell.text, start: cell.start });
+      if (cell !== undefined && row.cells.length === 2 && /\bto fit\b/i.test(row.cells[0]?.text ?? ''))
+        lines.push({ text: cell.text, start: cell.start });
     }
   }
   for (const line of lines) {
@@ -199,14 +217,24 @@ function fromLists(manuscript: Manuscript): SizeList | null {
         total += 1;
         const known = byLength.get(found.values.length);
         if (known !== undefined) known.count += 1;
-        else byLength.set(found.values.length, { count: 1, start: passage.start + found.index, end: passage.start + found.index + found.length });
+        else
+          byLength.set(found.values.length, {
+            count: 1,
+            start: passage.start + found.index,
+            end: passage.start + found.index + found.length,
+          });
       }
     }
   }
   const best = [...byLength].sort((a, b) => b[1].count - a[1].count || b[0] - a[0])[0];
   if (best === undefined || best[1].count < 3 || best[1].count * 5 < total * 3) return null;
   const [size, where] = best;
-  return list(Array.from({ length: size }, (_, i) => String(i + 1)), where.start, where.end, 'lists');
+  return list(
+    Array.from({ length: size }, (_, i) => String(i + 1)),
+    where.start,
+    where.end,
+    'lists',
+  );
 }
 
 /** The declared sizes of the draft, or null where it has none. */

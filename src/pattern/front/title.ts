@@ -16,13 +16,16 @@ export function readTitle(manuscript: Manuscript): FrontMatter['title'] {
     return { text, span: { start, end: start + text.length } };
   }
   const headings = manuscript.blocks.filter((block) => block.kind === 'heading').filter((heading) => topicOf(heading.text) === null);
-  const first = headings.find((heading) => heading.depth === 1) ?? (manuscript.blocks.find((block) => block.kind === 'heading') === headings[0] ? headings[0] : undefined);
+  const first =
+    headings.find((heading) => heading.depth === 1) ??
+    (manuscript.blocks.find((block) => block.kind === 'heading') === headings[0] ? headings[0] : undefined);
   if (first !== undefined && first.text.trim() !== '') return titled(first.text, first.start);
   const opening = manuscript.blocks[0];
   if (opening?.kind === 'paragraph') {
     const line = opening.text.split('\n')[0]!;
     const words = line.trim().split(/\s+/);
-    if (line.trim() !== '' && words.length <= 8 && !/[.:;]$/.test(line.trim()) && !isInstruction(line) && topicOf(line) === null) return titled(line, opening.start);
+    if (line.trim() !== '' && words.length <= 8 && !/[.:;]$/.test(line.trim()) && !isInstruction(line) && topicOf(line) === null)
+      return titled(line, opening.start);
   }
   return null;
 }

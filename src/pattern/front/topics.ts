@@ -73,7 +73,7 @@ for (const topic of Object.keys(topicWords) as Topic[]) for (const word of topic
 
 /** Phrases whose words say too little one by one. */
 const phrases: readonly (readonly [RegExp, Topic])[] = [
-  [/^to fit\b/, 'measures'],
+  [/^to fit( [a-z]+){0,4}$/, 'measures'],
   [/^(special|pattern|stitch)? ?(stitches|stitch guide|stitch key)( and abbreviations)?$/, 'abbreviations'],
   [/^you('ll| will) (also )?need$/, 'materials'],
   [/^before you (start|begin|cast on)$/, 'notes'],
@@ -125,7 +125,10 @@ export function topicOf(heading: string): Topic | null {
 export function topicOfLabel(label: string): Topic | null {
   const whole = topicOf(label);
   if (whole !== null) return whole;
-  const match = /^\s*((?:main|ribbing|larger|smaller|finished|stitch|special)?\s*[a-z()]+(?:\(s\))?)\s*(?:[,(–—-]|\s(?:for|in|on|over|a|b|c|d|mc|cc\d?|[1-9])\b)/i.exec(label);
+  const match =
+    /^\s*((?:main|ribbing|larger|smaller|finished|stitch|special)?\s*[a-z()]+(?:\(s\))?)\s*(?:[,(–—-]|\s(?:for|in|on|over|a|b|c|d|mc|cc\d?|[1-9])\b)/i.exec(
+      label,
+    );
   const first = match?.[1];
   if (first === undefined || label.length > 60) return null;
   const topic = topicOf(first);

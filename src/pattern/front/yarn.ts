@@ -1,6 +1,7 @@
 /** The yarn a pattern asks for: how many balls, length and weight of one, totals, colour letters, weight class. */
+import { clausesOf } from './clauses.ts';
 import type { Measure, Yarn } from './front-matter.ts';
-import { measuresIn, type FoundMeasure } from './measure-words.ts';
+import { type FoundMeasure, measuresIn } from './measure-words.ts';
 import { type FoundList, numberLists } from './numbers.ts';
 import type { Front, Segment } from './segments.ts';
 
@@ -12,7 +13,8 @@ const weightNames =
   /\b(super[- ]?(?:bulky|chunky)|light[- ](?:worsted|fingering|dk)|heavy[- ]worsted|double[- ]knitting|jumbo|roving|chunky|bulky|aran|worsted|dk|sport|fingering|sock|baby|lace|cobweb|laceweight|(?:[2-9]|1[0246])[- ]?ply|(?:two|three|four|five|eight|ten|twelve)[- ]ply)\b(?:[- ]?weight)?/i;
 const classNumber = /(?:\bCYC|\bweight|\bcategory|#)\s?#?([0-7])\b/i;
 
-const colourLead = /^\s{0,4}(?:yarn\s)?\(?((?:MC|CC\d?|MS|M|C\d?|[A-H])|(?:main|contrast(?:ing)?)(?:\s(?:colou?r|shade|yarn))?(?:\s[A-D1-9])?|colou?r\s[A-H1-9]|yarn\s[A-H1-9])\)?\s?(?:\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\))?\s?[:=–-]/i;
+const colourLead =
+  /^\s{0,4}(?:yarn\s)?\(?((?:MC|CC\d?|MS|M|C\d?|[A-H])|(?:main|contrast(?:ing)?)(?:\s(?:colou?r|shade|yarn))?(?:\s[A-D1-9])?|colou?r\s[A-H1-9]|yarn\s[A-H1-9])\)?\s?(?:\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\))?\s?[:=–-]/i;
 const colourInside = /\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\)|\b(?:colou?r|yarn|shade)\s([A-H]|MC|CC\d?)\b|\bas\s(MC|CC\d?|[A-H])\b/;
 
 function colourOf(text: string, label: string | null): string | null {
@@ -40,8 +42,13 @@ function ballsIn(text: string, lists: readonly FoundList[]): readonly Balls[] {
   for (const list of lists) {
     const end = list.index + list.length;
     const rest = text.slice(end, end + 60);
-    const lead = /^\s{0,2}(?:[×xX]\s{0,2})?(?:\(?\d[\d½.]{0,5}\s{0,2}-?(?:g|gm|gms|gram|grams|oz|ounce)\b\.?\s?(?:[/(]\s?\d[\d½¼¾.]{0,5}\s{0,2}(?:g|oz)\.?\)?)?\)?\s{0,2})?/i.exec(rest)!;
-    const word = ballWord.exec(rest.slice(lead[0].length)) ?? ballWord.exec(rest.slice(lead[0].length).replace(/^\s?(?:full|large|small|more)\s/i, ' '));
+    const lead =
+      /^\s{0,2}(?:[×xX]\s{0,2})?(?:\(?\d[\d½.]{0,5}\s{0,2}-?(?:g|gm|gms|gram|grams|oz|ounce)\b\.?\s?(?:[/(]\s?\d[\d½¼¾.]{0,5}\s{0,2}(?:g|oz)\.?\)?)?\)?\s{0,2})?/i.exec(
+        rest,
+      )!;
+    const word =
+      ballWord.exec(rest.slice(lead[0].length)) ??
+      ballWord.exec(rest.slice(lead[0].length).replace(/^\s?(?:full|large|small|more)\s/i, ' '));
     if (word === null || /\bper\s$|\b(?:a|each)\s$/i.test(text.slice(Math.max(0, list.index - 6), list.index))) continue;
     found.push({ list, end: end + lead[0].length + word[0].length });
   }
@@ -58,7 +65,10 @@ interface Amounts {
 }
 
 function amountsIn(text: string, found: readonly FoundMeasure[]): Amounts {
-  const perBall = found.some(isWeight) || /\b(?:per|each|a)\s(?:\d{1,3}\s?g\s)?(?:ball|skein|hank|cone|cake)\b|\beach\b/i.test(text) || anyBall.test(text);
+  const perBall =
+    found.some(isWeight) ||
+    /\b(?:per|each|a)\s(?:\d{1,3}\s?g\s)?(?:ball|skein|hank|cone|cake)\b|\beach\b/i.test(text) ||
+    anyBall.test(text);
   const lengthPerBall: Measure[] = [];
   const total: Measure[] = [];
   for (const item of found.filter(isLength)) {
@@ -105,7 +115,9 @@ function partsOf(text: string, balls: readonly Balls[]): readonly { from: number
   }
   for (const [i, ball] of balls.entries()) {
     if (i === 0) continue;
-    const joint = /(?:\band\b|[,;.])\s{1,3}(?:(?:MC|CC\d?|[A-H])\s?[:=–-]\s?)?$/i.exec(text.slice(Math.max(0, ball.list.index - 16), ball.list.index));
+    const joint = /(?:\band\b|[,;.])\s{1,3}(?:(?:MC|CC\d?|[A-H])\s?[:=–-]\s?)?$/i.exec(
+      text.slice(Math.max(0, ball.list.index - 16), ball.list.index),
+    );
     if (joint === null) continue;
     const at = ball.list.index - joint[0].length + joint[0].search(/(?:MC|CC\d?|[A-H])\s?[:=–-]|\s?$/i);
     starts.push(at);
@@ -123,7 +135,11 @@ function isYarnLine(text: string, balls: readonly Balls[]): boolean {
   if (/\b(?:waste|scrap|thread)\b/i.test(text)) return false;
   const length = /\d\s?(?:m|metres|meters|yds?|yards)\b/i.test(text);
   const weight = /\d\s?(?:g|grams|oz)\b/i.test(text);
-  return (length && weight) || (length && (weightNames.test(text) || /\byarn|wool\b/i.test(text))) || /\b(?:yarn|wool)\b[^.;]{0,60}\b(?:weight|dk|aran|fingering|held)\b/i.test(text);
+  return (
+    (length && weight) ||
+    (length && (weightNames.test(text) || /\byarn|wool\b/i.test(text))) ||
+    /\b(?:yarn|wool)\b[^.;]{0,60}\b(?:weight|dk|aran|fingering|held)\b/i.test(text)
+  );
 }
 
 function readSegment(segment: Segment): readonly Yarn[] {
@@ -149,25 +165,37 @@ function shareBall(yarns: readonly Yarn[]): readonly Yarn[] {
   return yarns.map((yarn) =>
     yarn.lengthPerBall.length > 0 || full === undefined
       ? yarn
-      : { ...yarn, lengthPerBall: full.lengthPerBall, weightPerBall: yarn.weightPerBall.length > 0 ? yarn.weightPerBall : full.weightPerBall },
+      : {
+          ...yarn,
+          lengthPerBall: full.lengthPerBall,
+          weightPerBall: yarn.weightPerBall.length > 0 ? yarn.weightPerBall : full.weightPerBall,
+        },
   );
 }
 
-/** A sentence of a run-on materials paragraph that tells of yarn, as a segment of its own. */
+/**
+ * The clauses of a materials paragraph, each as a segment of its own. "…; 420 yd per 100 g" goes on with the yarn before
+ * it where that has balls and no length.
+ */
 function sentences(segment: Segment): readonly Segment[] {
   if (segment.topic === 'yarn') return [segment];
-  const found: Segment[] = [];
-  const end = /(?<![A-Z\d]\.|\b(?:approx|no|in|oz|yd|yds|g))\.\s+(?=[A-Z\d])|;\s|\n(?=\s*(?:US|\d|One|A |Pair|Needle))/g;
-  let from = 0;
-  const push = (to: number): void => {
-    found.push({ ...segment, text: segment.text.slice(from, to), start: segment.start + from, label: from === 0 ? segment.label : null });
-  };
-  for (let match = end.exec(segment.text); match !== null; match = end.exec(segment.text)) {
-    push(match.index);
-    from = match.index + match[0].length;
+  const spans: { from: number; to: number }[] = [];
+  for (const clause of clausesOf(segment.text, false)) {
+    const last = spans.at(-1);
+    const before = last === undefined ? '' : segment.text.slice(last.from, last.to);
+    const own = ballsIn(clause.text, numberLists(clause.text, null)).length > 0;
+    const amount = /\d\s?(?:m|metres|meters|yds?|yards)\b/i;
+    const open = ballsIn(before, numberLists(before, null)).length > 0 && !amount.test(before);
+    const balls = own && isYarnLine(before, []) && amount.test(before) && ballsIn(before, numberLists(before, null)).length === 0;
+    if (last !== undefined && ((open && !own && amount.test(clause.text)) || balls)) last.to = clause.at + clause.text.length;
+    else spans.push({ from: clause.at, to: clause.at + clause.text.length });
   }
-  push(segment.text.length);
-  return found;
+  return spans.map(({ from, to }, i) => ({
+    ...segment,
+    text: segment.text.slice(from, to),
+    start: segment.start + from,
+    label: i === 0 ? segment.label : null,
+  }));
 }
 
 /** Every yarn of the front matter. */
@@ -184,7 +212,18 @@ export function readYarns(front: Front): readonly Yarn[] {
       const label = name?.text.trim() ?? '';
       for (const cell of cells) {
         const topic = table.topic === 'yarn' || /yarn|wool|MC|CC|colou?r/i.test(label) ? 'yarn' : 'materials';
-        yarns.push(...readSegment({ topic, label: label === '' ? null : label, text: cell.text, start: cell.start, emphasis: [], block: row, at: 0, heading: null }));
+        yarns.push(
+          ...readSegment({
+            topic,
+            label: label === '' ? null : label,
+            text: cell.text,
+            start: cell.start,
+            emphasis: [],
+            block: row,
+            at: 0,
+            heading: null,
+          }),
+        );
       }
     }
   }
