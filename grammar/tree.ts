@@ -118,6 +118,10 @@ export interface Turn extends Base {
   readonly leaving: Count | null;
   /** "leaving rem sts on a holder", "work on these sts only": the rest leaves the needle. */
   readonly holds: string | null;
+  /** "do not turn". */
+  readonly not?: boolean;
+  /** The piece is rotated by a quarter, not turned over. */
+  readonly quarter?: boolean;
 }
 
 export interface Marker extends Base {
@@ -259,6 +263,8 @@ export interface Row extends Base {
   readonly type: 'row';
   readonly label: Label | null;
   readonly children: readonly Step[];
+  /** Text of a labelled row that speaks of rows: "Row 4: As Row 2", "Rows 5–8: Rep Rows 1 and 2 twice". */
+  readonly does: Statement | null;
   readonly stated: readonly Stated[];
 }
 
@@ -431,7 +437,7 @@ export interface SizeBlock extends Base {
 /** "These 4 rows form patt", "multiple of 8 + 3", standing rules. */
 export interface Declare extends Base {
   readonly type: 'declare';
-  readonly what: 'forms' | 'multiple' | 'panel' | 'rule' | 'mark' | 'blockMark';
+  readonly what: 'forms' | 'multiple' | 'panel' | 'rule' | 'mark' | 'blockMark' | 'title';
   readonly name: string | null;
   readonly multiple: { readonly of: number; readonly plus: number; readonly rows: number | null } | null;
   readonly count: Count | null;

@@ -1,2 +1,203 @@
-/** placeholder until the words are in */
-export interface Vocabulary { readonly dialect: 'US' | 'UK' | null }
+/**
+ * Every word the grammar knows, in one tree of letters, so that the longest spelling wins at any place of the text.
+ * A draft's own words and stitches lie in a second tree above the common one.
+ */
+import { fabrics } from './fabrics.ts';
+import { lexicon } from './lexicon/index.ts';
+import type { Entry } from './lexicon/entry.ts';
+import type { Sized } from './count.ts';
+import { numberAt } from './numbers.ts';
+import { type WordName, words } from './words.ts';
+
+/** What a spelling stands for. */
+export type Meaning =
+  | { readonly is: 'stitch'; readonly entry: Entry; readonly spelling: string }
+  | { readonly is: 'word'; readonly word: WordName }
+  | { readonly is: 'fabric'; readonly fabric: string }
+  | { readonly is: 'name'; readonly name: string };
+
+export interface VocabularyMatch {
+  readonly meaning: Meaning;
+  readonly n: Sized | null;
+  readonly nOffset: number;
+  readonly nLength: number;
+  readonly m: number | null;
+  readonly length: number;
+}
+
+interface Letters {
+  readonly next: Map<string, Letters>;
+  slotN: Letters | null;
+  slotM: Letters | null;
+  meanings: Meaning[] | null;
+}
+
+export interface Vocabulary {
+  readonly dialect: 'US' | 'UK' | null;
+  readonly letters: Letters;
+  readonly own: Letters | null;
+  /** Stitches the draft defines itself, by name. */
+  readonly stitches: ReadonlyMap<string, Entry>;
+  /** Terms of the draft's abbreviation list in lower case, with what they mean there. */
+  readonly defined: ReadonlyMap<string, string>;
+}
+
+function letters(): Letters {
+  return { next: new Map(), slotN: null, slotM: null, meanings: null };
+}
+
+function add(tree: Letters, spelling: string, meaning: Meaning): void {
+  let at = tree;
+  const text = spelling.toLowerCase().trim();
+  for (let index = 0; index < text.length; ) {
+    const slot = /^\{([NM])(?::\w+)?\}/.exec(text.slice(index).toUpperCase());
+    if (slot) {
+      const which = slot[1] === 'N' ? 'slotN' : 'slotM';
+      at[which] ??= letters();
+      at = at[which];
+      index += slot[0].length;
+      continue;
+    }
+    const letter = /\s/.test(text[index] ?? '') ? ' ' : (text[index] ?? '');
+    let next = at.next.get(letter);
+    if (next === undefined) {
+      next = letters();
+      at.next.set(letter, next);
+    }
+    at = next;
+    index += 1;
+  }
+  at.meanings ??= [];
+  at.meanings.push(meaning);
+}
+
+/**
+ * Spellings that the phrases of the grammar read themselves, because what they do depends on the words around them:
+ * increases and decreases told as commands, casting on and off, holders, markers at rows.
+ */
+const told = /^(inc|dec|increase|decrease|co|cast|bo|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|eyelet|yo, k2tog \(|k2tog, yo \(|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|selv|e1|work sts|rib|work even)/i;
+const kept = /^(inc in|inc 1 st in|increase in|inc next|inc into|inc in every)/i;
+
+function spellingsOf(entry: Entry): readonly string[] {
+  return entry.spellings.filter((spelling) => {
+    const text = spelling.toLowerCase();
+    if (entry.kind === 'marker' || entry.kind === 'castOn' || entry.kind === 'bindOff' || entry.kind === 'shortRow') return false;
+    if (text.length === 1 && text !== 'k' && text !== 'p') return false;
+    // Groups in brackets and stitches worked into one are read by the grammar, part by part.
+    if (text.includes('(') || text.includes('[') || /\bin(to)? (next|same|each|double|one)\b/.test(text) && text.includes(',')) return false;
+    return kept.test(text) || !told.test(text);
+  });
+}
+
+let commonTree: Letters | null = null;
+
+function commonLetters(): Letters {
+  if (commonTree) return commonTree;
+  const tree = letters();
+  for (const [word, spellings] of Object.entries(words)) {
+    for (const spelling of spellings) add(tree, spelling, { is: 'word', word: word as WordName });
+  }
+  for (const fabric of fabrics) for (const spelling of fabric.spellings) add(tree, spelling, { is: 'fabric', fabric: fabric.name });
+  for (const entry of lexicon) for (const spelling of spellingsOf(entry)) add(tree, spelling, { is: 'stitch', entry, spelling });
+  commonTree = tree;
+  return tree;
+}
+
+export interface OwnWord {
+  readonly spelling: string;
+  readonly meaning: Meaning;
+}
+
+/** The vocabulary of one draft: the common words and those the draft brings. */
+export function vocabularyOf(options: {
+  readonly own?: readonly OwnWord[];
+  readonly dialect?: 'US' | 'UK' | null;
+  readonly defined?: ReadonlyMap<string, string>;
+}): Vocabulary {
+  const own = letters();
+  const stitches = new Map<string, Entry>();
+  for (const { spelling, meaning } of options.own ?? []) {
+    if (spelling.trim() === '') continue;
+    add(own, spelling, meaning);
+    if (meaning.is === 'stitch') stitches.set(meaning.entry.name, meaning.entry);
+  }
+  return {
+    dialect: options.dialect ?? null,
+    letters: commonLetters(),
+    own: (options.own ?? []).length > 0 ? own : null,
+    stitches,
+    defined: options.defined ?? new Map(),
+  };
+}
+
+const wordLetter = /[\p{L}\p{N}]/u;
+/** Longest spelling in characters; a bound on the walk. */
+const longest = 120;
+
+interface Found {
+  meaning: Meaning;
+  end: number;
+  n: Sized | null;
+  nOffset: number;
+  nLength: number;
+  m: number | null;
+}
+
+function walk(text: string, start: number, tree: Letters, sizes: number | null): Found | null {
+  let best: Found | null = null;
+  const seek = (at: Letters, index: number, n: Sized | null, nOffset: number, nLength: number, m: number | null): void => {
+    if (index - start > longest + nLength) return;
+    if (at.meanings !== null && (best === null || index > best.end)) {
+      const before = text[index - 1] ?? '';
+      const after = text[index] ?? '';
+      if (!(wordLetter.test(before) && wordLetter.test(after))) {
+        const meaning = at.meanings[0];
+        if (meaning) best = { meaning, end: index, n, nOffset, nLength, m };
+      }
+    }
+    const character = (text[index] ?? '').toLowerCase();
+    if (character === '') return;
+    if (at.slotN !== null || at.slotM !== null) {
+      const number = numberAt(text, index, sizes);
+      if (number !== null && number.kind !== 'ordinal') {
+        if (at.slotN !== null) seek(at.slotN, index + number.length, number.values, index, number.length, m);
+        if (at.slotM !== null && number.values.length === 1) seek(at.slotM, index + number.length, n, nOffset, nLength, number.values[0] ?? null);
+        if (number.kind === 'times') {
+          const times = /\s*times?\b/iy;
+          times.lastIndex = index + number.length;
+          if (times.test(text) && at.slotN !== null) seek(at.slotN, times.lastIndex, number.values, index, number.length, m);
+        } else {
+          const times = /\s*times\b/iy;
+          times.lastIndex = index + number.length;
+          if (times.test(text) && at.slotN !== null && /wrap|yo|yarn|wind|turn/i.test(text.slice(start, index))) seek(at.slotN, times.lastIndex, number.values, index, number.length, m);
+        }
+      }
+    }
+    if (/\s/.test(character)) {
+      let after = index;
+      while (/\s/.test(text[after] ?? '')) after += 1;
+      const next = at.next.get(' ');
+      if (next !== undefined) seek(next, after, n, nOffset, nLength, m);
+      // "k 5", "sl 1", "k2 tog": knitters put or leave out a space beside a number.
+      else if (/\d/.test(text[index - 1] ?? '') || /[\])]/.test(text[index - 1] ?? '') || /[\d–]/.test(text[after] ?? '') || at.slotN !== null) {
+        if (at.slotN !== null || at.slotM !== null || at.next.size > 0) seek({ ...at, meanings: null }, after, n, nOffset, nLength, m);
+      }
+      return;
+    }
+    const gap = at.next.get(' ');
+    if (gap !== undefined && (/\d/.test(character) || /[\d)\]]/.test(text[index - 1] ?? ''))) seek(gap, index, n, nOffset, nLength, m);
+    const next = at.next.get(character);
+    if (next !== undefined) seek(next, index + 1, n, nOffset, nLength, m);
+  };
+  seek(tree, start, null, 0, 0, null);
+  return best;
+}
+
+/** The longest known spelling that begins at `index`; the draft's own words win over common ones of the same length. */
+export function matchAt(text: string, index: number, vocabulary: Vocabulary, sizes: number | null): VocabularyMatch | null {
+  const common = walk(text, index, vocabulary.letters, sizes);
+  const own = vocabulary.own === null ? null : walk(text, index, vocabulary.own, sizes);
+  const found = own !== null && (common === null || own.end >= common.end) ? own : common;
+  if (found === null) return null;
+  return { meaning: found.meaning, n: found.n, nOffset: found.nOffset, nLength: found.nLength, m: found.m, length: found.end - index };
+}

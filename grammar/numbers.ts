@@ -1,0 +1,185 @@
+/**
+ * The number token: one number, or one per size in any bracket style, read at one place of the text.
+ *
+ * `5` · `7½` · `7 1/2` · `five` · `5 (6, 7)` · `5[6:7]` · `5, (6, 7)` · `1 (2, 3)[4, 5]` · `92-98-104` · `– (–, 7, 8)` · `8th [8th: 6th]`
+ */
+import type { Sized } from './count.ts';
+
+const names = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty'];
+const numberNames = new Map(names.map((name, value) => [name, value]));
+const timesNames = new Map([['once', 1], ['twice', 2], ['thrice', 3]]);
+const ordinalNames = new Map(['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'].map((name, index) => [name, index + 1]));
+const fractions = new Map([['½', 0.5], ['¼', 0.25], ['¾', 0.75], ['⅓', 1 / 3], ['⅔', 2 / 3], ['⅛', 0.125], ['⅜', 0.375], ['⅝', 0.625], ['⅞', 0.875]]);
+
+export type NumberKind = 'number' | 'times' | 'ordinal';
+
+export interface NumberMatch {
+  readonly values: Sized;
+  readonly kind: NumberKind;
+  readonly length: number;
+  /** Number of size brackets read: 0 for a bare number. */
+  readonly tail: boolean;
+}
+
+interface Cell {
+  readonly value: number | null;
+  readonly kind: NumberKind | 'hole';
+  readonly end: number;
+}
+
+const cellPattern = /(\d+(?:\.\d+)?)(?:\s?([½¼¾⅓⅔⅛⅜⅝⅞])|[ -](\d\/\d{1,2})(?![\d/]))?(st|nd|rd|th)?|([½¼¾⅓⅔⅛⅜⅝⅞])|([a-z]+)/iy;
+const holePattern = /(?:n\/a|[–—−_-]|x)(?=\s*[,:;)\]([/])/iy;
+const spacePattern = /\s*/y;
+
+function skip(text: string, index: number): number {
+  spacePattern.lastIndex = index;
+  spacePattern.exec(text);
+  return spacePattern.lastIndex;
+}
+
+/** One number, ordinal, number word or times word; null when none stands at `index`. */
+function cellAt(text: string, index: number): Cell | null {
+  cellPattern.lastIndex = index;
+  const match = cellPattern.exec(text);
+  if (match === null) return null;
+  const end = cellPattern.lastIndex;
+  const [, digits, sign, written, suffix, alone, word] = match;
+  if (word !== undefined) {
+    const lower = word.toLowerCase();
+    const number = numberNames.get(lower);
+    if (number !== undefined) return { value: number, kind: 'number', end };
+    const times = timesNames.get(lower);
+    if (times !== undefined) return { value: times, kind: 'times', end };
+    return null;
+  }
+  if (alone !== undefined) return { value: fractions.get(alone) ?? 0, kind: 'number', end };
+  if (digits === undefined) return null;
+  let value = Number(digits);
+  if (sign !== undefined) value += fractions.get(sign) ?? 0;
+  if (written !== undefined) {
+    const [top, bottom] = written.split('/').map(Number);
+    value += (top ?? 0) / (bottom || 1);
+  }
+  return { value, kind: suffix === undefined ? 'number' : 'ordinal', end };
+}
+
+interface Tail {
+  readonly values: (number | null)[];
+  readonly kind: NumberKind | null;
+  readonly end: number;
+}
+
+/** "(6, –, 8)" at `index`; the cells may carry "times" or an ordinal ending. Null when anything else stands inside. */
+function tailAt(text: string, index: number): Tail | null {
+  const open = text[index];
+  if (open !== '(' && open !== '[') return null;
+  const close = open === '(' ? ')' : ']';
+  const values: (number | null)[] = [];
+  let kind: NumberKind | null = null;
+  let at = skip(text, index + 1);
+  for (;;) {
+    holePattern.lastIndex = at;
+    const hole = holePattern.exec(text);
+    const cell = hole === null ? cellAt(text, at) : null;
+    if (cell !== null) {
+      values.push(cell.value);
+      if (cell.kind !== 'hole') kind = cell.kind;
+      at = skip(text, cell.end);
+      const times = /times?\b/iy;
+      times.lastIndex = at;
+      if (times.test(text)) {
+        kind = 'times';
+        at = skip(text, times.lastIndex);
+      }
+    } else if (hole !== null) {
+      values.push(null);
+      at = skip(text, holePattern.lastIndex);
+    } else if (text[at] === ',' || text[at] === ':' || text[at] === ';') {
+      values.push(null);
+    } else return null;
+    const next = text[at];
+    if (next === close) return { values, kind, end: at + 1 };
+    if (next === undefined || !/[,:;/–-]/.test(next)) return null;
+    at = skip(text, at + 1);
+  }
+}
+
+/** A bare list such as `92-98-104` with exactly as many numbers as there are sizes. */
+function dashList(text: string, index: number, sizes: number): Tail | null {
+  const values: number[] = [];
+  let at = index;
+  let separator: string | null = null;
+  for (;;) {
+    const digits = /\d+/y;
+    digits.lastIndex = at;
+    const match = digits.exec(text);
+    if (match === null) return null;
+    values.push(Number(match[0]));
+    at = digits.lastIndex;
+    if (values.length === sizes) break;
+    const next = text[at] ?? '';
+    if (!/[-–/]/.test(next) || (separator !== null && separator !== next)) return null;
+    separator = next;
+    at += 1;
+  }
+  return /[\w/–-]/.test(text[at] ?? '') ? null : { values, kind: 'number', end: at };
+}
+
+/**
+ * Reads the number that begins at `index`, with the sizes that follow it. `sizes` is how many sizes the draft has, or
+ * null while that is not known. A list of the wrong length is read all the same, so that a rule can point at it.
+ */
+export function numberAt(text: string, index: number, sizes: number | null): NumberMatch | null {
+  let first: Cell | null;
+  if (/[–—−_-]/.test(text[index] ?? '')) {
+    // A dash opens a list only where a bracket of sizes follows: "– (–, 276, 287) sts".
+    const after = skip(text, index + 1);
+    const tail = tailAt(text, after);
+    if (tail === null || tail.values.length < 2 || (sizes !== null && tail.values.length + 1 !== sizes)) return null;
+    first = { value: null, kind: tail.kind ?? 'number', end: index + 1 };
+  } else first = cellAt(text, index);
+  if (first === null) return null;
+  if (sizes !== null && sizes > 2 && first.kind === 'number') {
+    const list = dashList(text, index, sizes);
+    if (list !== null) return { values: list.values, kind: 'number', length: list.end - index, tail: true };
+  }
+  const values: (number | null)[] = [first.value];
+  let kind: NumberKind = first.kind === 'hole' ? 'number' : first.kind;
+  let end = first.end;
+  for (;;) {
+    let at = skip(text, end);
+    if (values.length === 1 && kind === 'times') {
+      const times = /times?\b/iy;
+      times.lastIndex = at;
+      if (times.test(text)) at = skip(text, times.lastIndex);
+    }
+    if (text[at] === ',' && values.length === 1) at = skip(text, at + 1);
+    const tail = tailAt(text, at);
+    if (tail === null) break;
+    // One number in a bracket is a remark unless the draft has two sizes or a longer list is being read.
+    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end + 1] === '(')) break;
+    // "[…] 8 (8: 9) times": never read past the number of sizes when the list is already whole.
+    if (sizes !== null && values.length === sizes) break;
+    values.push(...tail.values);
+    if (tail.kind === 'ordinal') kind = 'ordinal';
+    if (tail.kind === 'times' && kind === 'number') kind = 'times';
+    end = tail.end;
+  }
+  if (values.length > 1) {
+    // "every 8 (8, 6)th row": the ending stands behind the bracket.
+    const ending = /(?:st|nd|rd|th)\b/iy;
+    ending.lastIndex = end;
+    if (ending.test(text) && !/^st/i.test(text.slice(end, end + 2))) {
+      kind = 'ordinal';
+      end = ending.lastIndex;
+    }
+  }
+  const boundary = text[end - 1] ?? '';
+  if (values.length === 1 && /\w/.test(boundary) && /[a-z]/i.test(boundary) && /\w/.test(text[end] ?? '')) return null;
+  return { values, kind, length: end - index, tail: values.length > 1 };
+}
+
+/** "third" and its kin; they are ordinals only before a row word, so they are asked for apart. */
+export function ordinalName(word: string): number | null {
+  return ordinalNames.get(word.toLowerCase()) ?? null;
+}

@@ -1,0 +1,80 @@
+/** What all families of phrases share: spans, looking ahead, and the rules that families call before they are drawn. */
+import { EmbeddedActionsParser, type ParserMethod, type TokenType } from 'chevrotain';
+import type { Sized } from '../count.ts';
+import { endOf, isA, type KnitToken, tokenTypes } from '../tokens.ts';
+import type { BindOff, CastOn, Change, Count, EndSide, Evenly, Extent, Goal, Hold, Join, Marker, PickUp, Resolve, Segment, Span, Stated, Step, TakeUp, Turn } from '../tree.ts';
+
+/** Words that carry on a description and instruct nothing: "along the side of the flap", "for left front". */
+export class Base extends EmbeddedActionsParser {
+  /** Offset of the passage in the author's file. */
+  base = 0;
+  /** Masked text of the passage. */
+  text = '';
+
+  declare sequence: ParserMethod<[], Step[]>;
+  declare count: ParserMethod<[], Count>;
+  declare extent: ParserMethod<[], Extent>;
+  declare stated: ParserMethod<[], Stated>;
+  declare turnStep: ParserMethod<[], Turn>;
+  declare markerStep: ParserMethod<[], Marker>;
+  declare resolveStep: ParserMethod<[], Resolve>;
+  declare castOnStep: ParserMethod<[], CastOn>;
+  declare bindOffStep: ParserMethod<[], BindOff>;
+  declare pickUpStep: ParserMethod<[], PickUp>;
+  declare holdStep: ParserMethod<[], Hold>;
+  declare takeUpStep: ParserMethod<[], TakeUp>;
+  declare joinStep: ParserMethod<[], Join>;
+  declare changeStep: ParserMethod<[], Change>;
+  declare evenlyStep: ParserMethod<[], Evenly>;
+  declare goal: ParserMethod<[], Goal>;
+  declare endSide: ParserMethod<[], EndSide>;
+  declare schedule: ParserMethod<[], Segment[]>;
+
+  constructor() {
+    super(tokenTypes, { maxLookahead: 1, skipValidations: true, recoveryEnabled: false, nodeLocationTracking: 'none' });
+  }
+
+  /** Where the next token begins, in the passage. */
+  protected from(): number {
+    return this.LA(1).startOffset;
+  }
+
+  /** From a place in the passage to the end of the last token eaten. */
+  protected span(start: number): Span {
+    return { start: this.base + start, end: this.base + endOf(this.LA(0)) };
+  }
+
+  protected tokenSpan(token: KnitToken): Span {
+    return { start: this.base + token.startOffset, end: this.base + endOf(token) };
+  }
+
+  /** Whether the token `ahead` places on is one of the types. */
+  protected at(ahead: number, ...types: TokenType[]): boolean {
+    return isA(this.LA(ahead) as KnitToken, ...types);
+  }
+
+  protected image(ahead: number): string {
+    return (this.LA(ahead).image ?? '').toLowerCase();
+  }
+
+  protected payload(ahead: number): KnitToken['payload'] {
+    return (this.LA(ahead) as KnitToken).payload;
+  }
+
+  /** The author's words between two places of the passage, in one line. */
+  protected words(start: number, end: number): string {
+    return this.text.slice(start, end).replace(/\s+/g, ' ').trim();
+  }
+
+  protected countOf(token: KnitToken, values?: Sized): Count {
+    return { type: 'count', values: values ?? token.payload?.values ?? [1], span: this.tokenSpan(token) };
+  }
+
+  /** The number inside a stitch's name: the `5 (6, 7)` of `k5 (6, 7)`. */
+  protected countInside(token: KnitToken): Count | null {
+    const { payload } = token;
+    if (payload?.values === undefined) return null;
+    const start = this.base + (payload.nOffset ?? token.startOffset);
+    return { type: 'count', values: payload.values, span: { start, end: start + (payload.nLength ?? endOf(token) - token.startOffset) } };
+  }
+}

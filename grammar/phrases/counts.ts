@@ -1,0 +1,114 @@
+/**
+ * Numbers in phrases: how many, how often, and the counts a draft states.
+ *
+ *     6 times · twice more · a further 5 (6, 7) times · 3 times in all · × 4
+ *     —88 (92, 94) sts · [94 sts] · 80 sts rem · 4 sts dec'd · You have 76 sts · 24 sts each side
+ */
+import { Any, Close, Colon, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import type { Count, Extent, Stated } from '../tree.ts';
+import { Base } from './base.ts';
+
+type TimesExtent = Extract<Extent, { kind: 'times' }>;
+
+export class Counts extends Base {
+  override count = this.RULE('count', (): Count => {
+    const token = this.CONSUME(CountToken) as KnitToken;
+    return this.ACTION(() => this.countOf(token));
+  });
+
+  /** Whether "N times" begins here; `bare` also takes a number alone, as after a bracket. */
+  protected timesAhead(bare = false): boolean {
+    if (this.at(1, TimesNumber)) return true;
+    if (this.at(1, W.Times)) return this.at(2, CountToken);
+    if (this.at(1, W.InAll)) return this.at(2, CountToken, TimesNumber);
+    if (this.at(1, W.More)) return this.at(2, TimesNumber) || (this.at(2, CountToken) && this.at(3, W.Times));
+    if (!this.at(1, CountToken)) return false;
+    if (this.at(2, W.Times)) return !this.at(3, CountToken);
+    if (this.at(2, W.More)) return this.at(3, W.Times) || bare;
+    return bare && !this.at(2, W.St, W.Row, W.Round, W.Inch, W.Cm);
+  }
+
+  /** "6 times", "twice more", "another 5 times", "5 times in all". */
+  howOften = this.RULE('howOften', (form: 'from' | 'bracket'): TimesExtent => {
+    let sense: TimesExtent['sense'] = 'plain';
+    const note = (): void => {
+      if (this.at(0, W.More)) sense = 'more';
+      if (this.at(0, W.InAll)) sense = 'all';
+    };
+    this.OPTION({ GATE: () => this.at(1, W.More, W.InAll, W.Times), DEF: () => { this.CONSUME(Any); this.ACTION(note); } });
+    const token = this.CONSUME1(Any) as KnitToken;
+    this.MANY({
+      GATE: () => this.at(1, W.Times, W.InAll) || this.at(1, W.More),
+      DEF: () => { this.CONSUME2(Any); this.ACTION(note); },
+    });
+    return this.ACTION(() => ({ kind: 'times', count: this.countOf(token), sense, form }));
+  });
+
+  /** Whether a stated count begins here: "—88 sts", "[94 sts]", "80 sts rem", "You have 76 sts". */
+  protected statedAhead(): boolean {
+    if (this.at(1, Open)) return this.payload(1)?.holds === 'stated';
+    let ahead = 1;
+    if (this.at(ahead, Dash, Equals, Colon)) ahead += 1;
+    if (this.at(ahead, W.There)) ahead += 1;
+    if (this.at(ahead, Word) && /^(now|still|exactly)$/.test(this.image(ahead))) ahead += 1;
+    if (this.at(ahead, W.InAll)) ahead += 1;
+    if (!this.at(ahead, CountToken)) return false;
+    let next = ahead + 1;
+    if (this.at(next, Word, W.More, Name, Stitch) && this.at(next + 1, W.St)) next += 1;
+    if (this.at(next, W.Last, W.Rem, W.Unworked) && this.at(next + 1, W.St)) next += 1;
+    if (this.at(next, W.St)) return true;
+    return this.at(ahead - 1, Dash, Equals, Colon) && this.at(next, W.Row, W.Round, W.Ridge);
+  }
+
+  /** Words that may follow the number of a stated count outside a bracket. */
+  private statedTail(): boolean {
+    if (this.at(1, W.St, W.Rem, W.Inc, W.Dec, W.Row, W.Round, W.Ridge, W.Unworked, W.InAll, W.Each, W.Holder)) return true;
+    if (this.at(1, W.More, Name, Stitch)) return this.at(2, W.St);
+    if (this.at(1, Word)) return this.at(2, W.St) || /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) || this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) || (this.at(0, Word, W.Needle) && this.inScope);
+    if (this.at(1, W.On, W.For, W.Between, W.At, W.Past)) return this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each) && !(this.at(1, W.For) && this.at(2, CountToken));
+    if (this.at(1, W.Needle, W.Marker, W.Edge, W.Other, W.Of, W.Gap, W.Centre, W.Last, W.Next, W.Rs, W.Ws, W.These, CountToken, W.Patt, W.All)) return this.inScope;
+    if (this.at(1, W.And)) return this.inScope && this.at(2, Word, W.Ws, W.Each);
+    if (this.at(1, W.Work)) return true;
+    return false;
+  }
+
+  private inScope = false;
+
+  override stated = this.RULE('stated', (): Stated => {
+    const start = this.from();
+    this.inScope = false;
+    this.OPTION({ GATE: () => this.at(1, Dash, Equals, Colon), DEF: () => this.CONSUME(Any) });
+    const bracket = this.OPTION1(() => this.CONSUME(Open) as KnitToken);
+    this.MANY({ GATE: () => this.at(1, W.There, W.InAll) || (this.at(1, Word) && !this.at(0, CountToken)), DEF: () => this.CONSUME1(Any) });
+    let what: Stated['what'] = 'total';
+    this.OPTION2({ GATE: () => this.at(1, W.Inc, W.Dec), DEF: () => { this.CONSUME2(Any); this.ACTION(() => { what = this.at(0, W.Inc) ? 'increased' : 'decreased'; }); } });
+    this.MANY3({ GATE: () => !this.at(1, CountToken, Close), DEF: () => this.CONSUME6(Any) });
+    const number = this.CONSUME(CountToken) as KnitToken;
+    let scopeStart = -1;
+    this.MANY1({
+      GATE: () => this.statedTail() || (bracket !== undefined && !this.at(1, Close)),
+      DEF: () => {
+        const from = this.from();
+        this.CONSUME4(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Inc)) what = 'increased';
+          else if (this.at(0, W.Dec)) what = 'decreased';
+          else if (this.at(0, W.Row, W.Round, W.Ridge) && !this.inScope && what === 'total' && !/st/.test(this.words(number.startOffset, from))) what = 'rows';
+          else if (this.at(0, W.Unworked)) what = 'left';
+          else if (this.at(0, W.Each, W.For, W.Between, W.On, W.At) && !this.inScope) {
+            this.inScope = true;
+            scopeStart = from;
+          }
+        });
+      },
+    });
+    this.OPTION5({ GATE: () => bracket !== undefined, DEF: () => this.CONSUME5(Close) });
+    return this.ACTION(() => {
+      let scope: string | null = scopeStart < 0 ? null : this.words(scopeStart, this.LA(0).startOffset + this.LA(0).image.length).replace(/[)\]}]$/, '');
+      if (scope !== null && /^on (your |the |both )?needles?\.?$/i.test(scope)) scope = null;
+      if (scope !== null && what === 'total') what = /holder|waste yarn|held|hold/i.test(scope) ? 'held' : /^each (rep|time|row|rnd|round)/i.test(scope) ? 'each' : 'part';
+      if (/\bheld\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)) && what === 'total') what = 'held';
+      return { type: 'stated', count: this.countOf(number), what, scope, span: this.span(start) };
+    });
+  });
+}

@@ -1,0 +1,153 @@
+/**
+ * How far a repeat or a run goes.
+ *
+ *     to end · across · to last 3 sts · to within 3 sts of end · until 2 sts rem · to 2 sts before m · to 1 st before gap
+ *     to 3 sts past marker · to DS · until there are 12 sts on right needle after cast-off · 6 times
+ */
+import { Any, Count as CountToken, type KnitToken, Name, Ordinal, W, Word } from '../tokens.ts';
+import type { Anchor, Extent } from '../tree.ts';
+import { Counts } from './counts.ts';
+
+const anchors = (): readonly [Anchor, ...(typeof W.To)[]][] => [
+  ['marker', W.Marker, W.Bor], ['gap', W.Gap], ['wrapped', W.Wrapped], ['double', W.Double], ['twin', W.Twin], ['pin', W.Pin], ['centre', W.Centre],
+];
+
+export class Extents extends Counts {
+  private anchorAt(ahead: number): Anchor | null {
+    for (const [anchor, ...types] of anchors()) if (this.at(ahead, ...types)) return anchor;
+    if (this.image(ahead) === 'yo') return 'yarnOver';
+    return null;
+  }
+
+  /** How many words stand before the anchor: "next", "side", "first raglan"; -1 when no anchor follows. */
+  private anchorAhead(from: number): number {
+    for (let ahead = from; ahead < from + 4; ahead += 1) {
+      if (this.anchorAt(ahead) !== null) return ahead - from;
+      if (!this.at(ahead, W.Next, W.Last, W.First, Word, Ordinal, W.Other, W.Each, W.These, W.Same, Name, W.Rs, W.Ws)) return -1;
+    }
+    return -1;
+  }
+
+  protected extentAhead(bare = false): boolean {
+    if (this.timesAhead(bare)) return true;
+    if (this.at(1, W.Across, W.Around)) return true;
+    if (this.at(1, W.To, W.Until)) {
+      if (this.at(2, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within)) return true;
+      if (this.at(2, W.There)) return this.at(3, CountToken);
+      if (this.at(2, W.All)) return true;
+      if (this.at(2, CountToken)) return this.at(3, W.St);
+      return this.anchorAhead(2) >= 0;
+    }
+    return false;
+  }
+
+  override extent = this.RULE('extent', (form: 'from' | 'bracket' = 'bracket'): Extent => {
+    return this.OR([
+      { GATE: () => this.timesAhead(true), ALT: () => this.SUBRULE(this.howOften, { ARGS: [form] }) },
+      { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
+      { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
+      { GATE: () => this.at(2, W.There), ALT: () => this.SUBRULE(this.onRight) },
+      { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor(), ALT: () => this.SUBRULE(this.toLast) },
+      { GATE: () => this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))), ALT: () => this.SUBRULE(this.untilRem) },
+      { ALT: () => this.SUBRULE(this.toPlace) },
+    ]) as Extent;
+  });
+
+  private withinAnchor(): boolean {
+    return this.at(2, W.Within) && this.at(5, W.Of) && this.anchorAhead(6) >= 0;
+  }
+
+  private across = this.RULE('across', (): Extent => {
+    this.CONSUME(Any);
+    return { kind: 'end' };
+  });
+
+  private toEnd = this.RULE('toEnd', (): Extent => {
+    this.CONSUME(Any);
+    this.CONSUME1(Any);
+    // "to end of rnd", "until all sts are bound off"
+    this.MANY({
+      GATE: () => (this.at(1, W.Of) && this.at(2, W.Row, W.Round, W.Needle, Word)) || (this.at(0, W.Of) && this.at(1, W.Row, W.Round, W.Needle, Word)) || (this.at(0, W.All) && this.at(1, W.St)) || (this.at(1, Word, W.Rem) && /^(are|have|is|been|used)/.test(this.image(1))) || (this.at(0, Word) && this.at(1, W.BindOff, W.Work)),
+      DEF: () => this.CONSUME2(Any),
+    });
+    return { kind: 'end' };
+  });
+
+  /** "to last 3 sts", "to last st", "to within 3 sts of end". */
+  private toLast = this.RULE('toLast', (): Extent => {
+    this.CONSUME(Any);
+    this.CONSUME1(Any);
+    const last = this.ACTION(() => this.LA(0) as KnitToken);
+    this.OPTION({ GATE: () => this.at(1, W.Last), DEF: () => this.CONSUME2(Any) });
+    const token = this.OPTION1(() => this.CONSUME(CountToken) as KnitToken);
+    this.OPTION2({ GATE: () => this.at(1, W.Edge, Word) && this.at(2, W.St), DEF: () => this.CONSUME3(Any) });
+    this.OPTION3({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME4(Any) });
+    this.MANY({ GATE: () => this.at(1, W.Of, W.From) && this.at(2, W.End, W.Row, W.Round, W.Needle) || (this.at(0, W.Of, W.From) && this.at(1, W.End, W.Row, W.Round, W.Needle)) || (this.at(1, W.On, W.Before) && this.at(2, W.Needle, W.End)) || (this.at(0, W.On, W.Before) && this.at(1, W.Needle, W.End)) || (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)), DEF: () => this.CONSUME5(Any) });
+    return this.ACTION(() => ({ kind: 'last', count: token ? this.countOf(token) : { ...this.countOf(last), values: [1] } }));
+  });
+
+  /** "until 3 sts rem". */
+  private untilRem = this.RULE('untilRem', (): Extent => {
+    this.CONSUME(Any);
+    const token = this.CONSUME(CountToken) as KnitToken;
+    this.CONSUME1(Any);
+    this.MANY({ GATE: () => this.at(1, W.Rem, W.From, W.End, W.Before) || (this.at(1, W.On) && this.at(2, W.Needle)) || (this.at(0, W.On) && this.at(1, W.Needle)) , DEF: () => this.CONSUME2(Any) });
+    return this.ACTION(() => (this.anchorAt(0) === null ? { kind: 'last', count: this.countOf(token) } : { kind: 'last', count: this.countOf(token) }));
+  });
+
+  /** "until there are 12 sts on right needle (after cast-off)". */
+  private onRight = this.RULE('onRight', (): Extent => {
+    this.CONSUME(Any);
+    this.CONSUME1(Any);
+    const token = this.CONSUME(CountToken) as KnitToken;
+    let afterBindOff = false;
+    this.MANY({
+      GATE: () => this.at(1, W.St, W.On, W.Needle, W.After, W.BindOff, Word) && !(this.at(1, Word) && this.at(0, W.Needle, W.BindOff)),
+      DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.BindOff)) afterBindOff = true; }); },
+    });
+    return this.ACTION(() => ({ kind: 'onRight', count: this.countOf(token), afterBindOff }));
+  });
+
+  /** "to m", "to 2 sts before next marker", "to 3 sts past wrapped st", "to within 4 sts of last turn". */
+  private toPlace = this.RULE('toPlace', (): Extent => {
+    const token: { n: KnitToken | null } = { n: null };
+    let side: 'before' | 'past' | 'at' = 'at';
+    this.CONSUME(Any);
+    this.OPTION({ GATE: () => this.at(1, W.Within), DEF: () => { this.CONSUME1(Any); } });
+    this.OPTION1({
+      GATE: () => this.at(1, CountToken),
+      DEF: () => {
+        const n = this.CONSUME(CountToken) as KnitToken;
+        this.ACTION(() => { token.n = n; side = 'before'; });
+        this.MANY({
+          GATE: () => this.at(1, W.St, W.Rem, W.Before, W.Past, W.After, W.Of, W.From, W.More, Word) && this.anchorAt(1) === null && !(this.at(1, Word) && !this.at(2, W.St)),
+          DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Past, W.After)) side = 'past'; }); },
+        });
+      },
+    });
+    let which: 'next' | 'last' | 'first' | 'beginning' = 'next';
+    let ordinal: number | undefined;
+    let name: string | undefined;
+    this.MANY1({
+      GATE: () => this.anchorAt(1) === null && this.anchorAhead(1) >= 0,
+      DEF: () => {
+        this.CONSUME3(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Last)) which = 'last';
+          else if (this.at(0, W.First)) which = 'first';
+          else if (this.at(0, Ordinal)) ordinal = this.payload(0)?.values?.[0] ?? 1;
+          else if (this.at(0, Word, Name)) name = `${name === undefined ? '' : `${name} `}${this.image(0)}`;
+        });
+      },
+    });
+    this.CONSUME4(Any);
+    const place = this.ACTION(() => this.anchorAt(0) ?? 'marker');
+    this.ACTION(() => { if (this.at(0, W.Bor)) which = 'beginning'; if (/^(last|the last|prev)/.test(this.image(0))) which = 'last'; });
+    // "marker A"
+    this.OPTION2({ GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)), DEF: () => { this.CONSUME5(Any); this.ACTION(() => { name = this.image(0); }); } });
+    return this.ACTION(() => ({
+      kind: 'place', place, which, side, n: token.n === null ? null : this.countOf(token.n),
+      ...(ordinal === undefined ? {} : { ordinal }), ...(name === undefined ? {} : { name }),
+    }));
+  });
+}

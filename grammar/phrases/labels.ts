@@ -1,0 +1,165 @@
+/**
+ * Labels of rows and rounds, read at the head of a sentence.
+ *
+ *     Row 1 (RS): · 1st row (RS): · Rows 5–8: · Rnds 1 and 2. · Next row (WS): · Dec Rnd: · Row 2 and all WS rows: · Short row 3 (RS) · Inc Row 10 (RS):
+ */
+import { Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Name, Open, Ordinal, Other, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Sized } from '../count.ts';
+import type { Label, Side } from '../tree.ts';
+
+export interface LabelMatch {
+  readonly label: Label;
+  /** Index of the first token behind the label. */
+  readonly next: number;
+}
+
+const rowWords = [W.Row, W.Round];
+/** Most rows one label may name; a longer range is read up to here. */
+const mostRows = 2000;
+
+/** Words that may name a row before the row word: "Inc", "Set-up", "Moss st", "Buttonhole". */
+function namesRow(token: KnitToken | undefined): boolean {
+  return isA(token, Word, W.Inc, W.Dec, Fabric, Name, W.Rib, W.Patt, W.Centre, W.Shaping, W.Turn, W.CastOn, W.BindOff, W.Join, W.Gap, W.Straight, W.St, W.Edge, W.Foll, Ordinal, W.Cont, W.Marker, W.Twist, W.PickUp, W.Work) || (isA(token, Stitch) && !isA(token, PlainStitch));
+}
+
+/**
+ * Reads a label that begins at token `index`, or null. `emphasised` says that the words stand in bold or italics, which
+ * makes a name a label even where no number and no colon says so.
+ */
+export function labelAt(tokens: readonly KnitToken[], index: number, base: number, text: string, emphasised: boolean): LabelMatch | null {
+  const first = tokens[index];
+  if (first === undefined) return null;
+  let at = index;
+  let unit: 'row' | 'round' = 'row';
+  let named: string | null = null;
+  let next: Label['next'] = null;
+  const numbers: number[] = [];
+  let lastBySize: Sized | null = null;
+  let numberStart = -1;
+  let numberEnd = -1;
+  let strong = false;
+
+  const take = (token: KnitToken, range: boolean): void => {
+    const value = token.payload?.values?.[0];
+    if (typeof value !== 'number' || !Number.isInteger(value)) return;
+    if (numberStart < 0) numberStart = token.startOffset;
+    numberEnd = endOf(token);
+    if (range) {
+      const from = numbers.at(-1) ?? value;
+      for (let row = from + 1; row <= Math.min(value, from + mostRows); row += 1) numbers.push(row);
+      if (value <= from) numbers.push(value);
+    } else numbers.push(value);
+    if ((token.payload?.values?.length ?? 1) > 1) lastBySize = token.payload?.values ?? null;
+  };
+  /** "1, 3 and 5", "5–8", "1st to 4th" from `at` on. */
+  const list = (): void => {
+    while (at < tokens.length) {
+      const token = tokens[at];
+      if (token === undefined) return;
+      if (isA(token, CountToken, Ordinal)) {
+        take(token, isA(tokens[at - 1], Dash, W.To));
+        at += 1;
+      } else if (isA(token, Dash, W.To, Comma, W.And) && numbers.length > 0 && isA(tokens[at + 1], CountToken, Ordinal)) at += 1;
+      else return;
+    }
+  };
+
+  if (isA(first, W.Next, W.Foll) && !isA(tokens[at + 1], W.Then)) {
+    at += 1;
+    let count: readonly (number | null)[] = [1];
+    let span = { start: base + first.startOffset, end: base + endOf(first) };
+    if (isA(tokens[at], CountToken)) {
+      const token = tokens[at] as KnitToken;
+      count = token.payload?.values ?? [1];
+      span = { start: base + token.startOffset, end: base + endOf(token) };
+      at += 1;
+    }
+    if (isA(tokens[at], W.Rs, W.Ws)) at += 1;
+    let words = at;
+    while (namesRow(tokens[words]) && words < at + 3) words += 1;
+    if (words > at && isA(tokens[words], ...rowWords)) {
+      named = text.slice((tokens[at] as KnitToken).startOffset, endOf(tokens[words - 1] as KnitToken)).toLowerCase();
+      at = words;
+    }
+    if (!isA(tokens[at], ...rowWords)) return null;
+    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
+    next = { type: 'count', values: count, span };
+    at += 1;
+  } else if (isA(first, Ordinal) && (isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To) )) {
+    list();
+    if (!isA(tokens[at], ...rowWords)) return null;
+    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
+    at += 1;
+  } else {
+    const start = at;
+    while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
+    if (!isA(tokens[at], ...rowWords)) return null;
+    if (at > start) named = text.slice(first.startOffset, endOf(tokens[at - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
+    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
+    // "Row" with neither name nor number is no label.
+    at += 1;
+    list();
+    if (numbers.length === 0 && named === null) return null;
+    if (numbers.length > 0) strong = true;
+  }
+
+  let andAll: Label['andAll'] = null;
+  if (isA(tokens[at], W.And) && (isA(tokens[at + 1], W.All, W.Every) || (isA(tokens[at + 1], W.Foll, W.Alt) && !isA(tokens[at + 1], W.And)))) {
+    let look = at + 1;
+    const from = tokens[look] as KnitToken;
+    while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, Word, ...rowWords, W.These)) look += 1;
+    const words = text.slice(from.startOffset, endOf(tokens[look - 1] as KnitToken)).toLowerCase();
+    if (/row|rnd|round/.test(words)) {
+      andAll = /\bws|wrong/.test(words) ? 'WS' : /\brs|right/.test(words) ? 'RS' : /even/.test(words) ? 'even' : /odd/.test(words) ? 'odd' : 'alternate';
+      at = look;
+      strong = true;
+    }
+  }
+
+  let side: Side | null = null;
+  let sideSpan: Label['sideSpan'] = null;
+  for (let tries = 0; tries < 2; tries += 1) {
+    const token = tokens[at];
+    if (isA(token, Open)) {
+      const close = token?.payload?.close ?? -1;
+      const inside = tokens.slice(at + 1, close);
+      if (close < 0 || inside.length > 7 || inside.some((each) => isA(each, PlainStitch)) || token?.payload?.holds === 'stated' || token?.payload?.holds === 'group') break;
+      const which = inside.find((each) => isA(each, W.Rs, W.Ws));
+      if (which) {
+        side = isA(which, W.Rs) ? 'RS' : 'WS';
+        sideSpan = { start: base + which.startOffset, end: base + endOf(which) };
+      }
+      strong = true;
+      at = close + 1;
+    } else if (isA(token, W.Rs, W.Ws) && isA(tokens[at + 1], Colon, Dash, FullStop, Comma)) {
+      side = isA(token, W.Rs) ? 'RS' : 'WS';
+      sideSpan = { start: base + (token as KnitToken).startOffset, end: base + endOf(token as KnitToken) };
+      at += 1;
+    } else if (isA(token, Colon) && isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], Dash, Colon, FullStop)) {
+      const which = tokens[at + 1] as KnitToken;
+      side = isA(which, W.Rs) ? 'RS' : 'WS';
+      sideSpan = { start: base + which.startOffset, end: base + endOf(which) };
+      at += 2;
+    } else if (isA(token, Colon, FullStop) && isA(tokens[at + 1], Open) && tokens[at + 1]?.payload?.holds === 'side') at += 1;
+    else break;
+  }
+  const labelEnd = endOf(tokens[at - 1] as KnitToken);
+  let ended = false;
+  while (isA(tokens[at], Colon, FullStop, Dash)) {
+    ended = true;
+    at += 1;
+  }
+  if (isA(tokens[at], Other) && /[|>]/.test(tokens[at]?.image ?? '')) at += 1;
+  // Without a colon or bold type a sentence such as "Row 5 is the last." is no label.
+  if (!ended && !emphasised && !(strong && at < tokens.length && (isA(tokens[at], Stitch, W.Work) || tokens[at]?.image === '*')) && !(next !== null && isA(tokens[at], Stitch, W.Work))) return null;
+  if (next === null && numbers.length === 0 && !ended && !emphasised) return null;
+  return {
+    label: {
+      type: 'label', unit, numbers, lastBySize, andAll, next, name: named, side, sideSpan,
+      numberSpan: numberStart < 0 ? null : { start: base + numberStart, end: base + numberEnd },
+      span: { start: base + first.startOffset, end: base + labelEnd },
+    },
+    next: at,
+  };
+}
+

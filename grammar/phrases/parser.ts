@@ -1,0 +1,86 @@
+/** The finished parser: every family of phrases, and which statements may begin with which words. */
+import type { IToken, ParserMethod } from 'chevrotain';
+import type { KnitToken } from '../tokens.ts';
+import type { Statement, Step } from '../tree.ts';
+import { Rows } from './rows.ts';
+
+class Phrases extends Rows {
+  constructor() {
+    super();
+    this.performSelfAnalysis();
+  }
+
+  /** Statements above the row, in the order in which they are tried: a wording that says more comes first. */
+  readonly statements = [
+    { looks: () => this.edgeRowsAhead(), rule: this.edgeRows },
+    { looks: () => this.shapeAhead(), rule: this.shape },
+    { looks: () => this.repeatRowsAhead(), rule: this.repeatRows },
+    { looks: () => this.untilAhead(), rule: this.until },
+    { looks: () => this.plainAhead(), rule: this.plain },
+    { looks: () => this.referAhead(), rule: this.refer },
+    { looks: () => this.contAhead(), rule: this.cont },
+  ];
+
+  /** Puts the parser at the head of some tokens. */
+  start(tokens: readonly KnitToken[], base: number, text: string): void {
+    this.input = tokens as unknown as IToken[];
+    this.base = base;
+    this.text = text;
+  }
+
+  statedBegins(): boolean {
+    return this.statedAhead();
+  }
+
+  /** How many tokens the last rule ate. */
+  eaten(): number {
+    return (this as unknown as { currIdx: number }).currIdx + 1;
+  }
+
+  failed(): boolean {
+    return this.errors.some((error) => error.name !== 'NotAllInputParsedException');
+  }
+}
+
+const phrases = new Phrases();
+
+export interface Parsed<T> {
+  readonly value: T;
+  /** Number of tokens read. */
+  readonly eaten: number;
+}
+
+function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: number, text: string): Parsed<T> | null {
+  phrases.start(tokens, base, text);
+  const value = rule.call(phrases) as T;
+  if (phrases.failed() || value === undefined) return null;
+  const eaten = phrases.eaten();
+  return eaten > 0 ? { value, eaten } : null;
+}
+
+/** Reads one statement above the row at the head of the tokens; null when none begins there. */
+export function statementAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Statement> | null {
+  for (const { looks, rule } of phrases.statements) {
+    phrases.start(tokens, base, text);
+    if (!looks()) continue;
+    const parsed = run(rule as ParserMethod<[], Statement>, tokens, base, text);
+    if (parsed) return parsed;
+  }
+  return null;
+}
+
+/** Reads the steps of a row; what no phrase knows becomes an unread step, so that everything is eaten up to a stray bracket. */
+export function stepsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
+  return run(phrases.sequence, tokens, base, text);
+}
+
+/** Reads one step at the head of the tokens. */
+export function stepAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step> | null {
+  return run(phrases.item, tokens, base, text);
+}
+
+/** Whether a stated count begins at the head of the tokens. */
+export function statedBegins(tokens: readonly KnitToken[]): boolean {
+  phrases.start(tokens, 0, '');
+  return phrases.statedBegins();
+}

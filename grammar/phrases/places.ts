@@ -1,0 +1,344 @@
+/**
+ * Stitches that come and go: casting on, binding off, picking up, holders, joining; needles and yarn.
+ *
+ *     cast on 98 [110: 122] sts · BO 5, · cast off centre 20 sts · pick up and k 22 sts down left front neck
+ *     k across 16 sts on front holder · place next 44 sts on waste yarn · join in the rnd · change to 4 mm needles
+ */
+import { Any, Close, Colon, Comma, Count as CountToken, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
+import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join, PickUp, TakeUp } from '../tree.ts';
+import { Turns } from './turns.ts';
+
+const measureWords = [W.Cm, W.Mm, W.Inch];
+
+export class Places extends Turns {
+  protected separator(ahead = 1): boolean {
+    return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
+  }
+
+  protected castOnAhead(): boolean {
+    return this.at(1, W.CastOn) && (this.at(2, CountToken) || this.at(3, CountToken));
+  }
+
+  /** "cast on 98 sts", "CO 20 [22, 24] sts onto left needle with the cable method", "casting on 2 sts over those cast off". */
+  override castOnStep = this.RULE('castOnStep', (): CastOn => {
+    const start = this.from();
+    this.CONSUME(W.CastOn);
+    this.OPTION({ GATE: () => !this.at(1, CountToken), DEF: () => this.CONSUME(Any) });
+    const count = this.SUBRULE(this.count);
+    const perNeedle: { count: Count | null } = { count: null };
+    const tail = this.ACTION(() => this.from());
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.And) && !this.at(2, W.CastOn, CountToken, Word)) && !(this.at(1, W.And) && this.at(2, Word) && /^(knit|turn|join|place|work)/.test(this.image(2))) && !(this.at(1, Open) && this.payload(1)?.holds !== 'stated' && this.payload(1)?.holds !== 'remark') && !this.at(1, W.Turn, Stitch) && !(this.at(1, W.Work)),
+      DEF: () => this.OR([
+        {
+          GATE: () => this.at(1, Open),
+          ALT: () => {
+            const bracket = this.SUBRULE(this.stitchesPerNeedle);
+            this.ACTION(() => { perNeedle.count = bracket; });
+          },
+        },
+        { ALT: () => this.CONSUME1(Any) },
+      ]),
+    });
+    return this.ACTION(() => {
+      const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
+      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) ? 'end' : 'here';
+      return { type: 'castOn', count, where, method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count, span: this.span(start) };
+    });
+  });
+
+  private stitchesPerNeedle = this.RULE('stitchesPerNeedle', (): Count | null => {
+    let count: Count | null = null;
+    this.CONSUME(Open);
+    this.MANY({ GATE: () => !this.at(1, Close), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken) && count === null) count = this.countOf(token); }); } });
+    this.CONSUME(Close);
+    return count;
+  });
+
+  protected bindOffAhead(): boolean {
+    return this.at(1, W.BindOff) || (this.at(1, W.ThreeNeedle) && false);
+  }
+
+  /** "cast off 5 sts", "BO all sts loosely in rib", "cast off rem 7 (9) sts", "bind off centre 20 sts", "cast off". */
+  override bindOffStep = this.RULE('bindOffStep', (): BindOff => {
+    const start = this.from();
+    const head = this.CONSUME(W.BindOff) as KnitToken;
+    let which: BindOff['which'] = 'next';
+    const state: { count: KnitToken | null } = { count: null };
+    const manner: string[] = [];
+    let loopCounted: boolean | null = null;
+    this.MANY({
+      GATE: () => state.count === null && (this.at(1, W.Next, W.Centre, W.All, W.Rem, W.Foll, W.First, W.Across, W.These, CountToken, W.Last, W.Only) || (this.at(1, Word) && /^(loosely|purlwise|knitwise|very|thumb|off|firmly|underarm)$/.test(this.image(1)))),
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken)) state.count = token;
+          else if (this.at(0, W.Centre)) which = 'centre';
+          else if (this.at(0, W.Rem)) which = 'remaining';
+          else if (this.at(0, W.All, W.Across)) which = 'all';
+          else if (this.at(0, Word)) manner.push(token.image.toLowerCase());
+        });
+      },
+    });
+    this.MANY1({ GATE: () => (this.at(1, Word, W.Rem, W.Centre, W.Other) && this.at(2, W.St)) || (this.at(1, W.St) && !this.at(0, W.St)), DEF: () => this.CONSUME1(Any) });
+    this.MANY2({
+      GATE: () => this.bindOffManner(),
+      DEF: () => { const token = this.CONSUME2(Any) as KnitToken; this.ACTION(() => manner.push(token.image.toLowerCase())); },
+    });
+    this.OPTION({
+      GATE: () => this.at(1, Open) && this.payload(1)?.holds !== 'group' && /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
+      DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
+    });
+    return this.ACTION(() => {
+      const all: Count = { type: 'count', values: [0], all: true, span: this.tokenSpan(head) };
+      const number = state.count as KnitToken | null;
+      return {
+        type: 'bindOff', count: number === null ? all : { ...this.countOf(number), ...(which === 'all' || which === 'remaining' ? { all: true } : {}) },
+        which: number === null && which === 'next' ? 'all' : which, manner, loopCounted, span: this.span(start),
+      };
+    });
+  });
+
+  private bindOffManner(): boolean {
+    if (this.separator() || this.at(1, Dash, Open, W.And, W.Then, W.Turn, W.PickUp)) return false;
+    if (this.at(1, Stitch)) return /^(knitwise|purlwise|kwise|pwise)$/.test(this.image(1)) || this.at(0, W.In, W.Work);
+    if (this.at(1, Word)) return true;
+    if (this.at(1, W.At)) return this.at(2, W.Same, W.These);
+    if (this.at(1, CountToken)) return this.at(0, W.Work, W.Needle);
+    return this.at(1, W.In, W.Rib, W.Patt, W.On, W.Ws, W.Rs, W.With, W.Needle, W.As, W.Set, Fabric, W.St, W.For, W.Rem, W.Evenly, W.Work, W.Row, W.Round, W.Next, W.All, W.Across, Name, W.Edge, W.Centre, W.First, W.Last, W.Given, W.These);
+  }
+
+  protected pickUpAhead(): boolean {
+    if (!this.at(1, W.PickUp)) return false;
+    return this.at(2, CountToken) || (this.at(2, Word) && this.at(3, CountToken)) || this.at(2, W.St) || (this.at(2, W.Evenly) && this.at(3, CountToken)) || (this.at(2, W.More) && this.at(3, CountToken));
+  }
+
+  /** "pick up and k 22 [22: 25] sts down left front neck"; a second number under the same verb is another of these. */
+  override pickUpStep = this.RULE('pickUpStep', (): PickUp => {
+    const start = this.from();
+    const head = this.CONSUME(W.PickUp) as KnitToken;
+    this.MANY({ GATE: () => this.at(1, Word, W.Evenly, W.More) && !this.at(1, CountToken), DEF: () => this.CONSUME1(Any) });
+    const count = this.OPTION1(() => this.SUBRULE(this.count));
+    this.MANY1({ GATE: () => this.at(1, W.St, W.Evenly, W.More) || (this.at(1, Word) && this.at(2, W.St)), DEF: () => this.CONSUME2(Any) });
+    const along = this.ACTION(() => this.from());
+    this.MANY2({
+      GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, Word, W.Rs, W.Other)) && !(this.at(1, W.And) && this.at(2, CountToken)) && !(this.at(1, W.And) && this.at(2, Word) && /^(turn|join|place|knit|work)/.test(this.image(2))) && !(this.at(1, Stitch) && this.payload(1)?.entry?.kind !== 'other' && this.payload(1)?.entry?.kind !== 'slip') && !(this.at(1, CountToken) && this.at(2, W.St) && !this.at(0, W.For, W.Every, W.Each)),
+      DEF: () => this.CONSUME3(Any),
+    });
+    return this.ACTION(() => {
+      const words = this.words(along, this.LA(0).startOffset + this.LA(0).image.length);
+      const verb = /purl|& ?p$|and p$/i.test(head.image) ? 'purl' : 'knit';
+      return { type: 'pickUp', count: count ?? null, verb, along: words === '' ? null : words, includingHeld: /including/i.test(words), span: this.span(start) };
+    });
+  });
+
+  protected holdAhead(): boolean {
+    if (this.at(1, W.Leaving)) return this.holderWithin(2, 14);
+    if (this.at(1, W.Place, W.Return)) return this.holderWithin(2, 14);
+    if (this.at(1, SlipStitch, Stitch) && /^(sl|slip)/.test(this.image(1))) return this.holderWithin(2, 12);
+    if (this.at(1, Word) && /^(slip|keep|hold)$/.test(this.image(1))) return this.holderWithin(2, 12);
+    return false;
+  }
+
+  private holderWithin(from: number, count: number): boolean {
+    let stitches = this.at(1, SlipStitch) && this.payload(1)?.values !== undefined;
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      if (this.at(ahead, W.St, W.Rem) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
+      if (this.at(ahead, W.Holder)) return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
+      if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
+      if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
+    }
+    return false;
+  }
+
+  /** "place next 44 sts on waste yarn for left sleeve", "slip these sts onto a holder", "leave rem sts on a spare needle". */
+  override holdStep = this.RULE('holdStep', (): Hold => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    let which: Hold['which'] = 'next';
+    const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
+    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; });
+    this.MANY({
+      GATE: () => !this.at(1, W.Holder) && !(this.at(0, W.Holder)) && !this.separator(),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && state.count === null) state.count = token;
+          else if (this.at(0, W.Rem)) which = 'remaining';
+          else if (this.at(0, W.Centre)) which = 'centre';
+          else if (this.at(0, W.Other)) which = 'other';
+          else if (this.at(0, W.These)) which = 'these';
+          else if (this.at(0, W.First)) which = 'first';
+          else if (this.at(0, W.Last)) which = 'last';
+        });
+      },
+    });
+    this.OPTION({ GATE: () => this.at(1, W.Holder), DEF: () => { this.CONSUME2(Any); this.ACTION(() => { state.holder = this.image(0); }); } });
+    const tail = this.ACTION(() => this.from());
+    this.MANY1({ GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, W.Leaving, Word)), DEF: () => this.CONSUME3(Any) });
+    return this.ACTION(() => {
+      const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const number = state.count as KnitToken | null;
+      return { type: 'hold', which, count: number === null ? null : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
+    });
+  });
+
+  protected takeUpAhead(): boolean {
+    // "k 8 [9, 9, 10] sts from right front holder", "k across 26 sts on back holder", "place 44 held sts on needle"
+    if (this.at(1, PlainStitch, W.Work, W.Patt, W.Rib)) {
+      for (let ahead = 2; ahead < 16; ahead += 1) {
+        if (this.separator(ahead) || this.at(ahead, W.To, Dash)) return false;
+        if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {
+          if (/^held$/.test(this.image(ahead)) && this.at(ahead + 1, W.St)) return true;
+          for (let look = ahead + 1; look < ahead + 6; look += 1) {
+            if (this.at(look, W.Holder)) return true;
+            if (this.separator(look) || this.at(look, CountToken, PlainStitch)) break;
+            if (/^(lining|linings)$/.test(this.image(look))) return true;
+          }
+          if (this.at(ahead, W.Of) || this.at(ahead, W.On)) continue;
+          return false;
+        }
+      }
+      return false;
+    }
+    if (this.at(1, W.Return, W.Place) || (this.at(1, Stitch, Word) && /^(sl|slip)/.test(this.image(1)))) {
+      let held = false;
+      for (let ahead = 2; ahead < 14; ahead += 1) {
+        if (/^held$|^back$/.test(this.image(ahead)) || this.at(ahead, W.Holder) || (this.at(1, W.Return) && this.at(ahead, W.St)) || /^(instep|sleeve|thumb|shoulder)$/.test(this.image(ahead))) held = true;
+        if (this.at(ahead, W.Needle)) return held;
+        if (this.separator(ahead)) return false;
+      }
+    }
+    return false;
+  }
+
+  override takeUpStep = this.RULE('takeUpStep', (): TakeUp => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
+    const inside = this.ACTION(() => this.countInside(head));
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word)) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => { if (this.at(0, CountToken) && state.count === null && inside === null && !(this.at(1, ...measureWords))) state.count = token; });
+      },
+    });
+    return this.ACTION(() => {
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const worked = this.isVerb(head);
+      const number = state.count as KnitToken | null;
+      const name = /(?:from|on|of)(?: the| a)? ([a-z ]*?)\s*(?:st(?:itch)? )?holder/.exec(words)?.[1] ?? /held (?:sts|stitches) (?:of|for)(?: the)? ([a-z ]+?)(?: on| onto|$)/.exec(words)?.[1] ?? /(instep|sleeve|thumb|heel|back|front)\b/.exec(words)?.[1] ?? null;
+      return { type: 'takeUp', count: inside ?? (number === null ? null : this.countOf(number)), name: name === '' ? null : name, worked, net: null, span: this.span(start) };
+    });
+  });
+
+  private isVerb(token: KnitToken): boolean {
+    return token.tokenType === PlainStitch || token.tokenType === W.Work || token.tokenType === W.Patt || token.tokenType === W.Rib;
+  }
+
+  protected evenlyAhead(): boolean {
+    if (!this.at(1, W.Inc, W.Dec) && !(this.at(1, W.Work) && false)) return false;
+    const number = this.at(2, W.To) ? 3 : 2;
+    if (!this.at(number, CountToken)) return false;
+    const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
+    if (this.at(2, W.To)) return !this.at(stitch, W.At) ;
+    if (this.at(stitch, W.Evenly)) return true;
+    if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
+    return this.at(number + 1, W.St) && this.separator(stitch);
+  }
+
+  /** "inc 6 sts evenly across last row", "dec to 90 sts". */
+  override evenlyStep = this.RULE('evenlyStep', (): Evenly => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const to = this.OPTION({ GATE: () => this.at(1, W.To), DEF: () => this.CONSUME1(Any) });
+    const count = this.SUBRULE(this.count);
+    let onLastRow = false;
+    this.MANY({
+      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
+      DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
+    });
+    return this.ACTION(() => ({ type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count, onLastRow, span: this.span(start) }));
+  });
+
+  protected joinAhead(): boolean {
+    if (this.at(1, W.FastenOff, W.Graft, W.ThreeNeedle)) return true;
+    if (this.at(1, W.Thread)) return this.within(2, 6, W.Yarn, W.St) || /^(tail|through)/.test(this.image(2));
+    if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
+    if (this.at(1, W.Not)) return this.at(2, W.Join);
+    if (this.at(1, W.Join)) return true;
+    if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
+    return false;
+  }
+
+  protected within(from: number, count: number, ...types: Parameters<typeof this.at>[1][]): boolean {
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      if (this.at(ahead, ...types)) return true;
+      if (this.separator(ahead)) return false;
+    }
+    return false;
+  }
+
+  /** "join for working in the rnd", "rejoin yarn to rem sts", "graft …", "fasten off", "thread tail through rem 8 sts". */
+  override joinStep = this.RULE('joinStep', (): Join => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const state: { count: KnitToken | null } = { count: null };
+    let side: Join['side'] = null;
+    let round = false;
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && state.count === null && this.at(1, W.St, Word)) state.count = token;
+          if (this.at(0, W.Rs)) side = 'RS';
+          if (this.at(0, W.Ws)) side = 'WS';
+          if (this.at(0, W.InRound)) round = true;
+        });
+      },
+    });
+    // ", being careful not to twist": a clause of the same join.
+    this.OPTION({ GATE: () => this.at(1, Comma) && /^(being|taking|careful|take|making|without)/.test(this.image(2)), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
+    return this.ACTION((): Join => {
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const number = state.count as KnitToken | null;
+      const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft ? 'graft' : head.tokenType === W.ThreeNeedle ? 'threeNeedle'
+        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
+          : round ? 'round' : /three-needle|3-needle|three needle/.test(words) ? 'threeNeedle' : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words) ? 'seam' : /yarn|ball|^re-?join|^reattach|^attach/.test(words) ? 'rejoin'
+            : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words) ? 'seam' : 'round';
+      return { type: 'join', what, count: number === null ? null : this.countOf(number), side, loses: /first and last|last and first|k2tog|over the first/.test(words) ? 1 : 0, span: this.span(start) };
+    });
+  });
+
+  protected changeAhead(): boolean {
+    if (this.at(1, W.Change, W.Break)) return true;
+    if (this.at(1, W.With)) return !this.at(2, Stitch) || this.at(2, W.Rs, W.Ws);
+    if (this.at(1, W.Rs, W.Ws)) return this.at(2, W.Facing, Comma) || /facing/.test(this.image(1));
+    if (this.at(1, W.Not)) return this.at(2, W.Break);
+    if (this.at(1, W.Beg)) return this.at(2, W.At) || (this.at(2, W.In));
+    if (this.at(1, Word) && /^(slide|push|distribute|divide|arrange|rearrange|leaving)$/.test(this.image(1))) return true;
+    if (this.at(1, W.Place)) return this.image(1) === 'slide';
+    if (this.at(1, W.Leaving)) return this.within(2, 8, W.Yarn) || /tail/.test(this.text.slice(this.from(), this.from() + 30));
+    return false;
+  }
+
+  /** "change to larger needles", "with RS facing", "using B", "cut yarn, leaving a long tail": takes and makes nothing. */
+  override changeStep = this.RULE('changeStep', (): Change => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.PickUp, W.CastOn, W.BindOff, W.Graft)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      DEF: () => this.CONSUME1(Any),
+    });
+    return this.ACTION((): Change => {
+      const detail = this.words(start, this.LA(0).startOffset + this.LA(0).image.length);
+      const words = detail.toLowerCase();
+      const what: Change['what'] = /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
+        : /needle|dpn|circular|\bmm\b/.test(words) ? 'needle' : 'yarn';
+      return { type: 'change', what, detail, span: this.span(start) };
+    });
+  });
+}

@@ -1,0 +1,92 @@
+/**
+ * Size blocks: which sizes a stretch of text rules.
+ *
+ *     Sizes M and L only: · 3rd and 4th sizes only: · For size XS only, · All sizes: · Larger sizes only · SIZE M ONLY
+ */
+import { Colon, Comma, Count as CountToken, Dash, endOf, FullStop, isA, type KnitToken, Open, Close, Ordinal, PlainStitch, Stitch, W, Word, Slash, Name } from '../tokens.ts';
+import type { Span } from '../tree.ts';
+
+export interface SizeBlockMatch {
+  /** Indexes of the sizes, null for all. */
+  readonly sizes: readonly number[] | null;
+  readonly span: Span;
+  readonly next: number;
+}
+
+/** Reads a size label at the head of `tokens[from, to)`, or null. */
+export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: number, names: readonly string[], base: number): SizeBlockMatch | null {
+  let sizeWord = -1;
+  let end = -1;
+  for (let at = from; at < Math.min(to, from + 24); at += 1) {
+    const token = tokens[at];
+    if (isA(token, W.Size) && sizeWord < 0) sizeWord = at;
+    if (isA(token, Colon, FullStop)) {
+      end = at;
+      break;
+    }
+    if (isA(token, PlainStitch, Stitch, W.Work, W.CastOn, W.BindOff, W.Dec, W.Inc, W.Row, W.Round, W.Rep) && !(token?.image.length === 1 || names.some((name) => name.toLowerCase() === token?.image.toLowerCase()))) {
+      if (sizeWord < 0) return null;
+      end = isA(tokens[at - 1], Comma, W.Only) ? at - 1 : -1;
+      break;
+    }
+    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.Each, W.Times, W.InAll)) return null;
+  }
+  if (sizeWord < 0 || sizeWord > from + 16) return null;
+  if (end < 0) end = to;
+  const words = tokens.slice(from, end);
+  const only = words.some((token) => isA(token, W.Only));
+  const all = words.some((token) => isA(token, W.All)) && !words.some((token) => isA(token, W.Other));
+  const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
+  if (!only && !all && !isA(tokens[end], Colon) && !isA(tokens[from], W.For) && end < to) return null;
+  if (words.length > 22) return null;
+  let next = end;
+  while (next < to && isA(tokens[next], Colon, FullStop, Comma)) next += 1;
+  if (all) return { sizes: null, span, next };
+  const sizes = namedSizes(words, names);
+  if (sizes.length === 0) return null;
+  return { sizes, span, next };
+}
+
+function namedSizes(words: readonly KnitToken[], names: readonly string[]): number[] {
+  const lower = names.map((name) => name.toLowerCase());
+  const has = (test: RegExp): boolean => words.some((token) => test.test(token.image.toLowerCase()));
+  const found = new Set<number>();
+  const add = (index: number): void => {
+    if (index >= 0 && index < Math.max(names.length, 1)) found.add(index);
+  };
+  if (has(/^larger$/) || has(/^larger/)) return names.map((_, index) => index).slice(1);
+  if (has(/^smaller$/)) return names.map((_, index) => index).slice(0, -1);
+  let range = false;
+  words.forEach((token, at) => {
+    const text = token.image.toLowerCase();
+    const list = token.payload?.values;
+    if (isA(token, Dash, W.To)) {
+      range = found.size > 0;
+      return;
+    }
+    let index = -1;
+    if (isA(token, Ordinal) && list) for (const value of list) { index = (value ?? 0) - 1; if (range) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each); add(index); }
+    else if (isA(token, W.First)) add(0);
+    else if (isA(token, W.Last) && !/previous/.test(text)) add(names.length - 1);
+    else if (list && isA(token, CountToken)) {
+      // "– (2, 3, –)" names the sizes that are not dashes; "3, 4" names sizes called 3 and 4, or counted so.
+      if (list.length === names.length && list.length > 1) list.forEach((value: number | null, size: number) => { if (value !== null) add(size); });
+      else for (const value of list) {
+        index = lower.indexOf(String(value));
+        if (index < 0) index = lower.findIndex((name) => name.startsWith(`${value} `) || name === `${value} years`);
+        if (index < 0 && lower.every((name) => !/^\d+$/.test(name))) index = (value ?? 0) - 1;
+        if (range && index >= 0 && found.size > 0) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each);
+        add(index);
+      }
+    } else {
+      const pair = `${text}${words[at + 1]?.image.toLowerCase() ?? ''}`;
+      index = lower.indexOf(text);
+      if (index < 0) index = lower.indexOf(pair);
+      if (index < 0) index = lower.indexOf(`${text} ${words[at + 1]?.image.toLowerCase() ?? ''}`);
+      if (range && index >= 0 && found.size > 0) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each);
+      add(index);
+    }
+    range = false;
+  });
+  return [...found].sort((a, b) => a - b);
+}

@@ -1,0 +1,183 @@
+/**
+ * Turns, markers, and what becomes of the marks that turns leave.
+ *
+ *     turn · w&t · turn, leaving rem sts on a holder · pm · sm · remove BOR marker · working each DS as one st · picking up wraps
+ */
+import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Marker, Resolve, Turn } from '../tree.ts';
+import { Extents } from './extents.ts';
+
+const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
+
+export class Turns extends Extents {
+  /** Words that describe and do not instruct follow: "for left front", "of the flap". */
+  protected describes(ahead: number): boolean {
+    return this.at(ahead, Word, W.Each, W.Rs, W.Ws, W.Other, W.First, W.Same, W.Centre, W.Needle, W.Yarn, W.Holder, W.Patt, W.Row, W.Round, W.Last, W.Next, W.Edge, W.Beg, W.End, W.Every, W.Marker, W.Bor, W.Gap, W.CastOn, W.BindOff, W.Rem, W.These, W.All);
+  }
+
+  /** "for left front", "along the side of the flap", "of the round": up to the next separator or step. */
+  description = this.RULE('description', (): string => {
+    const start = this.from();
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => (this.describes(1) || this.at(1, W.Of, W.In, W.On, W.At, W.To, W.And, W.For, W.From, W.With, W.Double, W.St, W.Work)) && !(this.at(1, W.And) && !this.describes(2)) && !(this.at(1, W.And) && this.at(2, Word) && /^(turn|slip|place|join)/.test(this.image(2))) && !(this.at(1, W.Work) && this.at(2, CountToken, W.Each, W.Across)),
+      DEF: () => this.CONSUME1(Any),
+    });
+    return this.ACTION(() => this.words(start, this.LA(0).startOffset + this.LA(0).image.length));
+  });
+
+  protected turnAhead(): boolean {
+    if (this.at(1, W.WrapTurn)) return true;
+    if (this.at(1, W.Turn)) return true;
+    if (this.at(1, W.Twin)) return true;
+    if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
+    if (this.at(1, W.Not)) return this.at(2, W.Turn);
+    if (this.at(1, W.Leaving)) return (this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)));
+    return false;
+  }
+
+  override turnStep = this.RULE('turnStep', (): Turn => {
+    const start = this.from();
+    let method: Turn['method'] = 'plain';
+    let not = false;
+    const state: { leaving: KnitToken | null; rem: boolean; holds: string | null; first: boolean } = { leaving: null, rem: false, holds: null, first: true };
+    this.OR([
+      { GATE: () => this.at(1, W.WrapTurn), ALT: () => { this.CONSUME(Any); this.ACTION(() => { method = 'wrap'; }); } },
+      { GATE: () => this.at(1, W.Twin), ALT: () => { this.CONSUME1(Any); this.ACTION(() => { method = 'twin'; }); this.OPTION({ GATE: () => this.at(1, W.In, Comma), DEF: () => this.MANY({ GATE: () => this.at(1, W.In, W.Next, W.St, Comma) && !(this.at(1, Comma) && !this.at(2, W.Turn)), DEF: () => this.CONSUME2(Any) }) }); this.OPTION1({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME3(Any) }); } },
+      { GATE: () => this.at(1, W.Wrapped), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.Wrapped, W.Next, W.St, Comma, W.And) && !this.at(1, W.Turn), DEF: () => this.CONSUME4(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { method = 'wrap'; }); } },
+      { GATE: () => this.at(1, W.Not), ALT: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { not = true; }); this.OPTION3({ GATE: () => this.at(1, W.After) , DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }) }); } },
+      { GATE: () => this.at(1, W.Turn), ALT: () => { this.CONSUME9(Any); } },
+      { ALT: () => { const left = this.SUBRULE1(this.leavingClause); this.ACTION(() => Object.assign(state, left, { first: false })); } },
+    ]);
+    // "Turn the strip a quarter turn", "turn 90°": the piece is turned on the table, not over.
+    let quarter = false;
+    this.OPTION4({ GATE: () => this.at(0, W.Turn) && !not && this.quarterAhead(), DEF: () => { this.MANY3({ GATE: () => !this.at(1, Comma), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { quarter = true; }); } });
+    // ", pin yarn" or ", make DS" belong to the method.
+    this.OPTION5({ GATE: () => this.at(1, Comma) && this.at(2, W.Pin), DEF: () => { this.CONSUME1(Any); this.CONSUME2(Any); this.ACTION(() => { method = 'pin'; }); } });
+    this.OPTION6({
+      GATE: () => state.first && this.leavingAhead(),
+      DEF: () => { const left = this.SUBRULE(this.leavingClause); this.ACTION(() => Object.assign(state, left)); },
+    });
+    // "turn and work on these 32 sts only": the rest is put aside.
+    this.OPTION9({
+      GATE: () => (this.at(1, W.And, Comma) && this.at(2, W.Work, W.Cont) && this.workOnAhead(2)),
+      DEF: () => {
+        this.MANY7({ GATE: () => this.at(1, W.And, Comma, W.Work, W.Cont, W.On, W.These, CountToken, W.St, W.Only, W.For, W.First, W.Rs, Word, W.Last), DEF: () => this.CONSUME8(Any) });
+        this.ACTION(() => { state.holds = 'other needle'; });
+      },
+    });
+    return this.ACTION(() => ({
+      type: 'turn', method: not || quarter ? 'plain' : method, leaving: state.leaving === null ? null : this.countOf(state.leaving), holds: state.holds, span: this.span(start),
+      ...(not ? { not: true } : {}), ...(quarter ? { quarter: true } : {}),
+    }));
+  });
+
+  /** "leaving rem 8 sts unworked", "and leave rem sts on a spare needle", "and work on these sts only". */
+  private leavingClause = this.RULE('leavingClause', (): { leaving: KnitToken | null; rem: boolean; holds: string | null } => {
+    const state: { leaving: KnitToken | null; rem: boolean; holds: string | null } = { leaving: null, rem: false, holds: null };
+    this.AT_LEAST_ONE({ GATE: () => this.at(1, Comma, W.And, Open, W.Leaving, W.Place) && !this.at(0, W.Leaving), DEF: () => this.CONSUME(Any) });
+    this.MANY({
+      GATE: () => this.at(1, W.Rem, W.St, W.Unworked, CountToken, W.On, W.Holder, W.Needle, W.For, W.Other, W.First, Word, W.These, W.Only, W.Last, W.Each, W.In, W.All, W.At, W.Rs, W.Ws, W.Next, Close) && !(this.at(1, Word) && this.at(0, W.Holder)) && !(this.at(0, W.Holder) && !this.at(1, W.For, Close)) && !this.at(0, Close),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, W.Rem)) state.rem = true;
+          if (this.at(0, CountToken)) state.leaving = token;
+          if (this.at(0, W.Holder)) state.holds = token.image.toLowerCase();
+        });
+      },
+    });
+    return state;
+  });
+
+  private quarterAhead(): boolean {
+    for (let ahead = 1; ahead < 8; ahead += 1) {
+      if (this.at(ahead, Comma)) return false;
+      if (/^(quarter|clockwise|90|anticlockwise)/.test(this.image(ahead))) return true;
+    }
+    return false;
+  }
+
+  private leavingAhead(): boolean {
+    let ahead = 1;
+    while (this.at(ahead, Comma, W.And, Open)) ahead += 1;
+    if (!this.at(ahead, W.Leaving, W.Place)) return this.at(1, Open) && this.at(2, W.Leaving);
+    return this.at(ahead + 1, W.Rem, CountToken, W.These, W.Other, W.Last, W.All);
+  }
+
+  private workOnAhead(ahead: number): boolean {
+    return this.at(ahead + 1, W.On) && this.at(ahead + 2, W.These, CountToken, W.First, W.Last);
+  }
+
+  protected markerAhead(): boolean {
+    if (this.at(1, Stitch)) return this.payload(1)?.entry?.kind === 'marker';
+    if (this.at(1, Word)) {
+      if (markerWords.test(this.image(1))) return true;
+      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove)$/.test(this.image(1))) return this.markerWithin(2, 4) || this.image(1) === 'mark';
+    }
+    if (this.at(1, Stitch, W.Return, W.Place)) return this.markerWithin(2, 4) && !this.at(2, CountToken);
+    if (this.at(1, W.Place)) return this.markerWithin(2, 5);
+    if (this.at(1, W.Not)) return false;
+    return false;
+  }
+
+  private markerWithin(from: number, count: number): boolean {
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      if (this.at(ahead, W.Marker, W.Bor)) return true;
+      if (this.at(ahead, Comma, W.St, PlainStitch, W.To)) return false;
+    }
+    return false;
+  }
+
+  override markerStep = this.RULE('markerStep', (): Marker => {
+    const start = this.from();
+    const token = this.CONSUME(Any) as KnitToken;
+    let op: Marker['op'] = 'place';
+    this.ACTION(() => {
+      const image = token.image.toLowerCase();
+      const name = token.payload?.entry?.name ?? image;
+      op = /^(sm|slip|slm|slipping|sl)/.test(name) ? 'slip' : /^r(m|emov)/.test(name) ? 'remove' : /^(replace|return)/.test(name) ? 'replace' : /^(mark|hang)$/.test(name) ? 'hang' : 'place';
+    });
+    let atRow = false;
+    let words = start;
+    this.ACTION(() => { words = this.LA(0).startOffset + this.LA(0).image.length; });
+    this.MANY({
+      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, CountToken) && this.at(0, W.Place))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
+      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
+    });
+    return this.ACTION(() => {
+      const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const name = /\b(?:for )?(bor|beg(?:inning)?(?: of)?(?: the)? (?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
+      return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow, span: this.span(start) };
+    });
+  });
+
+  protected resolveAhead(): boolean {
+    const ahead = this.at(1, Comma) ? 2 : 1;
+    if (this.at(ahead, W.Work, W.PickUp) || /^(hiding|resolving|closing|close|knitting|purling|lift|lifting|hide)$/.test(this.image(ahead))) {
+      for (let look = ahead + 1; look < ahead + 7; look += 1) {
+        if (this.at(look, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin)) return true;
+        if (this.at(look, W.To, Comma, Stitch, W.Row, W.Round)) return false;
+      }
+    }
+    return false;
+  }
+
+  override resolveStep = this.RULE('resolveStep', (): Resolve => {
+    const start = this.from();
+    let what: Resolve['what'] = 'wraps';
+    this.AT_LEAST_ONE({
+      GATE: () => !this.at(1, Comma) && !(this.at(1, Open)) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped))),
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Double)) what = 'doubles';
+          else if (this.at(0, W.Twin)) what = 'twins';
+          else if (this.at(0, W.Gap)) what = 'gap';
+          else if (this.at(0, W.Pin)) what = 'loops';
+        });
+      },
+    });
+    return this.ACTION(() => ({ type: 'resolve', what, span: this.span(start) }));
+  });
+}

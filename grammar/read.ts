@@ -1,0 +1,333 @@
+/** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
+import { labelAt } from './phrases/labels.ts';
+import { type Parsed, statedBegins, statementAt, stepAt } from './phrases/parser.ts';
+import { sizeBlockAt } from './phrases/sizes.ts';
+import { sentencesOf } from './sentences.ts';
+import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
+import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+export interface ReadOptions {
+  readonly vocabulary: Vocabulary;
+  /** Names of the sizes, in order; null while they are not known. */
+  readonly sizes: readonly string[] | null;
+  /** Stretches in bold or italics, in offsets of the author's file. */
+  readonly emphasis?: readonly Span[];
+  /** The number before a list item, which may number a row. */
+  readonly itemNumber?: number | null;
+  readonly itemUnit?: 'row' | 'round';
+  /** The label stands apart, as in a table: the whole passage is the row's text. */
+  readonly label?: Label | null;
+}
+
+const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
+/** Words that begin an order to the knitter. */
+const orders = /^(slip|slipping|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push)$/;
+
+function ordersAt(token: KnitToken | undefined): boolean {
+  if (token === undefined) return false;
+  if (isA(token, Word)) return orders.test(token.image.toLowerCase());
+  return isA(token, Stitch, PlainStitch, Mark, Open, CountToken, Dash, Fabric, W.Work, W.Rep, W.Cont, W.Beg, W.Inc, W.Dec, W.CastOn, W.BindOff, W.PickUp, W.Place, W.Leaving, W.Return, W.Join, W.With, W.Change, W.Break, W.Turn, W.WrapTurn, W.Double, W.Graft, W.ThreeNeedle, W.FastenOff, W.Thread, W.Keep, W.Complete, W.As, W.Rs, W.Ws, W.Needle, W.Patt, W.Rib, W.Not, W.There, W.Then, W.Every, W.These, W.SameTime, W.Multiple, W.Holder, W.Last, W.Shaping, W.Reversing, W.Twin, W.Wrapped);
+}
+
+interface OpenRow {
+  label: Label | null;
+  steps: Step[];
+  stated: Stated[];
+  does: Statement | null;
+  start: number;
+  end: number;
+}
+
+const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pullOver', 'pickUp', 'resolve']);
+
+function finish(open: OpenRow): Statement[] {
+  const span = { start: open.start, end: open.end };
+  if (open.label === null && open.does === null && !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))) {
+    // Orders that are no row: each stands for itself.
+    const last = open.steps.at(-1);
+    if (open.stated.length > 0) return [...open.steps, ...open.stated];
+    return last === undefined ? [] : [...open.steps];
+  }
+  return [{ type: 'row', label: open.label, children: wholeRow(open.steps), does: open.does, stated: open.stated, span }];
+}
+
+/** "Knit." and "P." as the whole text of a row mean every stitch. */
+function wholeRow(steps: readonly Step[]): Step[] {
+  const worked = steps.filter((step) => rowSteps.has(step.type) && step.type !== 'resolve');
+  const only = worked.length === 1 ? worked[0] : undefined;
+  if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p')) return [...steps];
+  const run: Repeat = { type: 'repeat', form: 'run', verb: only.stitch, children: [only], extent: { kind: 'end' }, once: [], ending: null, mark: null, markSpan: null, span: only.span };
+  return steps.map((step) => (step === only ? run : step));
+}
+
+/**
+ * Reads the text of one block.
+ * @param text masked text of the passage, as long as the author's
+ * @param base offset of the passage in the author's file
+ */
+export function readPassage(text: string, base: number, options: ReadOptions): Statement[] {
+  const tokens = tokensOf(text, options.vocabulary, options.sizes?.length ?? null);
+  const out: Statement[] = [];
+  const state: { open: OpenRow | null } = { open: null };
+  const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
+
+  const flush = (): void => {
+    if (state.open !== null) out.push(...finish(state.open));
+    state.open = null;
+  };
+  const openRow = (label: Label | null, start: number): OpenRow => {
+    flush();
+    const row: OpenRow = { label, steps: [], stated: [], does: null, start, end: start };
+    state.open = row;
+    return row;
+  };
+
+  /** Puts a stated count where it belongs: to the row being read, else to the statement before it. */
+  const attach = (stated: Stated): void => {
+    if (state.open !== null && (state.open.steps.length > 0 || state.open.does !== null)) {
+      state.open.stated.push(stated);
+      state.open.end = stated.span.end;
+      return;
+    }
+    const last = out.at(-1);
+    if (last !== undefined && 'stated' in last && Array.isArray(last.stated)) {
+      out[out.length - 1] = { ...last, stated: [...(last.stated as readonly Stated[]), stated], span: { start: last.span.start, end: stated.span.end } } as Statement;
+      return;
+    }
+    out.push(stated);
+  };
+
+  const readBody = (from: number, to: number, labelled: boolean): void => {
+    let at = from;
+    let head = true;
+    while (at < to) {
+      const rest = tokens.slice(at, to);
+      if (isA(rest[0], ...separators) && !statedBegins(rest)) {
+        at += 1;
+        continue;
+      }
+      if (isA(rest[0], W.SameTime)) {
+        at = readSameTime(at + 1, to);
+        head = false;
+        continue;
+      }
+      const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
+      if ((head || onlyOrders) && !isA(rest[0], Close)) {
+        const parsed = statementAt(rest, base, text);
+        if (parsed !== null) {
+          if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
+            state.open.does = parsed.value;
+            state.open.end = parsed.value.span.end;
+          } else {
+            flush();
+            out.push(parsed.value);
+          }
+          at += parsed.eaten;
+          head = false;
+          continue;
+        }
+      }
+      head = false;
+      const parsed: Parsed<Step> | null = stepAt(rest, base, text);
+      if (parsed === null) {
+        const token = rest[0] as KnitToken;
+        addStep({ type: 'remark', span: { start: base + token.startOffset, end: base + endOf(token) } });
+        at += 1;
+        continue;
+      }
+      if (parsed.value.type === 'stated') attach(parsed.value);
+      else addStep(parsed.value);
+      at += parsed.eaten;
+    }
+  };
+
+  const addStep = (step: Step): void => {
+    if (state.open === null) {
+      if (step.type === 'remark') {
+        out.push(step);
+        return;
+      }
+      openRow(null, step.span.start);
+    }
+    const row = state.open as unknown as OpenRow;
+    row.steps.push(step);
+    row.end = step.span.end;
+  };
+
+  /** "AT THE SAME TIME, when front measures 28 cm, shape neck": the rest of the sentence is a second track. */
+  const readSameTime = (from: number, to: number): number => {
+    const start = tokens[from - 1] as KnitToken;
+    flush();
+    const kept = out.length;
+    readBody(from, to, false);
+    flush();
+    const children = out.splice(kept);
+    const node: AtSameTime = { type: 'atSameTime', when: null, ending: null, children, span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } };
+    out.push(node);
+    return to;
+  };
+
+  if (options.label) {
+    openRow(options.label, options.label.span.start);
+    for (const { from, to } of sentencesOf(tokens, text)) readBody(from, to, true);
+    flush();
+    return out;
+  }
+
+  let inBlock: { sizes: readonly number[] | null; from: number; span: Span } | null = null;
+  const closeBlock = (): void => {
+    if (inBlock === null) return;
+    flush();
+    const children = out.splice(inBlock.from);
+    out.push({ type: 'sizeBlock', sizes: inBlock.sizes, children, span: { start: inBlock.span.start, end: children.at(-1)?.span.end ?? inBlock.span.end } });
+    inBlock = null;
+  };
+
+  sentencesOf(tokens, text).forEach(({ from, to }, index) => {
+    let at = from;
+    const block = sizeBlockAt(tokens, at, to, options.sizes ?? [], base);
+    if (block !== null) {
+      flush();
+      closeBlock();
+      inBlock = { sizes: block.sizes, from: out.length, span: block.span };
+      at = block.next;
+      if (at >= to) return;
+    }
+    const first = tokens[at];
+    const label = labelAt(tokens.slice(0, to), at, base, text, emphasised(first));
+    if (label !== null) {
+      const row = openRow(label.label, label.label.span.start);
+      row.end = label.label.span.end;
+      readBody(label.next, to, true);
+      return;
+    }
+    const numbered = index === 0 && typeof options.itemNumber === 'number' && isA(first, Stitch, Mark, Open);
+    if (numbered && first !== undefined) {
+      openRow({ type: 'label', unit: options.itemUnit ?? 'row', numbers: [options.itemNumber as number], numberSpan: null, lastBySize: null, andAll: null, next: null, name: null, side: null, sideSpan: null, span: { start: base + first.startOffset, end: base + first.startOffset } }, base + first.startOffset);
+      readBody(at, to, true);
+      return;
+    }
+    if (emphasised(first) && tokens.slice(at, to).every((token) => emphasised(token) || isA(token, FullStop, Colon)) && !tokens.slice(at, to).some((token) => isA(token, CountToken, PlainStitch))) {
+      flush();
+      const last = tokens[to - 1] as KnitToken;
+      const span = { start: base + (first as KnitToken).startOffset, end: base + endOf(isA(last, FullStop, Colon) ? (tokens[to - 2] as KnitToken) : last) };
+      const title: Declare = { type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span };
+      out.push(title);
+      return;
+    }
+    if (!ordersAt(first)) {
+      readProse(at, to);
+      return;
+    }
+    const declared = declaration(tokens, at, to, text, base);
+    if (declared !== null) {
+      flush();
+      out.push(declared);
+      return;
+    }
+    const labelled = state.open !== null && state.open.label !== null;
+    // A sentence after a labelled row goes on with the row, unless it speaks of rows itself.
+    if (labelled && !isA(first, W.Turn) && statementAt(tokens.slice(at, to), base, text) !== null) {
+      flush();
+      readBody(at, to, false);
+      return;
+    }
+    if (!labelled) flush();
+    readBody(at, to, labelled);
+  });
+  flush();
+  closeBlock();
+  return out;
+
+  /** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */
+  function readProse(from: number, to: number): void {
+    let found = false;
+    for (let at = from; at < to; at += 1) {
+      const rest = tokens.slice(at, to);
+      const tells = (isA(rest[0], W.There) && statedBegins(rest)) || (isA(rest[0], CountToken) && statedBegins(rest) && (isA(rest[2], W.Rem) || isA(rest[3], W.Rem) || /^(in|on|at)$/.test(rest[2]?.image ?? '') && /needle/.test(rest.slice(2, 5).map((token) => token.image).join(' '))));
+      if (!tells) continue;
+      const parsed = stepAt(rest, base, text);
+      if (parsed?.value.type !== 'stated') continue;
+      attach(parsed.value);
+      found = true;
+      at += parsed.eaten - 1;
+    }
+    if (!found) {
+      const first = tokens[from] as KnitToken;
+      const span = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+      if (state.open === null) out.push({ type: 'remark', span });
+    }
+  }
+}
+
+/** "Multiple of 8 + 3.", "These 4 rows form patt." */
+function declaration(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Declare | null {
+  const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+  const words = text.slice(span.start - base, span.end - base);
+  const multiple = multipleIn(words);
+  if (isA(tokens[from], W.Multiple) && multiple !== null) return { type: 'declare', what: 'multiple', name: null, multiple, count: null, span };
+  const forms = /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words.replace(/\s+/g, ' ')) || /^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words);
+  if (forms && isA(tokens[from], W.These, W.Last)) return { type: 'declare', what: 'forms', name: /(?:form|forms|set|sets)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
+  if (isA(tokens[from], W.Rep, W.These) && /for (?:the )?patt(?:ern)?\b/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
+  return null;
+}
+
+/** The multiple a sentence names: "multiple of 8 + 3", "a multiple of 10 sts and 8 rnds", "any odd number of sts". */
+export function multipleIn(words: string): Declare['multiple'] {
+  const text = words.replace(/\s+/g, ' ');
+  const rows = /(\d+) (?:rows|rnds|rounds)/i.exec(text);
+  const high = rows === null ? null : Number(rows[1]);
+  const match = /(?:multiple of|mult of|multiples of|divisible by) (\d+)(?: (?:sts?|stitches))?(?:,? ?(?:\+|plus|and) ?(\d+)(?! ?(?:rows|rnds|rounds)))?/i.exec(text);
+  if (match) {
+    const more = /(?:\+|plus) ?\d+(?: (?:sts?|stitches))? ?(?:\+|plus) ?(\d+)/i.exec(text);
+    return { of: Number(match[1]), plus: Number(match[2] ?? 0) + Number(more?.[1] ?? 0), rows: high };
+  }
+  if (/\b(?:an|any) odd number of (?:sts|stitches)/i.test(text)) return { of: 2, plus: 1, rows: high };
+  if (/\b(?:an|any) even number of (?:sts|stitches)/i.test(text)) return { of: 2, plus: 0, rows: high };
+  if (/\bany number of (?:sts|stitches)/i.test(text)) return { of: 1, plus: 0, rows: high };
+  return null;
+}
+
+/** Steps of a tree that count as instruction: leaves that do something, read or not. */
+export function countSteps(statements: readonly Statement[]): { steps: number; notRead: Unread[] } {
+  let steps = 0;
+  const notRead: Unread[] = [];
+  const visit = (node: Statement): void => {
+    switch (node.type) {
+      case 'remark':
+      case 'stated':
+        return;
+      case 'unread':
+        steps += 1;
+        notRead.push(node);
+        return;
+      case 'row':
+        if (node.does) visit(node.does);
+        node.children.forEach(visit);
+        return;
+      case 'repeat':
+      case 'intoOne':
+      case 'needlePart':
+        steps += node.type === 'repeat' ? 1 : 0;
+        node.children.forEach(visit);
+        if (node.type === 'repeat') {
+          node.once.forEach(visit);
+          node.ending?.children.forEach(visit);
+        }
+        return;
+      case 'sizeBlock':
+      case 'atSameTime':
+        node.children.forEach(visit);
+        return;
+      case 'declare':
+        return;
+      default:
+        steps += 1;
+        if ('inside' in node && Array.isArray(node.inside)) (node.inside as readonly Statement[]).forEach(visit);
+    }
+  };
+  statements.forEach(visit);
+  return { steps, notRead };
+}
+

@@ -1,0 +1,46 @@
+/** Cutting the tokens of a passage into sentences. A full stop ends one only where a knitter would stop. */
+import { Close, endOf, FullStop, isA, type KnitToken, Mark, Open, W } from './tokens.ts';
+
+/** Whether a star opened before `index` is named again behind it, so that the sentence runs on. */
+function starOpen(tokens: readonly KnitToken[], from: number, index: number): boolean {
+  let open: string | null = null;
+  for (let at = from; at < index; at += 1) {
+    if (!isA(tokens[at], Mark)) continue;
+    const image = tokens[at]?.image ?? '';
+    if (open === null && !isA(tokens[at - 1], W.From, W.Between, W.To)) open = image;
+    else if (open === image) open = null;
+  }
+  if (open === null) return false;
+  // The reference must come in the next sentence: "*K2, p2. Rep from * to end."
+  for (let at = index + 1; at < Math.min(tokens.length, index + 4); at += 1) {
+    if (isA(tokens[at], Mark) && tokens[at]?.image === open && isA(tokens[at - 1], W.From, W.Between)) return true;
+  }
+  return false;
+}
+
+/** Ranges `[from, to)` of tokens, one for each sentence; the full stop belongs to the sentence it ends. */
+export function sentencesOf(tokens: readonly KnitToken[], text: string): { readonly from: number; readonly to: number }[] {
+  const ranges: { from: number; to: number }[] = [];
+  let from = 0;
+  let depth = 0;
+  for (let index = 0; index < tokens.length; index += 1) {
+    const token = tokens[index] as KnitToken;
+    if (isA(token, Open) && token.payload?.close !== undefined) depth += 1;
+    else if (isA(token, Close)) depth = Math.max(0, depth - 1);
+    if (depth > 0 || !isA(token, FullStop)) continue;
+    const next = tokens[index + 1];
+    if (next !== undefined) {
+      if (isA(next, FullStop)) continue;
+      const gap = text.slice(endOf(token), next.startOffset);
+      // "st.st", "k.1": no space, no end.
+      if (gap === '' && !isA(next, Close)) continue;
+      const letter = text[next.startOffset] ?? '';
+      if (/\p{Ll}/u.test(letter) && !/\n\s*\n/.test(gap) && !/^[kp]\d/.test(text.slice(next.startOffset, next.startOffset + 2))) continue;
+      if (isA(next, W.Rep) && isA(tokens[index + 2], W.From, W.Between, Mark) && starOpen(tokens, from, index)) continue;
+    }
+    ranges.push({ from, to: index + 1 });
+    from = index + 1;
+  }
+  if (from < tokens.length) ranges.push({ from, to: tokens.length });
+  return ranges;
+}

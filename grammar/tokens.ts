@@ -1,0 +1,190 @@
+/**
+ * The tokens: one chevrotain lexer whose vocabulary is the lexicon, the words of the trade and the draft's own words.
+ * It reads the masked text of a passage, so a token's offset is a place in the author's file.
+ */
+import { createToken, type CustomPatternMatcherReturn, type IToken, Lexer, type TokenType } from 'chevrotain';
+import type { Sized } from './count.ts';
+import type { Entry } from './lexicon/entry.ts';
+import { numberAt, ordinalName } from './numbers.ts';
+import { matchAt, type Vocabulary } from './vocabulary.ts';
+import { type WordName, words } from './words.ts';
+
+/** What a token carries beside its image. */
+export interface Payload {
+  /** Values of a number, or of the number inside a stitch's name. */
+  readonly values?: Sized;
+  readonly entry?: Entry;
+  /** Place of the number inside the token, in the passage. */
+  readonly nOffset?: number;
+  readonly nLength?: number;
+  readonly m?: number;
+  readonly fabric?: string;
+  readonly name?: string;
+  /** For an opening bracket: index of its partner and what it holds. */
+  close?: number;
+  holds?: Holds;
+}
+
+/** What a bracket holds, decided by the words inside it. */
+export type Holds = 'group' | 'stated' | 'side' | 'remark' | 'measure';
+
+export type KnitToken = IToken & { payload?: Payload };
+
+export const Space = createToken({ name: 'Space', pattern: /\s+/, group: Lexer.SKIPPED });
+/** Any token at all: for places where a rule has already looked at the word it is about to take. */
+export const Any = createToken({ name: 'Any', pattern: Lexer.NA });
+export const Stitch = createToken({ name: 'Stitch', pattern: Lexer.NA, categories: Any });
+/** A bare knit or purl, with or without a number; the verb of runs and plain rows. */
+export const PlainStitch = createToken({ name: 'PlainStitch', pattern: Lexer.NA, categories: Stitch });
+export const SlipStitch = createToken({ name: 'SlipStitch', pattern: Lexer.NA, categories: Stitch });
+export const Count = createToken({ name: 'Count', pattern: Lexer.NA, categories: Any });
+export const TimesNumber = createToken({ name: 'TimesNumber', pattern: Lexer.NA, categories: Any });
+export const Ordinal = createToken({ name: 'Ordinal', pattern: Lexer.NA, categories: Any });
+export const Fabric = createToken({ name: 'Fabric', pattern: Lexer.NA, categories: Any });
+/** A piece, stitch pattern or row that the draft itself names. */
+export const Name = createToken({ name: 'Name', pattern: Lexer.NA, categories: Any });
+export const Mark = createToken({ name: 'Mark', pattern: Lexer.NA, categories: Any });
+export const Word = createToken({ name: 'Word', pattern: Lexer.NA, categories: Any });
+export const Open = createToken({ name: 'Open', pattern: Lexer.NA, categories: Any });
+export const Close = createToken({ name: 'Close', pattern: Lexer.NA, categories: Any });
+export const Comma = createToken({ name: 'Comma', pattern: Lexer.NA, categories: Any });
+export const Semicolon = createToken({ name: 'Semicolon', pattern: Lexer.NA, categories: Any });
+export const Colon = createToken({ name: 'Colon', pattern: Lexer.NA, categories: Any });
+export const FullStop = createToken({ name: 'FullStop', pattern: Lexer.NA, categories: Any });
+export const Dash = createToken({ name: 'Dash', pattern: Lexer.NA, categories: Any });
+export const Equals = createToken({ name: 'Equals', pattern: Lexer.NA, categories: Any });
+export const Slash = createToken({ name: 'Slash', pattern: Lexer.NA, categories: Any });
+export const Other = createToken({ name: 'Other', pattern: Lexer.NA, categories: Any });
+
+/** One token type for each word of the trade. */
+export const W = Object.fromEntries(
+  (Object.keys(words) as WordName[]).map((name) => [name, createToken({ name: `W${name}`, pattern: Lexer.NA, categories: Any })]),
+) as Record<WordName, TokenType>;
+
+const punctuation = new Map<string, TokenType>([
+  ['(', Open], ['[', Open], ['{', Open], [')', Close], [']', Close], ['}', Close], [',', Comma], [';', Semicolon], [':', Colon], ['.', FullStop],
+  ['–', Dash], ['—', Dash], ['-', Dash], ['−', Dash], ['=', Equals], ['/', Slash], ['&', W.And], ['+', W.Plus],
+]);
+
+// The lexer is called synchronously for one passage at a time; the two settings of that call stand here.
+let vocabulary: Vocabulary;
+let sizes: number | null = null;
+
+const wordPattern = /[\p{L}][\p{L}\p{M}'’]*(?:-[\p{L}]+)*/uy;
+const markPattern = /\*+|†+|‡+/y;
+
+interface PieceMatch extends CustomPatternMatcherReturn {
+  payload: Payload & { type: TokenType };
+}
+
+function pieceAt(text: string, offset: number): PieceMatch | null {
+  const make = (length: number, type: TokenType, payload: Payload = {}): PieceMatch => {
+    const match = [text.slice(offset, offset + length)] as unknown as PieceMatch;
+    match.payload = { ...payload, type };
+    return match;
+  };
+  markPattern.lastIndex = offset;
+  const mark = markPattern.exec(text);
+  if (mark) return make(mark[0].length, Mark);
+  const number = numberAt(text, offset, sizes);
+  const known = matchAt(text, offset, vocabulary, sizes);
+  wordPattern.lastIndex = offset;
+  const word = wordPattern.exec(text);
+  const hyphened = word?.[0].includes('-') ? word[0].length : 0;
+  if (known && known.length >= (number?.length ?? 0) && known.length >= Math.min(hyphened, known.length + (hyphened > known.length && known.meaning.is !== 'stitch' ? 1 : 0))) {
+    const { meaning } = known;
+    if (meaning.is === 'word') return make(known.length, W[meaning.word]);
+    if (meaning.is === 'fabric') return make(known.length, Fabric, { fabric: meaning.fabric });
+    if (meaning.is === 'name') return make(known.length, Name, { name: meaning.name });
+    const { entry } = meaning;
+    const literal = entry.literals?.[meaning.spelling];
+    const payload: Payload = {
+      entry,
+      ...(known.n ? { values: known.n, nOffset: known.nOffset, nLength: known.nLength } : literal?.N === undefined ? {} : { values: [literal.N] }),
+      ...(known.m !== null ? { m: known.m } : literal?.M === undefined ? {} : { m: literal.M }),
+    };
+    const type = entry.name === 'k' || entry.name === 'p' ? PlainStitch : entry.name === 'sl' ? SlipStitch : Stitch;
+    return make(known.length, type, payload);
+  }
+  if (number) return make(number.length, number.kind === 'times' ? TimesNumber : number.kind === 'ordinal' ? Ordinal : Count, { values: number.values });
+  if (word) {
+    const place = ordinalName(word[0]);
+    if (place !== null) return make(word[0].length, Ordinal, { values: [place] });
+    return make(word[0].length, Word);
+  }
+  const type = punctuation.get(text[offset] ?? '');
+  if (type) return make(1, type);
+  const code = text.codePointAt(offset) ?? 0;
+  return make(code > 0xffff ? 2 : 1, Other);
+}
+
+const Piece = createToken({ name: 'Piece', pattern: pieceAt, line_breaks: true });
+
+const lexer = new Lexer([Space, Piece], { positionTracking: 'onlyOffset', skipValidations: true, ensureOptimizations: false });
+
+/** All token types, for the parser. */
+export const tokenTypes: TokenType[] = [
+  Space, Piece, Any, Stitch, PlainStitch, SlipStitch, Count, TimesNumber, Ordinal, Fabric, Name, Mark, Word, Open, Close, Comma, Semicolon, Colon, FullStop,
+  Dash, Equals, Slash, Other, ...Object.values(W),
+];
+
+/**
+ * Cuts a passage into tokens. Articles are left out, brackets know their partners and what they hold.
+ * @param text masked text of a passage
+ * @param own the draft's vocabulary
+ * @param sizeCount number of sizes of the draft, null while unknown
+ */
+export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null): KnitToken[] {
+  vocabulary = own;
+  sizes = sizeCount;
+  const tokens: KnitToken[] = [];
+  for (const token of lexer.tokenize(text).tokens as KnitToken[]) {
+    const type = (token.payload as (Payload & { type?: TokenType }) | undefined)?.type;
+    if (type !== undefined) {
+      token.tokenType = type;
+      token.tokenTypeIdx = type.tokenTypeIdx ?? 0;
+    }
+    if (token.tokenType !== W.The) tokens.push(token);
+  }
+  pairBrackets(tokens);
+  return tokens;
+}
+
+/** Offset of the first character behind a token. */
+export function endOf(token: IToken): number {
+  return token.startOffset + token.image.length;
+}
+
+export function isA(token: KnitToken | undefined, ...types: TokenType[]): boolean {
+  if (token === undefined) return false;
+  return types.some((type) => token.tokenType === type || (type === Stitch && (token.tokenType === PlainStitch || token.tokenType === SlipStitch)));
+}
+
+const verbs = [W.Work, W.Patt, W.CastOn, W.BindOff, W.PickUp, W.Turn, W.WrapTurn, W.Rib];
+
+function pairBrackets(tokens: KnitToken[]): void {
+  const open: number[] = [];
+  tokens.forEach((token, index) => {
+    if (isA(token, Open)) open.push(index);
+    else if (isA(token, Close)) {
+      const start = open.pop();
+      if (start === undefined) return;
+      const opening = tokens[start];
+      if (opening) opening.payload = { ...opening.payload, close: index, holds: holding(tokens.slice(start + 1, index)) };
+    }
+  });
+}
+
+function holding(inside: readonly KnitToken[]): Holds {
+  const has = (...types: TokenType[]): boolean => inside.some((token) => isA(token, ...types) && token.image.toLowerCase() !== 'worked');
+  const first = inside[0];
+  if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
+  const statedWord = has(W.St) || has(W.Row, W.Round, W.Ridge);
+  if (has(Stitch) && !(statedWord && inside.every((token) => !isA(token, Stitch) || token.payload?.entry?.kind === 'marker'))) {
+    return 'group';
+  }
+  if (has(Count, TimesNumber) && statedWord && !has(...verbs)) return 'stated';
+  if (has(W.Cm, W.Mm, W.Inch) && has(Count)) return 'measure';
+  if (has(...verbs) && (has(Count) || has(Mark))) return 'group';
+  return 'remark';
+}

@@ -1,0 +1,142 @@
+/** A tree in one line, for tests: what the words were read as, in the order of the text. */
+import { printSized } from '../../grammar/count.ts';
+import { readPassage } from '../../grammar/read.ts';
+import type { Count, EndSide, Extent, Goal, Segment, Statement } from '../../grammar/tree.ts';
+import { type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
+
+const num = (count: Count | null | undefined): string => (count == null ? '' : `${count.all ? 'all:' : ''}${printSized(count.values)}`);
+const more = (sense: 'plain' | 'more' | 'all'): string => (sense === 'plain' ? '' : ` ${sense}`);
+
+function extent(of: Extent | null): string {
+  if (of === null) return 'never';
+  switch (of.kind) {
+    case 'times':
+      return `${num(of.count)}×${more(of.sense)}`;
+    case 'end':
+      return 'end';
+    case 'last':
+      return `last ${num(of.count)}`;
+    case 'onRight':
+      return `${num(of.count)} on right${of.afterBindOff ? ' after bind-off' : ''}`;
+    case 'over':
+      return `over ${num(of.count)}`;
+    case 'place':
+      return [of.side === 'at' ? 'to' : `${num(of.n)} ${of.side}`, of.which === 'next' ? '' : of.which, of.ordinal ?? '', of.name ?? '', of.place].filter((word) => word !== '').join(' ');
+  }
+}
+
+function goal(of: Goal | null): string {
+  if (of === null) return '';
+  switch (of.kind) {
+    case 'measure':
+      return `${of.of ?? 'it'} ${printSized(of.values)} ${of.unit}${of.from ? ` from ${of.from}` : ''}${of.shorter ? ' shorter' : ''}`;
+    case 'count':
+      return `${num(of.count)} sts${of.sense === 'total' ? '' : ` ${of.sense}`}${of.scope ? ` (${of.scope})` : ''}`;
+    case 'rows':
+      return `${num(of.count)} rows`;
+    case 'matches':
+      return `matches ${of.name ?? ''}`;
+    case 'allWorked':
+      return 'all worked';
+    case 'loose':
+      return `loose "${of.text}"`;
+  }
+}
+
+function segment(of: Segment): string {
+  const k = of.k === null ? '' : ` k=${printSized(of.k)}${of.k2 ? `,${printSized(of.k2)}` : ''}`;
+  const measure = of.measure ? ` measure=${printSized(of.measure)}` : '';
+  return `${of.kind}${of.n ? ` n=${num(of.n)}` : ''}${k}${of.rowSide ? ` ${of.rowSide}` : ''}${measure}${more(of.more)}${of.until ? ` until ${num(of.until)}` : ''}`;
+}
+
+const ending = (of: EndSide | null): string => (of === null ? '' : ` ending ${of.last ?? ''}${of.row ? `row ${printSized(of.row)}` : ''}${of.edge ? `${of.edge} edge` : ''}`.replace(/ $/, ''));
+const list = (nodes: readonly Statement[]): string => nodes.map(outline).filter((text) => text !== '').join(' ');
+
+/** One node in one line; remarks are left out. */
+export function outline(node: Statement): string {
+  const stated = 'stated' in node && Array.isArray(node.stated) ? (node.stated as readonly Statement[]).map((each) => ` ${outline(each)}`).join('') : '';
+  switch (node.type) {
+    case 'remark':
+      return '';
+    case 'unread':
+      return `UNREAD "${node.text.replace(/\s+/g, ' ')}"`;
+    case 'work':
+      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}`;
+    case 'intoOne':
+      return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}`;
+    case 'repeat': {
+      if (node.form === 'run') return `${node.verb}→${extent(node.extent)}`;
+      const end = node.ending ? ` ${node.ending.kind}:${list(node.ending.children)}` : '';
+      return `${node.form === 'star' ? (node.mark ?? '*') : ''}[${list(node.children)}${node.once.length > 0 ? ` | ${list(node.once)}` : ''}]→${extent(node.extent)}${end}`;
+    }
+    case 'turn':
+      return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
+    case 'marker':
+      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.atRow ? ' at row' : ''}`;
+    case 'castOn':
+      return `CO ${num(node.count)} ${node.where}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
+    case 'bindOff':
+      return `BO ${node.which === 'next' ? '' : `${node.which} `}${num(node.count)}${node.loopCounted ? ' loop counted' : ''}`;
+    case 'hold':
+      return `hold ${node.which}${node.count ? ` ${num(node.count)}` : ''} on ${node.holder}${node.name ? ` for ${node.name}` : ''}`;
+    case 'takeUp':
+      return `take up ${num(node.count)}${node.name ? ` ${node.name}` : ''}${node.worked ? '' : ' unworked'}`;
+    case 'pickUp':
+      return `pick up ${num(node.count)}${node.verb === 'knit' ? '' : ` ${node.verb}`}${node.includingHeld ? ' including held' : ''}`;
+    case 'needlePart':
+      return `${node.needle}:{${list(node.children)}}`;
+    case 'evenly':
+      return `evenly ${node.change} ${num(node.count)}${node.onLastRow ? ' on last row' : ''}`;
+    case 'resolve':
+      return `resolve ${node.what}`;
+    case 'pullOver':
+      return `pull over ${node.count}`;
+    case 'change':
+      return `change ${node.what}`;
+    case 'stated':
+      return `=${num(node.count)} ${node.what}${node.scope ? ` (${node.scope})` : ''}`;
+    case 'row': {
+      const { label } = node;
+      const head = label === null ? 'row' : [label.unit, label.next ? `next${label.next.values[0] === 1 && label.next.values.length === 1 ? '' : ` ${num(label.next)}`}` : '', label.name ?? '', label.numbers.join(','), label.andAll ? `and all ${label.andAll}` : '', label.side ? `(${label.side})` : ''].filter((word) => word !== '').join(' ');
+      return `${head}: ${node.does ? `${outline(node.does)} ` : ''}${list(node.children)}${stated}`.trim();
+    }
+    case 'repeatRows': {
+      const { rows } = node;
+      const which = [rows.kind, num(rows.count), rows.name ?? '', rows.numbers.join(','), rows.of ? `of ${rows.of}` : '', rows.mark ?? '', rows.toMark ? `to ${rows.toMark}` : ''].filter((word) => word !== '').join(' ');
+      return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.step ? ` step ${num(node.step)}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
+    }
+    case 'plain':
+      return `plain ${num(node.count)} ${node.unit}s${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.beginRow ? ` beg row ${node.beginRow}` : ''}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
+    case 'shape':
+      return `${node.change} ${num(node.count)} ${node.place}${node.edge ? ` ${node.edge}` : ''} {${node.schedule.map(segment).join('; ')}}${ending(node.ending)}${stated}`;
+    case 'edgeRows':
+      return `${node.change} rows${node.edge ? ` at ${node.edge} edge` : ''} ${node.parts.map((part) => `${num(part.count)} {${part.rows.map(segment).join('; ')}}`).join(' + ')}${stated}`;
+    case 'until':
+      return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
+    case 'refer':
+      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}` : ''}${node.reversing ? ' reversing' : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${stated}`;
+    case 'join':
+      return `join ${node.what}${node.count ? ` ${num(node.count)}` : ''}${node.side ? ` ${node.side}` : ''}${node.loses ? ` loses ${node.loses}` : ''}`;
+    case 'atSameTime':
+      return `at the same time${node.when ? ` when ${goal(node.when)}` : ''}${ending(node.ending)} {${node.children.map(outline).join('; ')}}`;
+    case 'sizeBlock':
+      return `sizes ${node.sizes === null ? 'all' : node.sizes.join(',')} {${node.children.map(outline).join('; ')}}`;
+    case 'declare':
+      return `declare ${node.what}${node.name ? ` ${node.name}` : ''}${node.multiple ? ` ${node.multiple.of}+${node.multiple.plus}` : ''}`;
+  }
+}
+
+export interface OutlineOptions {
+  readonly sizes?: readonly string[];
+  readonly vocabulary?: Vocabulary;
+  readonly itemNumber?: number;
+}
+
+/** Reads a text and prints its statements, joined by " | ". */
+export function read(text: string, options: OutlineOptions = {}): string {
+  const sizes = options.sizes ?? ['one'];
+  return readPassage(text, 0, { vocabulary: options.vocabulary ?? vocabularyOf({}), sizes, ...(options.itemNumber === undefined ? {} : { itemNumber: options.itemNumber }) })
+    .map(outline)
+    .filter((line) => line !== '')
+    .join(' | ');
+}
