@@ -6,6 +6,7 @@ import { fabrics } from './fabrics.ts';
 import { lexicon } from './lexicon/index.ts';
 import type { Entry } from './lexicon/entry.ts';
 import type { Sized } from './count.ts';
+import { numbersFit } from './lexicon/use.ts';
 import { numberAt } from './numbers.ts';
 import { type WordName, words } from './words.ts';
 
@@ -75,8 +76,11 @@ function add(tree: Letters, spelling: string, meaning: Meaning): void {
  * Spellings that the phrases of the grammar read themselves, because what they do depends on the words around them:
  * increases and decreases told as commands, casting on and off, holders, markers at rows.
  */
-const told = /^(inc|dec|increase|decrease|co|cast|bo|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|eyelet|yo, k2tog \(|k2tog, yo \(|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|selv|e1|work sts|rib|work even)/i;
-const kept = /^(inc in|inc 1 st in|increase in|inc next|inc into|inc in every)/i;
+const told = /^(inc|dec|increase|decrease|co|cast|bo|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|work sts|rib|work even)/i;
+/** Spellings that look told and are one stitch all the same. */
+const kept = /^(inc in|inc 1 st in|increase in|inc next|inc into|inc in every|inc1[lr]$|inc-?[lr]$|inc by (?:knitting|backward)|inc 1 \(lifted|dec1[lr]$|dec 1 \(r\)|dec5to1|place bead|work sts as|pick up bar|pick up st \{n\} rows|wrap \{n\}|sl \{n\} sts to cn|place \{n\} sts on cn|slip next \{n\} sts to cable|place st back|sl \{n\} sts back to)/i;
+/** A bracket that only remarks on the name before it: "ssk (dec)", "C2L (no cn)". */
+const remarked = /^[^([]*[^([\s,] \([^()]*\)$/;
 
 function spellingsOf(entry: Entry): readonly string[] {
   return entry.spellings.filter((spelling) => {
@@ -84,7 +88,8 @@ function spellingsOf(entry: Entry): readonly string[] {
     if (entry.kind === 'marker' || entry.kind === 'castOn' || entry.kind === 'bindOff' || entry.kind === 'shortRow') return false;
     if (text.length === 1 && text !== 'k' && text !== 'p') return false;
     // Groups in brackets and stitches worked into one are read by the grammar, part by part.
-    if (text.includes('(') || text.includes('[') || /\bin(to)? (next|same|each|double|one)\b/.test(text) && text.includes(',')) return false;
+    const bracket = (text.includes('(') || text.includes('[')) && !remarked.test(text);
+    if (bracket || (/\bin(to)? (next|same|each|double|one)\b/.test(text) && text.includes(','))) return false;
     return kept.test(text) || !told.test(text);
   });
 }
@@ -143,16 +148,43 @@ interface Found {
   m: number | null;
 }
 
+/** The value every size shares with a bound of the entry, or the first that breaks it. */
+function fits({ meaning, n, m }: Found): boolean {
+  if (meaning.is !== 'stitch') return true;
+  const literal = meaning.entry.literals?.[meaning.spelling];
+  const values = n === null ? [literal?.N] : n.filter((value) => value !== null);
+  return values.every((value) => numbersFit(meaning.entry, value, m ?? literal?.M));
+}
+
+/**
+ * Of the meanings of one spelling: a word of the trade first; then a name whose numbers are possible (`C3F` is no half and
+ * half crossing); then the name written out, unless it is a member of a family that fits too (`k2tog` is `kNtog` with 2).
+ */
+function chosen(candidates: readonly Found[]): Found | null {
+  const word = candidates.find((each) => each.meaning.is !== 'stitch');
+  if (word !== undefined) return word;
+  const possible = candidates.filter(fits);
+  const among = possible.length > 0 ? possible : candidates;
+  const family = among.find((each) => each.n !== null || each.m !== null);
+  const exact = among.find((each) => each.n === null && each.m === null);
+  if (exact === undefined || family === undefined) return among[0] ?? null;
+  const name = family.meaning.is === 'stitch' ? family.meaning.entry.name : '';
+  const member = exact.meaning.is === 'stitch' && (exact.meaning.entry.name === name || exact.meaning.entry.memberOf?.some((each) => each.family === name && (each.N === family.n?.[0] || family.n === null)));
+  return member ? family : exact;
+}
+
 function walk(text: string, start: number, tree: Letters, sizes: number | null): Found | null {
-  let best: Found | null = null;
+  let best: Found[] = [];
+  let bestEnd = -1;
   const seek = (at: Letters, index: number, n: Sized | null, nOffset: number, nLength: number, m: number | null): void => {
     if (index - start > longest + nLength) return;
-    if (at.meanings !== null && (best === null || index > best.end)) {
+    if (at.meanings !== null && index >= bestEnd) {
       const before = text[index - 1] ?? '';
       const after = text[index] ?? '';
       if (!(wordLetter.test(before) && wordLetter.test(after))) {
-        const meaning = at.meanings[0];
-        if (meaning) best = { meaning, end: index, n, nOffset, nLength, m };
+        if (index > bestEnd) best = [];
+        bestEnd = index;
+        for (const meaning of at.meanings) best.push({ meaning, end: index, n, nOffset, nLength, m });
       }
     }
     const character = (text[index] ?? '').toLowerCase();
@@ -190,7 +222,7 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
     if (next !== undefined) seek(next, index + 1, n, nOffset, nLength, m);
   };
   seek(tree, start, null, 0, 0, null);
-  return best;
+  return chosen(best);
 }
 
 /** The longest known spelling that begins at `index`; the draft's own words win over common ones of the same length. */
