@@ -224,12 +224,18 @@ const isKey = (table: TableLines): boolean =>
 
 /** A definition a label swallowed: `- k2tog: knit 2 together` as an item has the label `k2tog`. */
 function whole(segment: Segment, source: string): Segment {
-  const from = segment.label === null ? segment.start : source.lastIndexOf(segment.label, segment.start);
+  const from = segment.label === null ? segment.start : source.lastIndexOf(segment.label, segment.start - segment.label.length);
   if (segment.label === null || from < segment.block.start || segment.topic !== 'abbreviations') return segment;
   if (/abbrev|glossary|key|special|stitch(?:es)? guide|terms/i.test(segment.label)) return segment;
   const block = segment.block;
   if (block.kind !== 'paragraph' && block.kind !== 'item') return segment;
-  return { ...segment, label: null, text: block.text.slice(from - block.start, segment.start - block.start) + segment.text, start: from };
+  return {
+    ...segment,
+    label: null,
+    emphasis: block.emphasis,
+    text: block.text.slice(from - block.start, segment.start - block.start) + segment.text,
+    start: from,
+  };
 }
 
 /** Every abbreviation the draft explains. */

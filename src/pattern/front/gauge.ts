@@ -78,7 +78,7 @@ function apart(draft: Draft): readonly Draft[] {
 const fabricAfter =
   /^[\s)\]]{0,4}(?:sq(?:uare|\.)?\s)?(?:,\s)?\s{0,2}(?:(?:in|over|measured over|measured in|measured across|worked in|when worked in|of)\s)+(?:the\s)?([^,.;:\n()]{2,60})/i;
 const fabricBefore =
-  /(?:\b(?:over|in|worked in|for)\s)?((?:[A-Z][A-Za-z-]*|[Ss]t\.?|[Ss]tocking|[Ss]tockinette|[Gg]arter|[Mm]oss|[Rr]ib|[a-z]+ (?:st|stitch|pattern|patt))(?:\s[A-Za-z-]+){0,3})\s?[:=]\s?$/;
+  /(?:\b(?:[Oo]ver|[Ii]n|[Ww]orked in|[Ff]or)\s)?((?:[A-Z][A-Za-z-]*|[Ss]t\.?|[Ss]tocking|[Ss]tockinette|[Gg]arter|[Mm]oss|[Rr]ib|[a-z]+ (?:st|stitch|pattern|patt))(?:\s[A-Za-z-]+){0,3})\s?[:=]\s?$/;
 const needleWords =
   /\b(?:on|using|with)\s((?:[^,;\n()]|\([^)\n]{0,30}\)){0,60}?\b(?:needles?|mm|dpns?|circulars?)\b(?:\s(?:needles?|circulars?))?)/i;
 
@@ -100,7 +100,7 @@ function lineUp(draft: Draft, segment: Segment, from: number, to: number): Gauge
   const last = Math.max(...parts.map((part) => part.end));
   const tail = text.slice(last, to);
   const head = text.slice(from, first);
-  const sentence = /^(?:[^.;\n]|\.(?=\d)|\.(?=\S)){0,300}/.exec(tail)![0];
+  const sentence = /^(?:[^.;]|\.(?=\S)){0,300}/.exec(tail)![0];
   const behind = fabricAfter.exec(sentence.replace(/^\s?["″]/, ''))?.[1];
   const ahead = fabricBefore.exec(head)?.[1] ?? labelFabric(segment.label);
   const fabric = behind === undefined ? null : cutFabric(behind);
@@ -129,7 +129,7 @@ function labelFabric(label: string | null): string | undefined {
   if (label === null) return undefined;
   const named = /\b(?:gauge|tension)\b\s*(?:[-,(–]|in|over|for)\s*(?:in\s|over\s)?([^)]{2,50})/i.exec(label)?.[1];
   if (named !== undefined) return named.trim();
-  return /\b(?:gauge|tension)\b/i.test(label) ? undefined : label;
+  return /\b(?:gauge|tension)\b/i.test(label) ? undefined : label.replace(/^(?:over|in|worked in|for)\s/i, '');
 }
 
 /** A gauge outside its own section must look like one beyond doubt: "18 sts and 24 rows = 4 in". */
@@ -141,12 +141,17 @@ function readSegment(segment: Segment): readonly Gauge[] {
   const lists = numberLists(text, null);
   const counts = countsIn(text, lists);
   if (counts.length === 0) return [];
-  const overs = measuresIn(text, segment.start, null).filter(
+  const all = measuresIn(text, segment.start, null);
+  const overs = all.filter(
     (item) => (item.measure.unit === 'cm' || item.measure.unit === 'in') && item.measure.values.length === 1 && item.side !== 'height',
   );
   const pieces: Piece[] = [
     ...counts.map((count) => ({ at: count.start, count })),
-    ...overs.map((over) => ({ at: over.start, over: { measure: over.measure, start: over.start, end: over.end } })),
+    ...overs.map((over) => {
+      // A square `10 × 10 cm` ends behind its second side.
+      const other = over.side === 'width' ? all.find((item) => item.side === 'height' && item.start >= over.start) : undefined;
+      return { at: over.start, over: { measure: over.measure, start: over.start, end: other?.end ?? over.end } };
+    }),
   ];
   pieces.sort((a, b) => a.at - b.at);
   const drafts = gather(pieces).filter((draft) => draft.over.length > 0);

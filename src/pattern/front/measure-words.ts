@@ -151,16 +151,14 @@ export function measuresIn(text: string, offset: number, sizeCount: number | nul
       }
     }
     const plainEnd = start + list.length;
-    const unit = unitAfter(text, plainEnd, list.values[0] ?? null);
-    if (unit !== null) {
-      found.push({ measure: measure(list, unit.unit, offset + start, offset + unit.end), start, end: unit.end, side: null });
-      done = unit.end;
-      continue;
-    }
     const inner = withInnerUnits(text, start, sizeCount);
+    const unit = unitAfter(text, plainEnd, list.values[0] ?? null);
     if (inner !== null) {
       found.push({ measure: measure(inner.list, inner.unit, offset + start, offset + inner.end), start, end: inner.end, side: null });
       done = inner.end;
+    } else if (unit !== null) {
+      found.push({ measure: measure(list, unit.unit, offset + start, offset + unit.end), start, end: unit.end, side: null });
+      done = unit.end;
     } else if (given !== null && !isLetter(text[plainEnd])) {
       found.push({ measure: measure(list, given, offset + start, offset + plainEnd), start, end: plainEnd, side: null });
       done = plainEnd;

@@ -163,6 +163,8 @@ function fromSegment(segment: Segment, sizeCount: number | null): { named: Named
 
 /** A table with one measure per row: the cells after the name hold its values, alone or one per size. */
 function fromTable(table: TableLines, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
+  const turned = sizeCount === null ? null : fromColumns(table, sizeCount);
+  if (turned !== null) return turned;
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
   const above = table.heading ?? '';
@@ -185,6 +187,32 @@ function fromTable(table: TableLines, sizeCount: number | null): { named: NamedM
     const [first, second] = columns;
     if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit))
       pairs.push({ first, second, name: label });
+  }
+  return { named, pairs };
+}
+
+/** A table with one row per size: the columns hold the measures, named by the header. */
+function fromColumns(table: TableLines, sizeCount: number): { named: NamedMeasure[]; pairs: MeasurePair[] } | null {
+  const header = table.rows[0];
+  const body = table.rows.slice(1);
+  if (header === undefined || body.length !== sizeCount || sizeCount < 2 || !/^\s*sizes?\s*$/i.test(header.cells[0]?.text ?? ''))
+    return null;
+  const named: NamedMeasure[] = [];
+  const pairs: MeasurePair[] = [];
+  for (const [i, head] of header.cells.entries()) {
+    if (i === 0) continue;
+    const cells = body.map((row) => row.cells[i]).filter((cell) => cell !== undefined);
+    const name = head.text.trim();
+    const columns = cells.length === sizeCount ? columnsOf(cells, unitOfName(name), name) : null;
+    if (columns === null) continue;
+    named.push({
+      name,
+      kind: kindOf(name, table.heading ?? ''),
+      measures: columns,
+      span: { start: cells[0]!.start, end: cells.at(-1)!.end },
+    });
+    const [first, second] = columns;
+    if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit)) pairs.push({ first, second, name });
   }
   return { named, pairs };
 }

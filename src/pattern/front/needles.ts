@@ -14,7 +14,9 @@ interface Size {
   readonly end: number;
 }
 
-const usLead = /(?:\bU\.?S\.?(?:A)?\s?(?:size|no\.?|#)?\s?#?|\bsize\s(?:US|U\.S\.)\s?#?|\bsize\s#?|#)$/i;
+const usLead = /(?:\bU\.?S\.?(?:A)?\s?(?:size|no\.?|#)?\s?#?|\bsize\s(?:US|U\.S\.)\s?#?|\bsize\s#|#)$/i;
+/** "Size 8" alone: American as a rule, but 8 is old UK in many British patterns; read only where no millimetres say which. */
+const bareSize = /\bsizes?\s$/i;
 const ukLead = /(?:\b(?:old\s)?U\.?K\.?\s?(?:size|no\.?|#)?\s?|\bold\ssize\s|\bNo\.?\s?|\bEnglish\s(?:no\.?\s)?)$/i;
 
 /** As charts print it: `10½` and `10 1/2` become `10.5`, `00` stays `00`. */
@@ -56,6 +58,9 @@ function sizesIn(text: string): readonly Size[] {
       } else if (uk !== null && number.value <= 24) {
         sizes.push({ system: 'uk', value: label(text, at, number.length, number.value), start: at - uk[0].length, end });
       } else {
+        if (bareSize.test(before) && !/\b(?:mm|UK|old)\b/i.test(text) && number.value <= 19 && /\bneedles?\b/i.test(text)) {
+          sizes.push({ system: 'us', value: label(text, at, number.length, number.value), start: at, end });
+        }
         const named = /^\s?\(?(US|UK)\b/.exec(behind);
         if (named !== null && /\bsize\s?$/i.test(before))
           sizes.push({

@@ -4,6 +4,7 @@
  */
 import type { Block, Manuscript, Passage, Span, TableRow } from '../../manuscript/manuscript.ts';
 import { isInstruction } from './instruction-cue.ts';
+import { sizeNamesAt } from './size-names.ts';
 import { type Topic, topicOf, topicOfLabel } from './topics.ts';
 
 export interface Segment {
@@ -60,7 +61,7 @@ function isTitle(passage: Passage): boolean {
   const lead = passage.start + passage.text.indexOf(text);
   const whole = passage.emphasis.some((span) => span.start <= lead && span.end >= lead + text.length);
   const capitals = /^[A-Z][A-Z’'&/(): -]+$/.test(text.replace(/\([^)]*\)/g, '').trim());
-  return whole || capitals || topicOf(text.replace(/:$/, '')) !== null;
+  return (whole || capitals || topicOf(text.replace(/:$/, '')) !== null) && sizeNamesAt(text) === null;
 }
 
 interface Label {
@@ -99,19 +100,21 @@ function boldLabel(passage: Passage, line: number, end: number): Label | null {
 /** A label in plain letters with a colon, or in capitals: `Gauge: 18 sts`, `TENSION 22 sts`. Only known topics count. */
 function plainLabel(text: string, from: number, end: number): Label | null {
   const line = text.slice(from, Math.min(end, from + 70));
-  const colon = /^\s*([A-Za-z][A-Za-z’'&/,() \t0-9-]{1,50}?)\s*(?::|\s[–—-]\s|\.\s(?=\S))\s*/.exec(line);
-  if (colon !== null) {
-    const topic = topicOfLabel(colon[1]!);
-    const at = from + line.indexOf(colon[1]!);
-    if (topic !== null) return { topic, text: colon[1]!.trim(), from: at, to: from + colon[0].length };
-    if (line.slice(0, colon[0].length).includes(':')) return { topic: null, text: colon[1]!.trim(), from: at, to: from + colon[0].length };
-  }
   const capitals = /^\s*([A-Z][A-Z&/ ]{2,40}[A-Z)])\s+/.exec(line);
-  const topic = capitals === null ? null : topicOf(capitals[1]!);
-  if (capitals !== null && topic !== null) {
-    return { topic, text: capitals[1]!.trim(), from: from + line.indexOf(capitals[1]!), to: from + capitals[0].length };
+  const shouted = capitals === null ? null : topicOf(capitals[1]!);
+  if (capitals !== null && shouted !== null) {
+    return { topic: shouted, text: capitals[1]!.trim(), from: from + line.indexOf(capitals[1]!), to: from + capitals[0].length };
   }
-  return null;
+  const colon = /^\s*([A-Za-z][A-Za-z’'&/,() \t0-9-]{1,50}?)\s*(?::|\s[–—-]\s|\.\s(?=\S))\s*/.exec(line);
+  if (colon === null) return null;
+  const words = colon[1]!;
+  // The colon of a size list, `2-3 (4-5: 6-7)`, ends no label.
+  if (words.split('(').length !== words.split(')').length) return null;
+  const label = { text: words.trim(), from: from + line.indexOf(words), to: from + colon[0].length };
+  const topic = topicOfLabel(words);
+  if (topic !== null) return { ...label, topic };
+  const short = words.trim().split(/\s+/).length <= 6;
+  return short && line.slice(0, colon[0].length).includes(':') ? { ...label, topic: null } : null;
 }
 
 /** A topic label in the middle of a line, after the end of a sentence: `Yarn: …. Needles: …`. */

@@ -74,7 +74,8 @@ function amountsIn(text: string, found: readonly FoundMeasure[]): Amounts {
   for (const item of found.filter(isLength)) {
     const near = text.slice(Math.max(0, item.start - 24), item.start);
     const after = text.slice(item.end, item.end + 16);
-    const whole = /\btotal\b[^.;]{0,20}$/i.test(near) || /^[\s)\]]{0,3}(?:in\s)?total\b/i.test(after);
+    const whole =
+      /\btotal(?:\s(?:of|length|yardage))?:?\s(?:approx\.?\s|about\s)?$/i.test(near) || /^[\s)\]]{0,3}(?:in\s)?total\b/i.test(after);
     if (whole || item.measure.values.length > 1 || !perBall) total.push(item.measure);
     else lengthPerBall.push(item.measure);
   }
@@ -133,7 +134,7 @@ function partsOf(text: string, balls: readonly Balls[]): readonly { from: number
 function isYarnLine(text: string, balls: readonly Balls[]): boolean {
   if (balls.length > 0) return true;
   if (/\b(?:waste|scrap|thread)\b/i.test(text)) return false;
-  const length = /\d\s?(?:m|metres|meters|yds?|yards)\b/i.test(text);
+  const length = /[\d)\]]\s?(?:m|metres|meters|yds?|yards)\b/i.test(text);
   const weight = /\d\s?(?:g|grams|oz)\b/i.test(text);
   return (
     (length && weight) ||
@@ -184,7 +185,7 @@ function sentences(segment: Segment): readonly Segment[] {
     const last = spans.at(-1);
     const before = last === undefined ? '' : segment.text.slice(last.from, last.to);
     const own = ballsIn(clause.text, numberLists(clause.text, null)).length > 0;
-    const amount = /\d\s?(?:m|metres|meters|yds?|yards)\b/i;
+    const amount = /[\d)\]]\s?(?:m|metres|meters|yds?|yards)\b/i;
     const open = ballsIn(before, numberLists(before, null)).length > 0 && !amount.test(before);
     const balls = own && isYarnLine(before, []) && amount.test(before) && ballsIn(before, numberLists(before, null)).length === 0;
     if (last !== undefined && ((open && !own && amount.test(clause.text)) || balls)) last.to = clause.at + clause.text.length;
