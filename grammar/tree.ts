@@ -40,9 +40,13 @@ export type Extent =
   /** "until there are 12 sts on right needle (after cast-off)". */
   | { readonly kind: 'onRight'; readonly count: Count; readonly afterBindOff: boolean }
   /** A run over a known number: "patt 12", "k across 36 sts". */
-  | { readonly kind: 'over'; readonly count: Count };
+  | { readonly kind: 'over'; readonly count: Count }
+  /** "K 5 sts fewer than on last RS row": measured against an earlier short row, of that side if one is named. */
+  | { readonly kind: 'relative'; readonly count: Count; readonly sense: 'fewer' | 'more'; readonly side: Side | null }
+  /** "k across them": over the stitches the step before has just named. */
+  | { readonly kind: 'these' };
 
-export type Anchor = 'marker' | 'turn' | 'gap' | 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver' | 'centre';
+export type Anchor = 'marker' | 'turn' | 'gap' | 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver' | 'centre' | 'corner';
 
 /** Steps inside one row. */
 export type Step =
@@ -61,6 +65,9 @@ export type Step =
   | Resolve
   | PullOver
   | Change
+  | Arrange
+  | Only
+  | AndSoOn
   | Stated
   | Remark
   | Unread;
@@ -78,6 +85,11 @@ export interface Work extends Base {
   /** "tbl", "wyif", "knitwise", "with its wrap"… in normal form. */
   readonly manner: readonly string[];
   readonly colour?: string;
+  /**
+   * The stitch ties an edging to its piece: so many of the stitches it takes are live stitches of the piece, or loops
+   * of its finished edge ("ssk (last edging st with next shawl st)" is 1, "sssk (with next 2 live sts)" is 2).
+   */
+  readonly joins?: { readonly of: 'live' | 'edge'; readonly count: number };
 }
 
 /** "(k1, yo, k1) in next st": one stitch taken (or `takes`), the sum of what is inside made. */
@@ -126,8 +138,10 @@ export interface Turn extends Base {
 
 export interface Marker extends Base {
   readonly type: 'marker';
-  readonly op: 'place' | 'slip' | 'remove' | 'replace' | 'hang';
+  readonly op: 'place' | 'slip' | 'remove' | 'replace' | 'hang' | 'move';
   readonly name: string | null;
+  /** "move the BOR marker 2 sts to the left": how far, and which way as the right side faces. */
+  readonly by?: { readonly count: Count; readonly to: 'left' | 'right' };
   /** "place a marker at each end of last row": marks the row, not a place between stitches. */
   readonly atRow: boolean;
 }
@@ -186,7 +200,45 @@ export interface PickUp extends Base {
 export interface NeedlePart extends Base {
   readonly type: 'needlePart';
   readonly needle: string;
+  /** Numbers of the needles where the words number them; empty for "Instep". */
+  readonly numbers?: readonly number[];
+  /** "On each needle": the steps are worked once on every needle. */
+  readonly each?: boolean;
   readonly children: readonly Step[];
+}
+
+/** "Divide sts over 3 needles (15-30-15)", "N1: 16; N2: 32; N3: 16": how the stitches lie on the needles from the beginning of the round on. */
+export interface Arrange extends Base {
+  readonly type: 'arrange';
+  /** Needles or named parts with their stitches, in the order of the round; empty when only the number of needles is said. */
+  readonly parts: readonly { readonly name: string | null; readonly count: Count }[];
+  /** "over 4 dpns". */
+  readonly needles: Count | null;
+  /** "16 sts per needle". */
+  readonly perNeedle: Count | null;
+}
+
+/** "Work back and forth on these 32 sts only": from here on the rest of the stitches waits on its needle. */
+export interface Only extends Base {
+  readonly type: 'only';
+  readonly which: 'next' | 'first' | 'last' | 'centre' | 'these';
+  readonly count: Count | null;
+}
+
+/**
+ * "…", "etc.", "cont in this way, working 6 sts fewer each row until 6 sts rem": the series of the rows (or steps) just
+ * given goes on, up to the goal or to the row or step that is printed next.
+ */
+export interface AndSoOn extends Base {
+  readonly type: 'andSoOn';
+  /** How much changes from one row to the next of its kind; null: as between those already given. */
+  readonly step: Count | null;
+  readonly sense: 'fewer' | 'more' | null;
+  readonly schedule: readonly Segment[];
+  readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
+  readonly until: Goal | null;
+  readonly ending: EndSide | null;
+  readonly stated: readonly Stated[];
 }
 
 /** "inc 6 sts evenly", "dec to 90 sts": only the net is fixed. */
@@ -213,7 +265,7 @@ export interface PullOver extends Base {
 /** A change of needle, yarn or colour; takes and makes nothing. */
 export interface Change extends Base {
   readonly type: 'change';
-  readonly what: 'needle' | 'yarn' | 'join' | 'break' | 'side' | 'slide' | 'rotate' | 'noTurn' | 'other';
+  readonly what: 'needle' | 'yarn' | 'join' | 'break' | 'side' | 'slide' | 'rotate' | 'noTurn' | 'pin' | 'other';
   readonly detail: string;
 }
 
@@ -287,6 +339,8 @@ export type Goal =
   | { readonly kind: 'rows'; readonly count: Count }
   | { readonly kind: 'matches'; readonly name: string | null }
   | { readonly kind: 'allWorked' }
+  /** "until there are 9 wrapped sts on each side". */
+  | { readonly kind: 'marks'; readonly of: 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver'; readonly count: Count; readonly eachSide: boolean }
   | { readonly kind: 'loose'; readonly text: string };
 
 /** "ending with a WS row", "ending with RS facing", "ending with Row 4". */
@@ -341,6 +395,7 @@ export interface RepeatRows extends Base {
   readonly schedule: readonly Segment[];
   /** "working 4 sts fewer each time". */
   readonly step: Count | null;
+  readonly stepSense?: 'fewer' | 'more';
   /** "working the Buttonhole row in place of Row 1 on the 17th and every foll 18th row …". */
   readonly inPlace: { readonly name: string; readonly of: readonly number[]; readonly schedule: readonly Segment[] } | null;
   readonly stated: readonly Stated[];
@@ -356,6 +411,8 @@ export interface Plain extends Base {
   /** "Beg with 2nd row". */
   readonly beginRow: number | null;
   readonly ending: EndSide | null;
+  /** "in rib as given for back": the piece whose rows of this fabric are meant. */
+  readonly of: string | null;
   /** Shaping inside the window: "work 21 rows, dec 1 st at each end of next and every foll alt row". */
   readonly inside: readonly Statement[];
   readonly stated: readonly Stated[];
@@ -389,6 +446,8 @@ export interface Until extends Base {
   readonly verb: string;
   readonly fabric: string | null;
   readonly begin: 'k' | 'p' | 'RS' | 'WS' | null;
+  /** "in rib as given for back until …": the piece whose rows of this fabric are meant. */
+  readonly of: string | null;
   readonly goal: Goal;
   readonly ending: EndSide | null;
   readonly inside: readonly Statement[];
@@ -430,6 +489,11 @@ export interface AtSameTime extends Base {
 export interface SizeBlock extends Base {
   readonly type: 'sizeBlock';
   readonly sizes: readonly number[] | null;
+  /**
+   * "All other sizes", "Remaining sizes": `sizes` holds those that the blocks before it in the same passage did not
+   * name; it is null where no block stands before it, and the blocks of the passages before decide.
+   */
+  readonly rest?: boolean;
   /** Statements on the same line, ruled by an inline label; empty where the label stands on its own line. */
   readonly children: readonly Statement[];
 }

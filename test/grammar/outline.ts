@@ -20,6 +20,10 @@ function extent(of: Extent | null): string {
       return `${num(of.count)} on right${of.afterBindOff ? ' after bind-off' : ''}`;
     case 'over':
       return `over ${num(of.count)}`;
+    case 'relative':
+      return `${num(of.count)} ${of.sense} than last${of.side ? ` ${of.side}` : ''}`;
+    case 'these':
+      return 'these';
     case 'place':
       return [of.side === 'at' ? 'to' : `${num(of.n)} ${of.side}`, of.which === 'next' ? '' : of.which, of.ordinal ?? '', of.name ?? '', of.place].filter((word) => word !== '').join(' ');
   }
@@ -38,6 +42,8 @@ function goal(of: Goal | null): string {
       return `matches ${of.name ?? ''}`;
     case 'allWorked':
       return 'all worked';
+    case 'marks':
+      return `${num(of.count)} ${of.of}${of.eachSide ? ' each side' : ''}`;
     case 'loose':
       return `loose "${of.text}"`;
   }
@@ -61,7 +67,7 @@ export function outline(node: Statement): string {
     case 'unread':
       return `UNREAD "${node.text.replace(/\s+/g, ' ')}"`;
     case 'work':
-      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}`;
+      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}`;
     case 'intoOne':
       return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}`;
     case 'repeat': {
@@ -72,7 +78,7 @@ export function outline(node: Statement): string {
     case 'turn':
       return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
     case 'marker':
-      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.atRow ? ' at row' : ''}`;
+      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}`;
     case 'castOn':
       return `CO ${num(node.count)} ${node.where}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
     case 'bindOff':
@@ -84,7 +90,13 @@ export function outline(node: Statement): string {
     case 'pickUp':
       return `pick up ${num(node.count)}${node.verb === 'knit' ? '' : ` ${node.verb}`}${node.includingHeld ? ' including held' : ''}`;
     case 'needlePart':
-      return `${node.needle}:{${list(node.children)}}`;
+      return `${node.each ? 'each needle' : node.numbers && node.numbers.length > 0 ? `needle ${node.numbers.join(',')}` : node.needle.toLowerCase()}:{${list(node.children)}}`;
+    case 'arrange':
+      return ['arrange', node.needles ? `${num(node.needles)} needles` : '', node.perNeedle ? `${num(node.perNeedle)} each` : '', node.parts.map((part) => `${part.name ? `${part.name} ` : ''}${num(part.count)}`).join(' / ')].filter((word) => word !== '').join(' ');
+    case 'only':
+      return `only ${node.which}${node.count ? ` ${num(node.count)}` : ''}`;
+    case 'andSoOn':
+      return `and so on${node.step ? ` ${num(node.step)}` : ''}${node.sense ? ` ${node.sense}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${ending(node.ending)}${stated}`;
     case 'evenly':
       return `evenly ${node.change} ${num(node.count)}${node.onLastRow ? ' on last row' : ''}`;
     case 'resolve':
@@ -103,16 +115,16 @@ export function outline(node: Statement): string {
     case 'repeatRows': {
       const { rows } = node;
       const which = [rows.kind, num(rows.count), rows.name ?? '', rows.numbers.join(','), rows.of ? `of ${rows.of}` : '', rows.mark ?? '', rows.toMark ? `to ${rows.toMark}` : ''].filter((word) => word !== '').join(' ');
-      return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.step ? ` step ${num(node.step)}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
+      return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.step ? ` step ${num(node.step)}${node.stepSense ? ` ${node.stepSense}` : ''}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
     }
     case 'plain':
-      return `plain ${num(node.count)} ${node.unit}s${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.beginRow ? ` beg row ${node.beginRow}` : ''}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
+      return `plain ${num(node.count)} ${node.unit}s${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.beginRow ? ` beg row ${node.beginRow}` : ''}${node.of ? ` of ${node.of}` : ''}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'shape':
       return `${node.change} ${num(node.count)} ${node.place}${node.edge ? ` ${node.edge}` : ''} {${node.schedule.map(segment).join('; ')}}${ending(node.ending)}${stated}`;
     case 'edgeRows':
       return `${node.change} rows${node.edge ? ` at ${node.edge} edge` : ''} ${node.parts.map((part) => `${num(part.count)} {${part.rows.map(segment).join('; ')}}`).join(' + ')}${stated}`;
     case 'until':
-      return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
+      return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.of ? ` of ${node.of}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'refer':
       return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}` : ''}${node.reversing ? ' reversing' : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${stated}`;
     case 'join':
@@ -120,7 +132,7 @@ export function outline(node: Statement): string {
     case 'atSameTime':
       return `at the same time${node.when ? ` when ${goal(node.when)}` : ''}${ending(node.ending)} {${node.children.map(outline).join('; ')}}`;
     case 'sizeBlock':
-      return `sizes ${node.sizes === null ? 'all' : node.sizes.join(',')} {${node.children.map(outline).join('; ')}}`;
+      return `sizes ${node.rest ? 'rest ' : ''}${node.sizes === null ? (node.rest ? '' : 'all') : node.sizes.join(',')} {${node.children.map(outline).join('; ')}}`;
     case 'declare':
       return `declare ${node.what}${node.name ? ` ${node.name}` : ''}${node.multiple ? ` ${node.multiple.of}+${node.multiple.plus}` : ''}`;
   }
