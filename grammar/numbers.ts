@@ -125,6 +125,22 @@ function dashList(text: string, index: number, sizes: number): Tail | null {
   return /[\w/–-]/.test(text[at] ?? '') ? null : { values, kind: 'number', end: at };
 }
 
+/** "(100-104-110)(84-88-92)": every size stands in a bracket, and there are as many numbers as sizes. */
+function wholeInBrackets(text: string, index: number, sizes: number | null): NumberMatch | null {
+  if (sizes === null || sizes < 3) return null;
+  const values: (number | null)[] = [];
+  let kind: NumberKind | null = null;
+  let end = index;
+  while (values.length < sizes) {
+    const tail = tailAt(text, skip(text, end));
+    if (tail === null) return null;
+    values.push(...tail.values);
+    kind = tail.kind ?? kind;
+    end = tail.end;
+  }
+  return values.length === sizes ? { values, kind: kind ?? 'number', length: end - index, tail: true } : null;
+}
+
 /**
  * Reads the number that begins at `index`, with the sizes that follow it. `sizes` is how many sizes the draft has, or
  * null while that is not known. A list of the wrong length is read all the same, so that a rule can point at it.
@@ -135,9 +151,10 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     // A dash opens a list only where a bracket of sizes follows: "– (–, 276, 287) sts".
     const after = skip(text, index + 1);
     const tail = tailAt(text, after);
-    if (tail === null || tail.values.length < 2 || (sizes !== null && tail.values.length + 1 !== sizes)) return null;
+    if (tail === null || (tail.values.length < 2 && sizes !== 2) || (sizes !== null && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))) return null;
     first = { value: null, kind: tail.kind ?? 'number', end: index + 1 };
-  } else first = cellAt(text, index);
+  } else if (text[index] === '(' || text[index] === '[') return wholeInBrackets(text, index, sizes);
+  else first = cellAt(text, index);
   if (first === null) return null;
   if (sizes !== null && sizes > 2 && first.kind === 'number') {
     const list = dashList(text, index, sizes);

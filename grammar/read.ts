@@ -1,6 +1,6 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
 import { labelAt } from './phrases/labels.ts';
-import { type Parsed, statedBegins, statementAt, stepAt } from './phrases/parser.ts';
+import { type Parsed, pickUpsAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
@@ -129,6 +129,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         }
       }
       head = false;
+      const picked = pickUpsAt(rest, base, text);
+      if (picked !== null) {
+        picked.value.forEach(addStep);
+        at += picked.eaten;
+        continue;
+      }
       const parsed: Parsed<Step> | null = stepAt(rest, base, text);
       if (parsed === null) {
         const token = rest[0] as KnitToken;
@@ -159,11 +165,14 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   const readSameTime = (from: number, to: number): number => {
     const start = tokens[from - 1] as KnitToken;
     flush();
+    let at = from;
+    while (at < to && isA(tokens[at], ...separators)) at += 1;
+    const trigger = triggerAt(tokens.slice(at, to), base, text);
     const kept = out.length;
-    readBody(from, to, false);
+    readBody(trigger === null ? from : at + trigger.eaten, to, false);
     flush();
     const children = out.splice(kept);
-    const node: AtSameTime = { type: 'atSameTime', when: null, ending: null, children, span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } };
+    const node: AtSameTime = { type: 'atSameTime', when: trigger?.value.when ?? null, ending: trigger?.value.ending ?? null, children, span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } };
     out.push(node);
     return to;
   };
@@ -175,12 +184,14 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     return out;
   }
 
-  let inBlock: { sizes: readonly number[] | null; from: number; span: Span } | null = null;
+  let inBlock: { sizes: readonly number[] | null; rest: boolean; from: number; span: Span } | null = null;
+  /** Sizes that the blocks since the last "All sizes" named. */
+  const named = new Set<number>();
   const closeBlock = (): void => {
     if (inBlock === null) return;
     flush();
     const children = out.splice(inBlock.from);
-    out.push({ type: 'sizeBlock', sizes: inBlock.sizes, children, span: { start: inBlock.span.start, end: children.at(-1)?.span.end ?? inBlock.span.end } });
+    out.push({ type: 'sizeBlock', sizes: inBlock.sizes, ...(inBlock.rest ? { rest: true } : {}), children, span: { start: inBlock.span.start, end: children.at(-1)?.span.end ?? inBlock.span.end } });
     inBlock = null;
   };
 
@@ -190,7 +201,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     if (block !== null) {
       flush();
       closeBlock();
-      inBlock = { sizes: block.sizes, from: out.length, span: block.span };
+      const { rest } = block;
+      const others = (options.sizes ?? []).map((_, each) => each).filter((each) => !named.has(each));
+      const ruled = rest && named.size > 0 ? others : block.sizes;
+      if (ruled === null && !rest) named.clear();
+      for (const each of ruled ?? []) named.add(each);
+      inBlock = { sizes: ruled, rest, from: out.length, span: block.span };
       at = block.next;
       if (at >= to) return;
     }

@@ -194,6 +194,8 @@ export interface PickUp extends Base {
   readonly along: string | null;
   /** "including sts on holders": the number already contains them. */
   readonly includingHeld: boolean;
+  /** "3 sts for every 4 rows", "1 st in each cast-on st": the number follows from the edge, and `count` is null. */
+  readonly ratio?: { readonly sts: Count; readonly per: Count; readonly unit: 'row' | 'st' };
 }
 
 /** "Needle 1: …", "Front needle: …", "Instep: …": the steps measure "end" and "last" on this needle. */

@@ -81,10 +81,12 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
       named = text.slice((tokens[at] as KnitToken).startOffset, endOf(tokens[words - 1] as KnitToken)).toLowerCase();
       at = words;
     }
-    if (!isA(tokens[at], ...rowWords)) return null;
+    // "Next: purl": the row word left out
+    const bare = isA(tokens[at], Colon) && at === index + 1;
+    if (!bare && !isA(tokens[at], ...rowWords)) return null;
     unit = isA(tokens[at], W.Round) ? 'round' : 'row';
     next = { type: 'count', values: count, span };
-    at += 1;
+    if (!bare) at += 1;
   } else if (isA(first, Ordinal) && (isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To) )) {
     list();
     if (!isA(tokens[at], ...rowWords)) return null;

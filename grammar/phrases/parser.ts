@@ -1,7 +1,7 @@
 /** The finished parser: every family of phrases, and which statements may begin with which words. */
 import type { IToken, ParserMethod } from 'chevrotain';
 import type { KnitToken } from '../tokens.ts';
-import type { Statement, Step } from '../tree.ts';
+import type { EndSide, Goal, Statement, Step } from '../tree.ts';
 import { Rows } from './rows.ts';
 
 class Phrases extends Rows {
@@ -18,6 +18,7 @@ class Phrases extends Rows {
     { looks: () => this.untilAhead(), rule: this.until },
     { looks: () => this.plainAhead(), rule: this.plain },
     { looks: () => this.referAhead(), rule: this.refer },
+    { looks: () => this.standingAhead(), rule: this.standing },
     { looks: () => this.contAhead(), rule: this.cont },
   ];
 
@@ -26,6 +27,14 @@ class Phrases extends Rows {
     this.input = tokens as unknown as IToken[];
     this.base = base;
     this.text = text;
+  }
+
+  pickUpBegins(): boolean {
+    return this.pickUpAhead();
+  }
+
+  triggerBegins(): boolean {
+    return this.triggerAhead();
   }
 
   statedBegins(): boolean {
@@ -74,9 +83,21 @@ export function stepsAt(tokens: readonly KnitToken[], base: number, text: string
   return run(phrases.sequence, tokens, base, text);
 }
 
+/** Reads all that a verb of picking up governs; null when none stands at the head of the tokens. */
+export function pickUpsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
+  phrases.start(tokens, base, text);
+  return phrases.pickUpBegins() ? run(phrases.pickUpSteps as ParserMethod<[], Step[]>, tokens, base, text) : null;
+}
+
 /** Reads one step at the head of the tokens. */
 export function stepAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step> | null {
   return run(phrases.item, tokens, base, text);
+}
+
+/** Reads "when armhole measures 15 cm" at the head of the tokens; null when no such condition begins there. */
+export function triggerAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<{ when: Goal; ending: EndSide | null }> | null {
+  phrases.start(tokens, base, text);
+  return phrases.triggerBegins() ? run(phrases.trigger, tokens, base, text) : null;
 }
 
 /** Whether a stated count begins at the head of the tokens. */

@@ -5,16 +5,10 @@
  *     k across 16 sts on front holder · place next 44 sts on waste yarn · join in the rnd · change to 4 mm needles
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
-import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join, PickUp, TakeUp } from '../tree.ts';
-import { Turns } from './turns.ts';
+import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join } from '../tree.ts';
+import { PickingUp } from './picking-up.ts';
 
-const measureWords = [W.Cm, W.Mm, W.Inch];
-
-export class Places extends Turns {
-  protected separator(ahead = 1): boolean {
-    return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
-  }
-
+export class Places extends PickingUp {
   protected castOnAhead(): boolean {
     return this.at(1, W.CastOn) && (this.at(2, CountToken) || this.at(3, CountToken));
   }
@@ -109,30 +103,6 @@ export class Places extends Turns {
     return this.at(1, W.In, W.Rib, W.Patt, W.On, W.Ws, W.Rs, W.With, W.Needle, W.As, W.Set, Fabric, W.St, W.For, W.Rem, W.Evenly, W.Work, W.Row, W.Round, W.Next, W.All, W.Across, Name, W.Edge, W.Centre, W.First, W.Last, W.Given, W.These);
   }
 
-  protected pickUpAhead(): boolean {
-    if (!this.at(1, W.PickUp)) return false;
-    return this.at(2, CountToken) || (this.at(2, Word) && this.at(3, CountToken)) || this.at(2, W.St) || (this.at(2, W.Evenly) && this.at(3, CountToken)) || (this.at(2, W.More) && this.at(3, CountToken));
-  }
-
-  /** "pick up and k 22 [22: 25] sts down left front neck"; a second number under the same verb is another of these. */
-  override pickUpStep = this.RULE('pickUpStep', (): PickUp => {
-    const start = this.from();
-    const head = this.CONSUME(W.PickUp) as KnitToken;
-    this.MANY({ GATE: () => this.at(1, Word, W.Evenly, W.More) && !this.at(1, CountToken), DEF: () => this.CONSUME1(Any) });
-    const count = this.OPTION1(() => this.SUBRULE(this.count));
-    this.MANY1({ GATE: () => this.at(1, W.St, W.Evenly, W.More) || (this.at(1, Word) && this.at(2, W.St)), DEF: () => this.CONSUME2(Any) });
-    const along = this.ACTION(() => this.from());
-    this.MANY2({
-      GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, Word, W.Rs, W.Other)) && !(this.at(1, W.And) && this.at(2, CountToken)) && !(this.at(1, W.And) && this.at(2, Word) && /^(turn|join|place|knit|work)/.test(this.image(2))) && !(this.at(1, Stitch) && this.payload(1)?.entry?.kind !== 'other' && this.payload(1)?.entry?.kind !== 'slip') && !(this.at(1, CountToken) && this.at(2, W.St) && !this.at(0, W.For, W.Every, W.Each)),
-      DEF: () => this.CONSUME3(Any),
-    });
-    return this.ACTION(() => {
-      const words = this.words(along, this.LA(0).startOffset + this.LA(0).image.length);
-      const verb = /purl|& ?p$|and p$/i.test(head.image) ? 'purl' : 'knit';
-      return { type: 'pickUp', count: count ?? null, verb, along: words === '' ? null : words, includingHeld: /including/i.test(words), span: this.span(start) };
-    });
-  });
-
   protected holdAhead(): boolean {
     if (this.at(1, W.Leaving)) return this.holderWithin(2, 14);
     if (this.at(1, W.Place, W.Return)) return this.holderWithin(2, 14);
@@ -184,60 +154,6 @@ export class Places extends Turns {
     });
   });
 
-  protected takeUpAhead(): boolean {
-    // "k 8 [9, 9, 10] sts from right front holder", "k across 26 sts on back holder", "place 44 held sts on needle"
-    if (this.at(1, PlainStitch, W.Work, W.Patt, W.Rib)) {
-      for (let ahead = 2; ahead < 16; ahead += 1) {
-        if (this.separator(ahead) || this.at(ahead, W.To, Dash)) return false;
-        if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {
-          if (/^held$/.test(this.image(ahead)) && this.at(ahead + 1, W.St)) return true;
-          for (let look = ahead + 1; look < ahead + 6; look += 1) {
-            if (this.at(look, W.Holder)) return true;
-            if (this.separator(look) || this.at(look, CountToken, PlainStitch)) break;
-            if (/^(lining|linings)$/.test(this.image(look))) return true;
-          }
-          if (this.at(ahead, W.Of) || this.at(ahead, W.On)) continue;
-          return false;
-        }
-      }
-      return false;
-    }
-    if (this.at(1, W.Return, W.Place) || (this.at(1, Stitch, Word) && /^(sl|slip)/.test(this.image(1)))) {
-      let held = false;
-      for (let ahead = 2; ahead < 14; ahead += 1) {
-        if (/^held$|^back$/.test(this.image(ahead)) || this.at(ahead, W.Holder) || (this.at(1, W.Return) && this.at(ahead, W.St)) || /^(instep|sleeve|thumb|shoulder)$/.test(this.image(ahead))) held = true;
-        if (this.at(ahead, W.Needle)) return held;
-        if (this.separator(ahead)) return false;
-      }
-    }
-    return false;
-  }
-
-  override takeUpStep = this.RULE('takeUpStep', (): TakeUp => {
-    const start = this.from();
-    const head = this.CONSUME(Any) as KnitToken;
-    const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
-    const inside = this.ACTION(() => this.countInside(head));
-    this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word)) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
-      DEF: () => {
-        const token = this.CONSUME1(Any) as KnitToken;
-        this.ACTION(() => { if (this.at(0, CountToken) && state.count === null && inside === null && !(this.at(1, ...measureWords))) state.count = token; });
-      },
-    });
-    return this.ACTION(() => {
-      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const worked = this.isVerb(head);
-      const number = state.count as KnitToken | null;
-      const name = /(?:from|on|of)(?: the| a)? ([a-z ]*?)\s*(?:st(?:itch)? )?holder/.exec(words)?.[1] ?? /held (?:sts|stitches) (?:of|for)(?: the)? ([a-z ]+?)(?: on| onto|$)/.exec(words)?.[1] ?? /(instep|sleeve|thumb|heel|back|front)\b/.exec(words)?.[1] ?? null;
-      return { type: 'takeUp', count: inside ?? (number === null ? null : this.countOf(number)), name: name === '' ? null : name, worked, net: null, span: this.span(start) };
-    });
-  });
-
-  private isVerb(token: KnitToken): boolean {
-    return token.tokenType === PlainStitch || token.tokenType === W.Work || token.tokenType === W.Patt || token.tokenType === W.Rib;
-  }
-
   protected evenlyAhead(): boolean {
     if (!this.at(1, W.Inc, W.Dec) && !(this.at(1, W.Work) && false)) return false;
     const number = this.at(2, W.To) ? 3 : 2;
@@ -269,6 +185,7 @@ export class Places extends Turns {
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
     if (this.at(1, W.Not)) return this.at(2, W.Join);
     if (this.at(1, W.Join)) return true;
+    if (this.at(1, W.Work, W.Cont)) return this.backAndForth(2);
     if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
     return false;
   }
@@ -279,6 +196,12 @@ export class Places extends Turns {
       if (this.separator(ahead)) return false;
     }
     return false;
+  }
+
+  /** "work back and forth in rows", "cont in rows": the piece is flat from here on. */
+  private backAndForth(ahead: number): boolean {
+    if (this.image(ahead) === 'back' && this.at(ahead + 1, W.And)) return true;
+    return this.at(ahead, W.In) && this.at(ahead + 1, W.Row) && !this.at(ahead + 2, CountToken);
   }
 
   /** "join for working in the rnd", "rejoin yarn to rem sts", "graft …", "fasten off", "thread tail through rem 8 sts". */
@@ -306,7 +229,7 @@ export class Places extends Turns {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
       const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft ? 'graft' : head.tokenType === W.ThreeNeedle ? 'threeNeedle'
-        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
+        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not || head.tokenType === W.Work || head.tokenType === W.Cont ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
           : round ? 'round' : /three-needle|3-needle|three needle/.test(words) ? 'threeNeedle' : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words) ? 'seam' : /yarn|ball|^re-?join|^reattach|^attach/.test(words) ? 'rejoin'
             : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words) ? 'seam' : 'round';
       return { type: 'join', what, count: number === null ? null : this.countOf(number), side, loses: /first and last|last and first|k2tog|over the first/.test(words) ? 1 : 0, span: this.span(start) };
@@ -330,7 +253,7 @@ export class Places extends Turns {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.PickUp, W.CastOn, W.BindOff, W.Graft)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {

@@ -6,10 +6,26 @@
  */
 import { Any, Close, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
-import type { Count, EndSide, Evenly, Goal, Plain, Refer, RepeatRows, RowsNamed, Segment, Statement, Until } from '../tree.ts';
+import type { Count, Declare, EndSide, Evenly, Goal, Plain, Refer, RepeatRows, RowsNamed, Segment, Statement, Until } from '../tree.ts';
 import { Shaping } from './shaping.ts';
 
 const rowWords = [W.Row, W.Round];
+
+/** What stands before the number of plain rows or the word "until". */
+interface Head {
+  readonly begin: Plain['begin'];
+  readonly beginRow: number | null;
+  readonly fabric: string | null;
+  readonly verb: string;
+  readonly as: boolean;
+  readonly ending: EndSide | null;
+}
+
+/** "in rib as given for back until …": the piece. */
+function pieceNamed(words: string): string | null {
+  const match = /\b(?:as|like) (?:(?:given|worked|written|instructed) )?(?:for|on) (?:the )?([a-z][a-z ]*)/i.exec(words);
+  return match?.[1]?.toLowerCase().replace(/ (?:until|for|to)\b.*$/, '').trim() ?? null;
+}
 
 export class Rows extends Shaping {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
@@ -235,13 +251,13 @@ export class Rows extends Shaping {
   });
 
   protected plainAhead(): boolean {
-    let ahead = 1;
-    if (this.at(ahead, W.Beg)) return this.beginAhead() > 0;
+    let ahead = this.afterBegin();
+    if (ahead === 0) return false;
     // "work a further 18 rows", "k 1 row", "cont in st st for 6 rows", "st st 3 rows", "6 rows st st"
-    if (this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined) return this.at(2, ...rowWords, W.Ridge) || (this.at(2, W.More, W.Rs, W.Ws) && this.at(3, ...rowWords));
+    if (this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined) return this.at(ahead + 1, ...rowWords, W.Ridge) || (this.at(ahead + 1, W.More, W.Rs, W.Ws) && this.at(ahead + 2, ...rowWords));
     if (this.at(ahead, W.Work, W.Cont, W.Patt, W.Rib, PlainStitch, Fabric)) {
       ahead += 1;
-      for (; ahead < 14; ahead += 1) {
+      for (const far = ahead + 13; ahead < far; ahead += 1) {
         if (this.at(ahead, CountToken)) {
           let next = ahead + 1;
           while (this.at(next, W.More, W.Rs, W.Ws, Fabric, W.Straight, Word) && next < ahead + 4) next += 1;
@@ -251,8 +267,24 @@ export class Rows extends Shaping {
       }
       return false;
     }
-    if (this.at(ahead, CountToken)) return (this.at(2, W.Ridge) || this.at(2, ...rowWords)) && this.at(3, Fabric, W.Straight);
+    if (this.at(ahead, CountToken)) return (this.at(ahead + 1, W.Ridge) || this.at(ahead + 1, ...rowWords)) && this.at(ahead + 2, Fabric, W.Straight, W.Rib, W.Patt, W.In);
     return false;
+  }
+
+  /** Where the words behind "Beg with a k row," begin; 1 when there is no such beginning, 0 when "beg" means something else. */
+  private afterBegin(): number {
+    if (!this.at(1, W.Beg)) return 1;
+    let ahead = this.beginAhead();
+    if (ahead === 0) return 0;
+    ahead += 1;
+    if (this.at(ahead, CountToken) && this.at(ahead - 1, ...rowWords)) ahead += 1;
+    while (this.at(ahead, Comma, W.And)) ahead += 1;
+    if (this.at(ahead, W.Ending)) {
+      while (!this.at(ahead, ...rowWords) && !this.separator(ahead)) ahead += 1;
+      ahead += 1;
+      while (this.at(ahead, Comma, W.And)) ahead += 1;
+    }
+    return ahead;
   }
 
   /** Tokens of "Beg with a k row," before the comma or the verb; 0 when it is no beginning of rows. */
@@ -266,8 +298,9 @@ export class Rows extends Shaping {
   }
 
   /** Common head of plain rows and rows to a length: "Beg with a k row, cont in st st for". */
-  private head = this.RULE('head', (): { begin: Plain['begin']; beginRow: number | null; fabric: string | null; verb: string; as: boolean } => {
+  private head = this.RULE('head', (): Head => {
     let begin: Plain['begin'] = null;
+    let ending: EndSide | null = null;
     let beginRow: number | null = null;
     let fabric: string | null = null;
     let verb = 'work';
@@ -290,11 +323,14 @@ export class Rows extends Shaping {
         });
         this.CONSUME2(Any);
         this.OPTION1({ GATE: () => this.at(1, CountToken) && this.at(0, ...rowWords), DEF: () => { const token = this.CONSUME3(Any) as KnitToken; this.ACTION(() => { beginRow = token.payload?.values?.[0] ?? null; }); } });
-        this.MANY1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) });
+        this.MANY1({ GATE: () => this.at(1, Comma, W.And) && !this.endingSideAhead(), DEF: () => this.CONSUME4(Any) });
+        // "beg and ending with a p row, work 7 rows": the side of the last row stands before the verb
+        this.OPTION2({ GATE: () => this.endingSideAhead(), DEF: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { ending = side; }); } });
+        this.MANY3({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME6(Any) });
       },
     });
     this.MANY2({
-      GATE: () => !this.at(1, CountToken, W.Until, Comma, FullStop, Semicolon) && !(this.at(1, W.For) && this.at(2, CountToken)) && (this.at(1, W.Work, W.Cont, W.Patt, W.Rib, W.Keep, Fabric, Name, W.In, W.Straight, W.As, W.Set, W.Given, W.For, W.Of, W.Then, W.More, W.On, W.These, W.Rs, W.Ws, PlainStitch, W.St, W.Every, W.Row, W.Round, W.Across, W.All, W.End, W.Foll) || this.at(1, Word)),
+      GATE: () => !this.at(1, CountToken, W.Until, Comma, FullStop, Semicolon) && !(this.at(1, W.For) && this.at(2, CountToken)) && !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) && (this.at(1, W.Work, W.Cont, W.Patt, W.Rib, W.Keep, Fabric, Name, W.In, W.Straight, W.As, W.Set, W.Given, W.For, W.Of, W.Then, W.More, W.On, W.These, W.Rs, W.Ws, PlainStitch, W.St, W.Every, W.Row, W.Round, W.Across, W.All, W.End, W.Foll) || this.at(1, Word)),
       DEF: () => {
         const token = this.CONSUME5(Any) as KnitToken;
         this.ACTION(() => {
@@ -307,7 +343,7 @@ export class Rows extends Shaping {
         });
       },
     });
-    return { begin, beginRow, fabric, verb, as };
+    return { begin, beginRow, fabric, verb, as, ending };
   });
 
   plain = this.RULE('plain', (): Plain => {
@@ -353,7 +389,7 @@ export class Rows extends Shaping {
       if (state.ridges) count = { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) };
       const verb = head.verb !== 'work' ? head.verb : state.verb;
       const fabric = state.fabric ?? head.fabric ?? (verb === 'k' ? 'knit' : verb === 'p' ? 'purl' : null);
-      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: head.beginRow, ending: state.ending, inside: state.inside, stated: [], span: this.span(start) };
+      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: head.beginRow, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) };
     });
   });
 
@@ -401,19 +437,22 @@ export class Rows extends Shaping {
     if (this.at(1, Comma)) return this.at(2, W.Inc, W.Dec, W.Beg) || (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) || (this.at(2, Stitch) && /ing$/.test(this.image(2)));
     if (this.at(1, Open)) return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && (this.at(3, ...rowWords, W.Ridge)));
     if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken);
-    if (this.at(1, W.For, W.And, W.Then, W.Until)) return false;
+    if (this.at(1, W.For)) return this.at(0, W.Given, W.As);
+    if (this.at(1, W.And, W.Then, W.Until)) return false;
     if (this.at(1, Dash, FullStop, Semicolon, Close) || Number.isNaN(this.LA(1).startOffset)) return false;
     return this.at(1, Fabric, Name, W.Rib, W.Patt, W.In, W.Straight, W.As, W.Given, W.Set, W.Of, Word, W.More, W.On, W.Round, W.Row, W.These, W.At, W.Beg, W.All, W.Across, W.St, W.For);
   }
 
   protected untilAhead(): boolean {
     if (!this.at(1, W.Work, W.Cont, W.Patt, W.Rib, PlainStitch, Fabric, W.Keep, W.Beg)) return false;
-    if (this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) return false;
-    for (let ahead = 2; ahead < 26; ahead += 1) {
-      if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(1, PlainStitch));
+    if (this.referAhead()) return false;
+    const first = this.afterBegin();
+    if (first === 0 || (this.at(first, PlainStitch) && this.payload(first)?.values !== undefined)) return false;
+    for (let ahead = first + 1; ahead < first + 26; ahead += 1) {
+      if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(first, PlainStitch));
       if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
-      if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < 6) return true;
-      if (this.at(ahead, FullStop, Semicolon) || (this.at(ahead, Comma) && !this.at(1, W.Beg))) return false;
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;
+      if (this.at(ahead, FullStop, Semicolon) || this.at(ahead, Comma)) return false;
       if (Number.isNaN(this.LA(ahead).startOffset) || (this.at(ahead, W.Rep) && this.at(ahead + 1, W.From))) return false;
     }
     return false;
@@ -435,28 +474,65 @@ export class Rows extends Shaping {
       ]),
     });
     this.OPTION1({ GATE: () => this.at(1, W.And) && this.at(2, Word) && /ing$/.test(this.image(2)), DEF: () => { this.CONSUME3(Any); this.MANY2({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME4(Any) }); } });
-    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, goal, ending: state.ending, inside: state.inside, stated: [], span: this.span(start) }));
+    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal, ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) }));
+  });
+
+  protected triggerAhead(): boolean {
+    return this.at(1, Word) && /^(when|once|after|before)$/.test(this.image(1)) && !this.at(2, Comma);
+  }
+
+  /** "when front measures 28 cm, ending with Row 2": what sets off the second track. */
+  trigger = this.RULE('trigger', (): { when: Goal; ending: EndSide | null } => {
+    this.CONSUME(Any);
+    const when = this.SUBRULE(this.goal);
+    const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
+    return this.ACTION(() => ({ when, ending: ending ?? null }));
   });
 
   protected contAhead(): boolean {
     // "Beg with a k row, cont in st st;" declares the fabric that the next clause works in.
     if (this.at(1, W.Beg)) return this.beginAhead() > 0;
-    return this.at(1, W.Work, W.Cont) && (this.at(2, W.In, W.Patt, W.Rib, Fabric, W.As, Name) || (this.at(2, W.Straight) && this.at(3, W.In)) || (this.at(2, W.Keep)));
+    if (this.at(1, W.Patt, W.Rib)) return this.contEnds(2);
+    return this.at(1, W.Work, W.Cont) && (this.at(2, W.In, W.Patt, W.Rib, Fabric, W.As, Name, W.Straight, W.Keep, W.Set) || this.contEnds(2));
   }
 
   /** "Cont in st st", "keeping patt correct": rows come with the next clause. */
   cont = this.RULE('cont', (): Until => {
     const start = this.from();
     const head = this.SUBRULE(this.head);
-    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, goal: { kind: 'loose', text: '' }, ending: null, inside: [], stated: [], span: this.span(start) }));
+    const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
+    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal: { kind: 'loose', text: '' }, ending: ending ?? head.ending, inside: [], stated: [], span: this.span(start) }));
+  });
+
+  private contEnds(ahead: number): boolean {
+    return this.separator(ahead) || this.at(ahead, W.Ending) || (this.at(ahead, W.And) && this.at(ahead + 1, W.Ending));
+  }
+
+  protected standingAhead(): boolean {
+    if (!this.at(1, W.Keep)) return false;
+    for (let ahead = 2; ahead < 24; ahead += 1) {
+      if (this.separator(ahead) || this.at(ahead, W.SameTime, Dash)) return ahead > 2;
+      if (this.at(ahead, W.Until, W.Holder, W.Inc, W.Dec, W.BindOff, W.CastOn, W.Turn)) return false;
+    }
+    return false;
+  }
+
+  /** "keeping patt correct", "keep armhole edge straight", "keeping first 6 sts in garter st throughout": how the rows go on. */
+  standing = this.RULE('standing', (): Declare => {
+    const start = this.from();
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => !this.separator() && !this.at(1, W.SameTime, Dash), DEF: () => this.CONSUME1(Any) });
+    return this.ACTION((): Declare => ({ type: 'declare', what: 'rule', name: this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase(), multiple: null, count: null, span: this.span(start) }));
   });
 
   protected referAhead(): boolean {
+    if (this.at(1, W.Given)) return this.at(2, W.For, W.On, W.In, Name, Word);
     if (this.at(1, W.As)) return this.at(2, ...rowWords, Ordinal, W.Given, W.For) || this.within(2, 6, Name, W.First, W.Last) || this.at(2, Word);
     if (this.at(1, W.Complete)) return this.within(2, 8, W.As, W.Matches, W.To, W.Same);
     if (this.at(1, W.Work, W.Rep)) {
       let ahead = 2;
       while (this.at(ahead, Word, W.Each, W.Same, Name, W.Other, Ordinal, W.To) && ahead < 6 && !(this.at(ahead, W.To) && !this.at(ahead + 1, W.Matches))) ahead += 1;
+      if (this.at(ahead, W.Given)) return this.at(ahead + 1, W.For, W.On, W.In, Name, Word);
       if (this.at(ahead, W.As, W.Matches)) return !(this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) && !this.at(ahead + 1, Dash);
       if (this.at(2, W.In) && this.at(3, W.Same)) return true;
     }
@@ -474,7 +550,11 @@ export class Rows extends Shaping {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
           const value = token.payload?.values?.[0];
-          if (this.at(0, CountToken, Ordinal) && typeof value === 'number' && (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And))) state.rows.push(value);
+          if (this.at(0, CountToken, Ordinal) && typeof value === 'number' && (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))) {
+            // "1st to 4th rows"
+            if (this.at(-1, W.To, Dash) && state.rows.length > 0) for (let row = (state.rows.at(-1) ?? value) + 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
+            state.rows.push(value);
+          }
         });
       },
     });

@@ -9,6 +9,8 @@ import type { Span } from '../tree.ts';
 export interface SizeBlockMatch {
   /** Indexes of the sizes, null for all. */
   readonly sizes: readonly number[] | null;
+  /** "All other sizes": those that no block before it named. */
+  readonly rest: boolean;
   readonly span: Span;
   readonly next: number;
 }
@@ -29,7 +31,7 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
       end = isA(tokens[at - 1], Comma, W.Only) ? at - 1 : -1;
       break;
     }
-    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.Each, W.Times, W.InAll)) return null;
+    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, W.Not, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.Each, W.Times, W.InAll)) return null;
   }
   if (sizeWord < 0 || sizeWord > from + 16) return null;
   if (end < 0) end = to;
@@ -41,10 +43,16 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
   if (words.length > 22) return null;
   let next = end;
   while (next < to && isA(tokens[next], Colon, FullStop, Comma)) next += 1;
-  if (all) return { sizes: null, span, next };
+  const but = words.findIndex((token) => /^(except|but)$/i.test(token.image));
+  if (but >= 0) {
+    const left = namedSizes(words.slice(but + 1), names);
+    return left.length === 0 ? null : { sizes: names.map((_, index) => index).filter((index) => !left.includes(index)), rest: false, span, next };
+  }
+  if (all) return { sizes: null, rest: false, span, next };
   const sizes = namedSizes(words, names);
-  if (sizes.length === 0) return null;
-  return { sizes, span, next };
+  // "All other sizes", "Remaining sizes": those that the blocks before it did not name
+  if (sizes.length === 0) return words.some((token) => isA(token, W.Other, W.Rem)) ? { sizes: null, rest: true, span, next } : null;
+  return { sizes, rest: false, span, next };
 }
 
 function namedSizes(words: readonly KnitToken[], names: readonly string[]): number[] {
@@ -54,8 +62,15 @@ function namedSizes(words: readonly KnitToken[], names: readonly string[]): numb
   const add = (index: number): void => {
     if (index >= 0 && index < Math.max(names.length, 1)) found.add(index);
   };
-  if (has(/^larger$/) || has(/^larger/)) return names.map((_, index) => index).slice(1);
-  if (has(/^smaller$/)) return names.map((_, index) => index).slice(0, -1);
+  const every = names.map((_, index) => index);
+  const extreme = words.findIndex((token) => /^(largest|biggest|smallest)$/.test(token.image.toLowerCase()));
+  if (extreme >= 0) {
+    // "two largest sizes": the number stands before the word
+    const number = isA(words[extreme - 1], CountToken) ? (words[extreme - 1]?.payload?.values?.[0] ?? 1) : 1;
+    return /^smallest$/i.test(words[extreme]?.image ?? '') ? every.slice(0, number) : every.slice(-number);
+  }
+  if (has(/^larger$/)) return every.slice(1);
+  if (has(/^smaller$/)) return every.slice(0, -1);
   let range = false;
   words.forEach((token, at) => {
     const text = token.image.toLowerCase();

@@ -88,7 +88,7 @@ export function outline(node: Statement): string {
     case 'takeUp':
       return `take up ${num(node.count)}${node.name ? ` ${node.name}` : ''}${node.worked ? '' : ' unworked'}`;
     case 'pickUp':
-      return `pick up ${num(node.count)}${node.verb === 'knit' ? '' : ` ${node.verb}`}${node.includingHeld ? ' including held' : ''}`;
+      return `pick up ${node.ratio ? `${num(node.ratio.sts)} per ${num(node.ratio.per)} ${node.ratio.unit}` : num(node.count)}${node.verb === 'knit' ? '' : ` ${node.verb}`}${node.includingHeld ? ' including held' : ''}`;
     case 'needlePart':
       return `${node.each ? 'each needle' : node.numbers && node.numbers.length > 0 ? `needle ${node.numbers.join(',')}` : node.needle.toLowerCase()}:{${list(node.children)}}`;
     case 'arrange':
