@@ -62,6 +62,16 @@ function gather(pieces: readonly Piece[]): readonly Draft[] {
   return drafts.flatMap(apart);
 }
 
+/** "20 sts = 4 in in the round; 20 sts and 28 rows flat": a gauge with no length of its own is over the length before it. */
+function shareLength(drafts: readonly Draft[]): readonly Draft[] {
+  let over: Draft['over'] = [];
+  return drafts.map((draft) => {
+    const own = draft.over.length > 0 ? draft.over : over;
+    over = own;
+    return { ...draft, over: own };
+  });
+}
+
 /** `6 sts = 1 in, 17 rows = 2 in`: rows over another length than the stitches are a gauge of their own. */
 function apart(draft: Draft): readonly Draft[] {
   const { stitches, rows, over } = draft;
@@ -88,6 +98,13 @@ const cutFabric = (words: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
+/** The lengths printed with the counts, not those taken over from the gauge before. */
+function ownLengths(draft: Draft): Draft['over'] {
+  const counts = [draft.stitches, draft.rows].filter((count) => count !== null);
+  const first = Math.min(...counts.map((count) => count.start));
+  return draft.over.filter((one) => one.start > first || first - one.end < 12);
+}
+
 function blockedIn(text: string): boolean {
   const match = /\b(un|before\s|not\s)?(?:wet[- ]?)?block(?:ed|ing)\b/i.exec(text);
   return match !== null && match[1] === undefined;
@@ -95,7 +112,7 @@ function blockedIn(text: string): boolean {
 
 function lineUp(draft: Draft, segment: Segment, from: number, to: number): Gauge {
   const { text, start } = segment;
-  const parts = [draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null);
+  const parts = [draft.stitches, draft.rows, ...ownLengths(draft)].filter((part) => part !== null);
   const first = Math.min(...parts.map((part) => part.start));
   const last = Math.max(...parts.map((part) => part.end));
   const tail = text.slice(last, to);
@@ -154,15 +171,15 @@ function readSegment(segment: Segment): readonly Gauge[] {
     }),
   ];
   pieces.sort((a, b) => a.at - b.at);
-  const drafts = gather(pieces).filter((draft) => draft.over.length > 0);
+  const drafts = shareLength(gather(pieces)).filter((draft) => draft.over.length > 0);
   const edges = drafts.map((draft) =>
-    Math.min(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.start)),
+    Math.min(...[draft.stitches, draft.rows, ...ownLengths(draft)].filter((part) => part !== null).map((part) => part.start)),
   );
   return drafts.map((draft, i) => lineUp(draft, segment, i === 0 ? 0 : ends(drafts[i - 1]!), edges[i + 1] ?? text.length));
 }
 
 const ends = (draft: Draft): number =>
-  Math.max(...[draft.stitches, draft.rows, ...draft.over].filter((part) => part !== null).map((part) => part.end));
+  Math.max(...[draft.stitches, draft.rows, ...ownLengths(draft)].filter((part) => part !== null).map((part) => part.end));
 
 /** Every gauge of the front matter. */
 export function readGauges(front: Front): readonly Gauge[] {

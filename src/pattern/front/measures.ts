@@ -1,11 +1,12 @@
 /** Named measures ("Actual bust 89 [100: 111] cm") and measures given in two units, anywhere in the draft. */
-import type { Manuscript, Passage } from '../../manuscript/manuscript.ts';
+import type { Manuscript } from '../../manuscript/manuscript.ts';
 import type { Measure, MeasurePair, NamedMeasure } from './front-matter.ts';
+import { measuresOfTable } from './measure-tables.ts';
 import { type FoundMeasure, isMetric, measuresIn, sameKind, type Unit } from './measure-words.ts';
-import type { Front, Segment, TableLines } from './segments.ts';
+import type { Front, Segment } from './segments.ts';
 import { type Topic, topicOf } from './topics.ts';
 
-export interface Measures {
+export interface FoundMeasures {
   readonly named: readonly NamedMeasure[];
   readonly pairs: readonly MeasurePair[];
 }
@@ -14,7 +15,7 @@ export interface Measures {
 const joint = /^\s{0,4}(?:[([/|;,=–—-]|\bor\b|\bi\.?e\.?\b)?\s{0,4}(?:approx(?:\.|imately)?|about|to)?\s{0,3}$/i;
 
 /** By its own words, or else by the heading it stands under. */
-function kindOf(name: string, above: string): NamedMeasure['kind'] {
+export function kindOf(name: string, above: string): NamedMeasure['kind'] {
   const own = kindOfWords(name);
   return own === 'other' ? kindOfWords(above) : own;
 }
@@ -67,7 +68,10 @@ function groupsOf(text: string, found: readonly FoundMeasure[]): readonly FoundM
   for (const item of found) {
     const group = groups.at(-1);
     const last = group?.at(-1);
-    const near = last !== undefined && joint.test(text.slice(last.end, item.start));
+    const between = last === undefined ? '' : text.slice(last.end, item.start);
+    // "4.5 mm 24 in" is a needle and its length; "19 mm (¾ in)" is one measure.
+    const mm = last?.measure.unit === 'mm' || item.measure.unit === 'mm';
+    const near = last !== undefined && joint.test(between) && (mm ? /[([/=]/ : /\S/).test(between);
     const side = last?.side === 'width' && item.side === 'height';
     if (
       group !== undefined &&
@@ -120,25 +124,21 @@ function withBracket(text: string, start: number, end: number): number {
   return opens > 0 && /[)\]]/.test(text[end] ?? '') ? end + 1 : end;
 }
 
-function readText(
-  text: string,
-  start: number,
-  label: string | null,
-  sizeCount: number | null,
-  above: string,
-): { named: NamedMeasure[]; pairs: MeasurePair[] } {
+export function readText(text: string, start: number, label: string | null, sizeCount: number | null, above: string): FoundMeasures {
   const unit = label === null ? null : unitOfName(label);
   const found = measuresIn(text, start, sizeCount, unit);
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
   let floor = 0;
   for (const group of groupsOf(text, found)) {
-    const { name, end } = nameOf(text, group, label, floor);
+    // A label names what stands in its own sentence.
+    const own = /(?<!\bapprox|\bno|\bin)[.!?]\s/i.test(text.slice(0, group[0]!.start)) ? null : label;
+    const { name, end } = nameOf(text, group, own, floor);
     floor = end;
     const measures: readonly Measure[] = group.map((item) => item.measure);
     const first = group[0]!.start;
     const span = { start: start + first, end: start + withBracket(text, first, group.at(-1)!.end) };
-    if (isThing(group)) named.push({ name, kind: kindOf(`${name} ${label ?? ''}`, above), measures, span });
+    if (isThing(group)) named.push({ name, kind: kindOf(`${name} ${own ?? ''}`, above), measures, span });
     pairs.push(...pairsOf(group, name));
   }
   return { named, pairs };
@@ -149,9 +149,16 @@ const isThing = (group: readonly FoundMeasure[]): boolean =>
   group.every((item) => item.measure.unit === 'cm' || item.measure.unit === 'in');
 
 /** Topics whose numbers belong to tools, yarn or gauge. */
-const ofTools: ReadonlySet<Topic | null> = new Set<Topic | null>(['yarn', 'needles', 'notions', 'materials', 'gauge', 'abbreviations']);
+export const ofTools: ReadonlySet<Topic | null> = new Set<Topic | null>([
+  'yarn',
+  'needles',
+  'notions',
+  'materials',
+  'gauge',
+  'abbreviations',
+]);
 
-function fromSegment(segment: Segment, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
+function fromSegment(segment: Segment, sizeCount: number | null): FoundMeasures {
   if (ofTools.has(segment.topic)) {
     const name = (segment.label ?? segment.heading ?? '').trim();
     const { pairs } = readText(segment.text, segment.start, null, sizeCount, '');
@@ -161,95 +168,17 @@ function fromSegment(segment: Segment, sizeCount: number | null): { named: Named
   return readText(segment.text, segment.start, segment.label, sizeCount, above);
 }
 
-/** A table with one measure per row: the cells after the name hold its values, alone or one per size. */
-function fromTable(table: TableLines, sizeCount: number | null): { named: NamedMeasure[]; pairs: MeasurePair[] } {
-  const turned = sizeCount === null ? null : fromColumns(table, sizeCount);
-  if (turned !== null) return turned;
-  const named: NamedMeasure[] = [];
-  const pairs: MeasurePair[] = [];
-  const above = table.heading ?? '';
-  for (const row of table.rows) {
-    const cells = row.cells;
-    const label = cells[0]?.text.trim() ?? '';
-    const rest = cells.slice(1).filter((cell) => cell.text.trim() !== '');
-    if (rest.length === 1 || sizeCount === null || rest.length !== sizeCount) {
-      for (const cell of rest) {
-        const read = readText(cell.text, cell.start, label, sizeCount, above);
-        if (!ofTools.has(table.topic)) named.push(...read.named);
-        pairs.push(...read.pairs);
-      }
-      continue;
-    }
-    const columns = columnsOf(rest, unitOfName(label), label);
-    if (columns === null) continue;
-    if (!ofTools.has(table.topic))
-      named.push({ name: label, kind: kindOf(label, above), measures: columns, span: { start: rest[0]!.start, end: rest.at(-1)!.end } });
-    const [first, second] = columns;
-    if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit))
-      pairs.push({ first, second, name: label });
-  }
-  return { named, pairs };
-}
-
-/** A table with one row per size: the columns hold the measures, named by the header. */
-function fromColumns(table: TableLines, sizeCount: number): { named: NamedMeasure[]; pairs: MeasurePair[] } | null {
-  const header = table.rows[0];
-  const body = table.rows.slice(1);
-  if (header === undefined || body.length !== sizeCount || sizeCount < 2 || !/^\s*sizes?\s*$/i.test(header.cells[0]?.text ?? ''))
-    return null;
-  const named: NamedMeasure[] = [];
-  const pairs: MeasurePair[] = [];
-  for (const [i, head] of header.cells.entries()) {
-    if (i === 0) continue;
-    const cells = body.map((row) => row.cells[i]).filter((cell) => cell !== undefined);
-    const name = head.text.trim();
-    const columns = cells.length === sizeCount ? columnsOf(cells, unitOfName(name), name) : null;
-    if (columns === null) continue;
-    named.push({
-      name,
-      kind: kindOf(name, table.heading ?? ''),
-      measures: columns,
-      span: { start: cells[0]!.start, end: cells.at(-1)!.end },
-    });
-    const [first, second] = columns;
-    if (first !== undefined && second !== undefined && isMetric(first.unit) !== isMetric(second.unit)) pairs.push({ first, second, name });
-  }
-  return { named, pairs };
-}
-
-/** One cell per size made into one measure per unit: `7 in (18 cm) | 8 in (20.5 cm)`. */
-function columnsOf(cells: readonly Passage[], unit: Unit | null, name: string): readonly Measure[] | null {
-  const read = cells.map((cell) => measuresIn(cell.text, cell.start, null, unit).filter((item) => item.measure.values.length === 1));
-  const first = read.find((found) => found.length > 0);
-  if (first === undefined || name === '') return null;
-  const measures: Measure[] = [];
-  for (const [i, item] of first.entries()) {
-    const column = read.map((found) => found[i]?.measure);
-    const values = column.map((one) => (one === undefined ? null : (one.values[0] ?? null)));
-    const ranged = column.some((one) => one?.upper != null);
-    const places = column.filter((one) => one !== undefined);
-    if (places.some((one) => one.unit !== item.measure.unit)) return null;
-    measures.push({
-      values,
-      upper: ranged ? column.map((one) => one?.upper?.[0] ?? one?.values[0] ?? null) : null,
-      unit: item.measure.unit,
-      span: { start: places[0]!.span.start, end: places.at(-1)!.span.end },
-    });
-  }
-  return measures;
-}
-
 /** Reads every measure of the draft: of the front by segment, of the instructions by block. */
-export function readMeasures(manuscript: Manuscript, front: Front, sizeCount: number | null): Measures {
+export function readMeasures(manuscript: Manuscript, front: Front, sizeCount: number | null): FoundMeasures {
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
   const inSegments = new Set(front.segments.map((segment) => segment.at));
-  const add = (read: { named: NamedMeasure[]; pairs: MeasurePair[] }): void => {
+  const add = (read: FoundMeasures): void => {
     named.push(...read.named);
     pairs.push(...read.pairs);
   };
   for (const segment of front.segments) add(fromSegment(segment, sizeCount));
-  for (const table of front.tables) add(fromTable(table, sizeCount));
+  for (const table of front.tables) add(measuresOfTable(table, sizeCount));
   for (const [at, block] of manuscript.blocks.entries()) {
     if (inSegments.has(at)) continue;
     if (block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading')

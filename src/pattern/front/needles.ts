@@ -101,7 +101,7 @@ type Kind = NonNullable<Needle['kind']>;
 const kindWords: readonly (readonly [Kind, RegExp])[] = [
   ['spare', /\bspare\b/i],
   ['doublePointed', /\b(?:double[- ]?point(?:ed|s)?|dpn'?s?|dp\b|sock needles)/i],
-  ['circular', /\bcirc(?:ular|s)?\b/i],
+  ['circular', /\bcirc(?:ulars?|s)?\b/i],
   ['straight', /\b(?:pair|pairs|straights?|single[- ]?point(?:ed|s)?)\b/i],
 ];
 

@@ -25,6 +25,7 @@ function frontBlocks(manuscript: Manuscript, front: Front): readonly Span[] {
   for (const [at, block] of manuscript.blocks.entries()) {
     const topic = front.topics[at] ?? null;
     const text = words(block);
+    if (block.start === block.end) continue;
     if (block.kind === 'frontMatter') spans.push({ start: block.start, end: block.end });
     else if (block.kind === 'directive' && block.name === 'sizes') spans.push({ start: block.start, end: block.end });
     else if (topic !== null) {

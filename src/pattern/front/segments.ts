@@ -209,6 +209,12 @@ export function readSegments(manuscript: Manuscript): Front {
     if (block.kind === 'tableRow') {
       const known = tables.get(block.table);
       const topic = known?.topic ?? runIn ?? section.topic;
+      const line = topic === 'abbreviations' ? null : lineOfTable(block, at, section.heading);
+      if (line !== null) {
+        segments.push(line);
+        topics[at] = line.topic;
+        continue;
+      }
       if (known === undefined) tables.set(block.table, { topic, heading: section.heading, rows: [block] });
       else known.rows.push(block);
       topics[at] = topic;
@@ -228,19 +234,38 @@ export function readSegments(manuscript: Manuscript): Front {
     const inherited: Topic | null = block.kind === 'item' ? (runIn ?? section.topic) : section.topic;
     const own = segmentsOf(passage, block, at, { ...section, topic: inherited });
     const labelled = own.some((segment) => segment.label !== null && topicOfLabel(segment.label) !== null);
-    if (!labelled && isInstruction(passage.text, inherited === 'abbreviations') && !(section.firm && section.topic !== null)) {
+    if (
+      !labelled &&
+      passage.text.split('\n').some((line) => isInstruction(line, inherited === 'abbreviations')) &&
+      !(section.firm && section.topic !== null)
+    ) {
       section = { ...section, topic: null };
       runIn = null;
       firstInstruction = Math.min(firstInstruction, at);
       continue;
     }
     if (block.kind === 'paragraph') runIn = null;
+    // A paragraph used as a heading speaks until a label says something else.
+    if (block.kind === 'paragraph' && labelled && !section.firm) section = { ...section, topic: null };
     const last = own.at(-1);
     if (last !== undefined && last.label !== null && last.text.trim().length < 3) runIn = last.topic;
     segments.push(...own);
     topics[at] = own.find((segment) => segment.topic !== null)?.topic ?? null;
   }
   return { segments, tables: [...tables.values()], topics, firstInstruction };
+}
+
+const ofMaterials: ReadonlySet<Topic | null> = new Set<Topic | null>(['yarn', 'needles', 'notions', 'gauge']);
+
+/** A row of two cells whose first names its topic, `| Needles | 4 mm |`, is a labelled line like any other. */
+function lineOfTable(row: TableRow, at: number, heading: string | null): Segment | null {
+  const [name, cell] = row.cells;
+  if (name === undefined || cell === undefined || row.cells.length !== 2 || cell.text.trim() === '') return null;
+  const label = name.text.trim().replace(/:$/, '');
+  const topic = topicOfLabel(label);
+  const sizes = topic === 'sizes' && (sizeNamesAt(cell.text) !== null || /^\s*one size\b/i.test(cell.text));
+  if (!sizes && !ofMaterials.has(topic)) return null;
+  return { topic, label, text: cell.text, start: cell.start, emphasis: cell.emphasis, block: row, at, heading };
 }
 
 /** Whether the blocks from `index` to the next heading hold an instruction. */

@@ -108,10 +108,20 @@ function bare(text: string): NameList | null {
   return { names, length: at };
 }
 
+/** "Women's S (M, L)": the wearer is said once and is no part of the name. */
+function withoutWearer(list: NameList): NameList {
+  const first = /^(?:(?:wo)?m[ae]n'?s|ladies'|child(?:ren)?(?:'s)?|adult(?:'s)?|kids'?|unisex)\s(\S.*)$/i.exec(
+    list.names[0]!.replaceAll('’', "'"),
+  );
+  if (first === null || list.names.slice(1).some((name) => name.includes(' '))) return list;
+  return { ...list, names: [first[1]!, ...list.names.slice(1)] };
+}
+
 /** The list of size names at the start of the text, or null. An age behind the list goes to every name. */
 export function sizeNamesAt(text: string): NameList | null {
-  const list = bracketed(text) ?? bare(text);
-  if (list === null) return null;
+  const found = bracketed(text) ?? bare(text);
+  if (found === null) return null;
+  const list = withoutWearer(found);
   const own = /\s(years?|yrs?|months?|mths?|mos?)\.?$/i.exec(list.names[0]!)?.[1];
   if (own !== undefined && list.names.slice(1).every((name) => /^\d/.test(name) && !/[a-z]/i.test(name))) {
     return { ...list, names: list.names.map((name, i) => (i === 0 ? name : `${name} ${own}`)) };

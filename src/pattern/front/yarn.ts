@@ -14,8 +14,9 @@ const weightNames =
 const classNumber = /(?:\bCYC|\bweight|\bcategory|#)\s?#?([0-7])\b/i;
 
 const colourLead =
-  /^\s{0,4}(?:yarn\s)?\(?((?:MC|CC\d?|MS|M|C\d?|[A-H])|(?:main|contrast(?:ing)?)(?:\s(?:colou?r|shade|yarn))?(?:\s[A-D1-9])?|colou?r\s[A-H1-9]|yarn\s[A-H1-9])\)?\s?(?:\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\))?\s?[:=–-]/i;
-const colourInside = /\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\)|\b(?:colou?r|yarn|shade)\s([A-H]|MC|CC\d?)\b|\bas\s(MC|CC\d?|[A-H])\b/;
+  /^\s{0,4}(?:yarn\s)?\(?((?:MC|CC\d?|MS|M|C\d?|[A-H])|(?:main|contrast(?:ing)?)(?:\s(?:colou?r|shade|yarn))?(?:\s[A-D1-9])?|colou?r\s[A-H1-9]|yarn\s[A-H1-9])\)?\s?(?:\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\))?\s?(?:[:=–-]|,?\s(?=\d))/i;
+const colourInside =
+  /\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\)|\b(?:colou?r|yarn|shade)\s([A-H]|MC|CC\d?)\b|\bas\s(MC|CC\d?|[A-H])\b|\b(MC|CC\d?)\b/;
 
 function colourOf(text: string, label: string | null): string | null {
   const inLabel = label === null ? null : /\b(MC|CC\d?|MS)\b|^(?:yarn|colou?r)\s([A-H1-9])$|^([A-H]|M|C)$|\(([A-H]|M|C)\)/i.exec(label);
@@ -28,7 +29,7 @@ function colourOf(text: string, label: string | null): string | null {
     return /^(?:colou?r|yarn)\s/i.test(letter) && last !== undefined ? last : letter;
   }
   const inside = colourInside.exec(text);
-  return inside?.[1] ?? inside?.[2] ?? inside?.[3] ?? null;
+  return inside?.[1] ?? inside?.[2] ?? inside?.[3] ?? inside?.[4] ?? null;
 }
 
 interface Balls {
@@ -107,27 +108,45 @@ function one(text: string, start: number, balls: Balls | null, label: string | n
   };
 }
 
+/** A colour name that begins an entry: "MC: 5 balls", "A, 3 balls", "CC 200 yards". */
+const entryStart = /(?:^|[;.,:\n]\s{0,3}|\b(?:and|plus)\s)(?=(?:yarn\s)?(?:MC|CC\d?|MS|[A-H])(?:\s(?:and|&)\s[A-H])?\s?[:=,–-]?\s{0,2}\d)/g;
+
 /** Where a second yarn begins inside one segment: "… and 1 ball in Shade 2", "CC: 2 skeins" on a line of its own. */
 function partsOf(text: string, balls: readonly Balls[]): readonly { from: number; to: number; balls: Balls | null }[] {
-  const starts = [0];
+  const starts = new Set([0]);
   const line = /\n/g;
   for (let match = line.exec(text); match !== null; match = line.exec(text)) {
-    if (colourLead.test(text.slice(match.index + 1, match.index + 60))) starts.push(match.index + 1);
+    if (colourLead.test(text.slice(match.index + 1, match.index + 60))) starts.add(match.index + 1);
+  }
+  entryStart.lastIndex = 0;
+  for (let match = entryStart.exec(text); match !== null; match = entryStart.exec(text)) {
+    const at = match.index + match[0].length;
+    // What stands before the first colour belongs to all of them.
+    if (/\d/.test(text.slice(0, at))) starts.add(at);
+    if (match[0].length === 0) entryStart.lastIndex += 1;
   }
   for (const [i, ball] of balls.entries()) {
-    if (i === 0) continue;
-    const joint = /(?:\band\b|[,;.])\s{1,3}(?:(?:MC|CC\d?|[A-H])\s?[:=–-]\s?)?$/i.exec(
-      text.slice(Math.max(0, ball.list.index - 16), ball.list.index),
-    );
-    if (joint === null) continue;
-    const at = ball.list.index - joint[0].length + joint[0].search(/(?:MC|CC\d?|[A-H])\s?[:=–-]|\s?$/i);
-    starts.push(at);
+    const near = [...starts].some((start) => start > 0 && start <= ball.list.index && ball.list.index - start < 12);
+    if (i === 0 || near) continue;
+    if (/(?:\b(?:and|plus)|[,;.])\s{1,3}$/i.test(text.slice(Math.max(0, ball.list.index - 8), ball.list.index)))
+      starts.add(ball.list.index);
   }
-  const sorted = [...new Set(starts)].sort((a, b) => a - b);
+  const sorted = [...starts].sort((a, b) => a - b);
   return sorted.map((from, i) => {
     const to = sorted[i + 1] ?? text.length;
     return { from, to, balls: balls.find((ball) => ball.list.index >= from && ball.list.index < to) ?? null };
   });
+}
+
+/** "1 ball each in Foam (B) and Rust (C)", "B and C, 2 balls each": one yarn for every colour named. */
+function eachColour(yarn: Yarn): readonly Yarn[] {
+  if (!/\beach\b/i.test(yarn.text)) return [yarn];
+  const lead = /^\s?([A-H])(?:,\s?([A-H]))?\s(?:and|&)\s([A-H])\b/.exec(yarn.text);
+  const letters =
+    lead === null
+      ? [...yarn.text.matchAll(/\(([A-H]|MC|CC\d?)\)/g)].map((match) => match[1]!)
+      : lead.slice(1).filter((letter) => letter !== undefined);
+  return letters.length < 2 ? [yarn] : letters.map((colour) => ({ ...yarn, colour }));
 }
 
 /** Words that make a line of "Materials" a yarn line. */
@@ -154,7 +173,7 @@ function readSegment(segment: Segment): readonly Yarn[] {
   for (const part of partsOf(segment.text, balls)) {
     const text = segment.text.slice(part.from, part.to);
     const yarn = one(text, segment.start + part.from, part.balls, part.from === 0 ? segment.label : null);
-    if (yarn !== null) yarns.push(yarn);
+    if (yarn !== null) yarns.push(...eachColour(yarn));
   }
   return shareBall(yarns);
 }
