@@ -12,6 +12,7 @@ export class Base extends EmbeddedActionsParser {
   text = '';
 
   declare sequence: ParserMethod<[], Step[]>;
+  declare item: ParserMethod<[], Step>;
   declare count: ParserMethod<[], Count>;
   declare extent: ParserMethod<[], Extent>;
   declare stated: ParserMethod<[], Stated>;
