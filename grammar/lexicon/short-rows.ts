@@ -109,4 +109,14 @@ export const shortRows: readonly Entry[] = [
     words: 'Give a stitch a twin from the row below before turning; together they are one.',
     source: 'memory',
   },
+  {
+    name: 'close gap',
+    spellings: ['close gap', 'lift strand and k tog with next st', 'k twin as one st'],
+    takes: 1,
+    makes: 1,
+    kind: 'shortRow',
+    moves: 'k',
+    words: 'Work the strand, loop or twin at a turn together with the stitch beside it.',
+    source: 'memory',
+  },
 ];

@@ -6,7 +6,7 @@
  */
 import { Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, W, Word } from '../tokens.ts';
 import type { Count, Evenly, PickUp, TakeUp } from '../tree.ts';
-import { Turns } from './turns.ts';
+import { Marks } from './marks.ts';
 
 const measureWords = [W.Cm, W.Mm, W.Inch];
 /** Words that say where along an edge stitches are picked up. */
@@ -18,7 +18,7 @@ function holderNamed(words: string): string | null {
   return match === null ? null : (match[1] ?? '').trim();
 }
 
-export class PickingUp extends Turns {
+export class PickingUp extends Marks {
   protected separator(ahead = 1): boolean {
     return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
   }
@@ -181,10 +181,11 @@ export class PickingUp extends Turns {
   override takeUpStep = this.RULE('takeUpStep', (): TakeUp => {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
+    const released = this.ACTION(() => /^(unzip|undo|unpick|unravel|remove|release|removing|unpicking|carefully)$/i.test(head.image ?? ''));
     const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
     const inside = this.ACTION(() => this.countInside(head));
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word)) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word) && !(released && this.at(2, W.Place))) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => { if (this.at(0, CountToken) && state.count === null && inside === null && !(this.at(1, ...measureWords))) state.count = token; });

@@ -37,7 +37,7 @@ export class Places extends PickingUp {
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
-      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) ? 'end' : 'here';
+      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
       return { type: 'castOn', count, where, method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count, span: this.span(start) };
     });
   });

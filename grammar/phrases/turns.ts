@@ -1,10 +1,10 @@
 /**
- * Turns, markers, and what becomes of the marks that turns leave.
+ * Turns and markers.
  *
- *     turn · w&t · turn, leaving rem sts on a holder · pm · sm · remove BOR marker · working each DS as one st · picking up wraps
+ *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
  */
 import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
-import type { Marker, Resolve, Turn } from '../tree.ts';
+import type { Marker, Turn } from '../tree.ts';
 import { Extents } from './extents.ts';
 
 const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
@@ -150,34 +150,5 @@ export class Turns extends Extents {
       const name = /\b(?:for )?(bor|beg(?:inning)?(?: of)?(?: the)? (?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
       return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow, span: this.span(start) };
     });
-  });
-
-  protected resolveAhead(): boolean {
-    const ahead = this.at(1, Comma) ? 2 : 1;
-    if (this.at(ahead, W.Work, W.PickUp) || /^(hiding|resolving|closing|close|knitting|purling|lift|lifting|hide)$/.test(this.image(ahead))) {
-      for (let look = ahead + 1; look < ahead + 7; look += 1) {
-        if (this.at(look, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin)) return true;
-        if (this.at(look, W.To, Comma, Stitch, W.Row, W.Round)) return false;
-      }
-    }
-    return false;
-  }
-
-  override resolveStep = this.RULE('resolveStep', (): Resolve => {
-    const start = this.from();
-    let what: Resolve['what'] = 'wraps';
-    this.AT_LEAST_ONE({
-      GATE: () => !this.at(1, Comma) && !(this.at(1, Open)) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped))),
-      DEF: () => {
-        this.CONSUME(Any);
-        this.ACTION(() => {
-          if (this.at(0, W.Double)) what = 'doubles';
-          else if (this.at(0, W.Twin)) what = 'twins';
-          else if (this.at(0, W.Gap)) what = 'gap';
-          else if (this.at(0, W.Pin)) what = 'loops';
-        });
-      },
-    });
-    return this.ACTION(() => ({ type: 'resolve', what, span: this.span(start) }));
   });
 }

@@ -1,0 +1,270 @@
+/**
+ * The marks that turns leave, and what becomes of them: wraps written out at length, double stitches worked as one,
+ * strands and loops worked together with the stitch beside the gap.
+ *
+ *     bring yarn to front, sl 1, take yarn back, return st, turn · pin yarn · k DS · p DS as one st
+ *     k it tog with its wrap · pick up wrap and k it with st · lift the bar and k it tog with next st · k2tog (yo and next st)
+ */
+import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, SlipStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Change, Resolve, Turn, Work } from '../tree.ts';
+import { Turns } from './turns.ts';
+
+const strands = /^(strand|strands|bar|thread|loop|loops|bump|bumps|pinned|yarn|threads)$/;
+const doubleWords = /^(kds|pds|ksds|psds|kdst|pdst)$/;
+
+export class Marks extends Turns {
+  /** Whether the words before the next token end a row or a turn, so that a new row of short rows begins here. */
+  protected opensRow(): boolean {
+    return /(?:^|[:.)]|\bturn(?:ing)?\W*(?:and|then)?)\s*$/i.test(this.text.slice(Math.max(0, this.from() - 24), this.from()));
+  }
+
+  private bareVerb(ahead: number): boolean {
+    return (this.at(ahead, PlainStitch) && this.payload(ahead)?.values === undefined && !/ing$/.test(this.image(ahead))) || (this.at(ahead, W.Work) && !/ing$/.test(this.image(ahead)));
+  }
+
+  /** First place of one of the types before the next comma, at most `far` tokens on; 0 when there is none. */
+  private clauseHas(from: number, far: number, test: (ahead: number) => boolean): number {
+    for (let ahead = from; ahead < from + far; ahead += 1) {
+      if (this.at(ahead, Comma, Semicolon, Close) || Number.isNaN(this.LA(ahead).startOffset)) return 0;
+      if (test(ahead)) return ahead;
+    }
+    return 0;
+  }
+
+  // Making and working double stitches
+
+  private makesDouble(ahead: number): boolean {
+    return this.at(ahead, W.Double) && /^(make|mds|gsr|german|work)/.test(this.image(ahead));
+  }
+
+  protected doubleAhead(): boolean {
+    if (this.at(1, W.Double)) return true;
+    if (this.at(1, Word)) return doubleWords.test(this.image(1));
+    if (!this.bareVerb(1)) return false;
+    let ahead = 2;
+    while (this.at(ahead, W.Next, W.These, Word) && ahead < 4 && !this.at(ahead, W.Double)) ahead += 1;
+    if (this.at(ahead, W.Double)) return !this.makesDouble(ahead);
+    return this.bothLegs(2);
+  }
+
+  /** "work both legs tog". */
+  private bothLegs(from: number): boolean {
+    return this.clauseHas(from, 4, (ahead) => /^legs$/.test(this.image(ahead))) > 0;
+  }
+
+  /** "DS", "make DS" at a turn; "k DS", "p DS as one st", "kds" where one is met again. */
+  doubleStep = this.RULE('doubleStep', (): Work => {
+    const start = this.from();
+    const opens = this.ACTION(() => this.opensRow());
+    const head = this.CONSUME(Any) as KnitToken;
+    this.MANY({
+      GATE: () => (head.tokenType !== W.Double && this.at(1, W.Next, W.These, W.Double, W.Each)) || this.asOneWords(head),
+      DEF: () => this.CONSUME1(Any),
+    });
+    return this.ACTION((): Work => {
+      const image = head.image.toLowerCase();
+      const works = head.tokenType === W.Double ? /^work/.test(image) && !opens : doubleWords.test(image) ? !opens : true;
+      return { type: 'work', stitch: works ? 'DS (work)' : 'DS (make)', n: null, manner: [], span: this.span(start) };
+    });
+  });
+
+  private asOneWords(head: KnitToken): boolean {
+    if (this.at(1, W.Turn, W.WrapTurn)) return false;
+    if (head.tokenType === W.Double && !/^work/.test(head.image.toLowerCase())) return this.at(1, W.As) && /^(one|1|single)$/.test(this.image(2)) && false;
+    return this.at(1, W.As, W.St, CountToken, W.Each) && (this.at(0, W.Double, W.As, W.Of, CountToken, Word) || this.at(1, W.As, W.Each)) || (this.at(1, Word) && /^(tog|together|single|both|legs|loops|one)$/.test(this.image(1))) || (this.at(1, W.Each) && /^leg/.test(this.image(2)));
+  }
+
+  // Wraps and other marks worked with their stitch
+
+  /** "k it tog with its wrap", "k wrap tog with st", "pick up wrap and k it with st"; the participle ("picking up wraps") rules the whole row. */
+  protected wrapWorkAhead(): boolean {
+    if (this.at(1, Word) && /^puw$/.test(this.image(1))) return true;
+    const lifts = (this.at(1, W.PickUp) && !/ing/.test(this.image(1))) || (this.at(1, Word) && /^(lift|hide)$/.test(this.image(1)));
+    if (!lifts && !this.bareVerb(1)) return false;
+    const wrap = this.clauseHas(2, 9, (ahead) => this.at(ahead, W.Wrapped, W.To, W.Until, W.Across));
+    if (wrap === 0 || !this.at(wrap, W.Wrapped)) return false;
+    if (this.clauseHas(2, 14, (ahead) => /^(all|each|rem|remaining|come)$/.test(this.image(ahead)) && !this.at(ahead, W.Each)) > 0 && /wraps/.test(this.image(wrap))) return false;
+    return this.clauseHas(2, 14, (ahead) => this.at(ahead, W.With) || /^(tog|together)$/.test(this.image(ahead))) > 0;
+  }
+
+  /** "lift the bar between sts and k it tog with next st", "pull pin, place loop on LH needle, k2tog (loop with next st)". */
+  protected strandAhead(): boolean {
+    return this.strandEnd() > 0;
+  }
+
+  /** The stitch that closes the gap, in tokens from here; 0 when this is no lifting of a strand. */
+  private strandEnd(): number {
+    const lifts = (this.at(1, W.PickUp) && !/and (k|p|knit|purl)|ing/.test(this.image(1))) || this.at(1, W.Place) || (this.at(1, Word) && /^(lift|pull|raise|insert)$/.test(this.image(1))) || (this.at(1, SlipStitch) && this.at(2, W.Next) && this.at(3, W.St) && this.at(4, Comma) && this.at(5, W.Place));
+    if (!lifts) return 0;
+    let strand = false;
+    for (let ahead = 2; ahead < 26; ahead += 1) {
+      if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, W.Holder, W.CastOn, W.BindOff) || this.at(ahead, W.Marker)) return 0;
+      if (strands.test(this.image(ahead)) || this.at(ahead, W.Pin) || (this.at(ahead, W.St) && /^(below)$/.test(this.image(ahead + 1)))) strand = true;
+      if (!strand) {
+        if (this.at(ahead, Comma, Semicolon) && !this.at(ahead + 1, W.Place)) return 0;
+        continue;
+      }
+      const verb = this.bareVerb(ahead) && /^(it|them|this)$/.test(this.image(ahead + 1)) && this.clauseHas(ahead, 6, (look) => /^(tog|together)$/.test(this.image(look)) || this.at(look, W.With)) > 0;
+      if (verb) return ahead;
+      if (this.at(ahead, Stitch) && /tog|^ss/.test(this.payload(ahead)?.entry?.name ?? '')) return ahead;
+    }
+    return 0;
+  }
+
+  protected closeAhead(): boolean {
+    if (this.at(1, Word) && /^close$/.test(this.image(1))) return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
+    if (this.bareVerb(1)) {
+      const twin = this.at(2, W.Twin) || (this.at(2, W.Next) && this.at(3, W.Twin));
+      if (twin) return !(this.at(1, W.Work) && /^(sts|twins)/.test(this.image(3)));
+      // "work both loops as 1 st"
+      return this.at(2, W.Each) && this.at(3, W.St) && /^loops$/.test(this.image(3));
+    }
+    return this.wrapWorkAhead() || this.strandAhead();
+  }
+
+  /** One stitch worked together with the mark beside it: takes one stitch and makes one. */
+  closeStep = this.RULE('closeStep', (): Work => {
+    const start = this.from();
+    const state: { wrap: boolean; strand: number; eaten: number } = { wrap: false, strand: 0, eaten: 1 };
+    this.ACTION(() => {
+      state.wrap = this.wrapWorkAhead();
+      state.strand = state.wrap ? 0 : this.strandEnd();
+    });
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => state.eaten < state.strand || (!this.at(1, Comma, Semicolon, Close, Open, W.Turn, W.WrapTurn) && !this.at(1, W.Then) && !Number.isNaN(this.LA(1).startOffset) && !this.at(0, Close) && !/^\.$/.test(this.image(1)) && !(this.at(1, W.And) && this.at(2, W.Turn))),
+      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { state.eaten += 1; }); },
+    });
+    this.OPTION({
+      GATE: () => state.strand > 0 && this.at(1, Open) && this.tieKind(1) === 'mark',
+      DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME4(Any); },
+    });
+    return this.ACTION((): Work => ({ type: 'work', stitch: state.wrap ? 'pick up wrap' : 'close gap', n: null, manner: [], span: this.span(start) }));
+  });
+
+  // Brackets that say what a decrease takes
+
+  /**
+   * What a bracket behind a decrease says it takes: the mark of a turn, a live stitch or an edge loop of the piece that
+   * an edging is joined to; null for any other bracket.
+   */
+  protected tieKind(ahead: number): 'mark' | 'live' | 'edge' | null {
+    if (!this.at(ahead, Open)) return null;
+    const close = this.text.indexOf(')', this.LA(ahead).startOffset);
+    const square = this.text.indexOf(']', this.LA(ahead).startOffset);
+    const end = close < 0 ? square : close;
+    if (end < 0 || end - this.LA(ahead).startOffset > 90) return null;
+    return this.tieWords(this.text.slice(this.LA(ahead).startOffset + 1, end).toLowerCase());
+  }
+
+  protected tieWords(words: string): 'mark' | 'live' | 'edge' | null {
+    if (/\bgap\b|side of/.test(words)) return null;
+    if (/\b(edging|border|cord|edge|trim|panel)\b.*\b(with|and|\+|tog)\b|\bnext\b|\blive\b/.test(words)) {
+      if (/\byos?\b|\byarn ?overs?\b|\bpinned\b|\bstrand\b|\bwrap\b|^loop\b/.test(words)) return 'mark';
+      if (/\bedge loop|\bpicked[- ]up|\bridge|\bchain|\bslipped edge|\bedge st(?:itch)?\b(?!.*(?:with|and|\+))|finished edge|cast-on edge|bound-off edge/.test(words)) return 'edge';
+      if (/\b(shawl|live|body|main|border|blanket|neck|held|edging|cord|piece|needle|centre|center|panel|hood|next)\b/.test(words)) return 'live';
+    }
+    return /\byos?\b.*\bst|\bloop with\b|\bpinned\b/.test(words) ? 'mark' : null;
+  }
+
+  // Pins
+
+  protected pinAhead(): boolean {
+    return this.at(1, W.Pin) && !/^(pinned|pin st)/.test(this.image(1));
+  }
+
+  pinStep = this.RULE('pinStep', (): Change => {
+    const start = this.from();
+    this.CONSUME(Any);
+    return this.ACTION(() => ({ type: 'change', what: 'pin', detail: this.words(start, this.LA(0).startOffset + this.LA(0).image.length), span: this.span(start) }));
+  });
+
+  // Wraps written out
+
+  private yarnMove(ahead: number): boolean {
+    if (this.at(ahead, Word)) return /^(bring|move|take|yarn|yf|yb|wyif|yfwd|ybk|wrap|pass)$/.test(this.image(ahead));
+    const name = this.payload(ahead)?.entry?.name ?? '';
+    return this.at(ahead, Stitch) && /^(yf|yb|yfwd|ybk)\b/.test(name);
+  }
+
+  private slips(ahead: number): boolean {
+    return (this.at(ahead, Stitch) && /^sl/.test(this.payload(ahead)?.entry?.name ?? '') && (this.payload(ahead)?.values?.[0] ?? 1) === 1) || (this.at(ahead, Word) && /^slip$/.test(this.image(ahead)));
+  }
+
+  /** Tokens of a wrap told at length, with its turn; 0 when none begins here. */
+  protected longWrap(): number {
+    if (!this.yarnMove(1) && !this.slips(1)) return 0;
+    let slipped = false;
+    let moved = this.yarnMove(1);
+    let back = false;
+    for (let ahead = 1; ahead < 40; ahead += 1) {
+      if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, PlainStitch, Close, Open)) return 0;
+      if (this.at(ahead, W.Turn)) return slipped && moved && back ? ahead : 0;
+      if (slipped && (/\bback\b|^return|^replace/.test(this.image(ahead)) || this.payload(ahead)?.entry?.name === 'ret' || this.at(ahead, W.Return) || (/^(sl|slip)$/.test(this.image(ahead)) && this.clauseHas(ahead, 8, (look) => /^back$/.test(this.image(look)) || this.at(look, W.Needle)) > 0))) {
+        if (!/^yb|^yfwd|^ybk/.test(this.image(ahead)) && !(/^back$/.test(this.image(ahead)) && this.clauseHas(ahead - 2, 2, (look) => /yarn/.test(this.image(look))) > 0)) back = true;
+      }
+      if (this.slips(ahead)) slipped = true;
+      else if (this.at(ahead, Stitch) && !this.yarnMove(ahead) && this.payload(ahead)?.entry?.name !== 'ret') return 0;
+      if (this.yarnMove(ahead) || this.at(ahead, W.Yarn)) moved = true;
+    }
+    return 0;
+  }
+
+  longWrapStep = this.RULE('longWrapStep', (): Turn => {
+    const start = this.from();
+    const state = { length: 0, eaten: 1 };
+    this.ACTION(() => { state.length = this.longWrap(); });
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => state.eaten < state.length, DEF: () => { this.CONSUME1(Any); this.ACTION(() => { state.eaten += 1; }); } });
+    return this.ACTION(() => ({ type: 'turn', method: 'wrap', leaving: null, holds: null, span: this.span(start) }));
+  });
+
+  /** "sl the same st back to right needle", after a turn beside a wrapped stitch. */
+  protected sameBackAhead(): boolean {
+    if (!this.slips(1) && !(this.at(1, W.Return))) return false;
+    if (this.payload(1)?.values !== undefined) return false;
+    const same = this.clauseHas(2, 4, (ahead) => this.at(ahead, W.Same) || /^(same|wrapped)/.test(this.image(ahead)));
+    return same > 0 && this.clauseHas(same, 4, (ahead) => /^back$/.test(this.image(ahead))) > 0;
+  }
+
+  sameBackStep = this.RULE('sameBackStep', (): Work => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    this.MANY({ GATE: () => !this.at(1, Comma, Semicolon, Close, W.And, W.Turn) && !Number.isNaN(this.LA(1).startOffset) && this.image(1) !== '.', DEF: () => this.CONSUME1(Any) });
+    return this.ACTION(() => ({ type: 'work', stitch: 'sl', n: { type: 'count', values: [1], span: this.tokenSpan(head) }, manner: ['back'], span: this.span(start) }));
+  });
+
+  // Clauses that rule the rest of the row
+
+  protected resolveAhead(): boolean {
+    const ahead = this.at(1, Comma) ? 2 : 1;
+    const verb = this.at(ahead, W.Work, W.PickUp) || (this.at(ahead, PlainStitch) && /ing$/.test(this.image(ahead))) || /^(hiding|resolving|closing|close|knitting|purling|lift|lifting|hide|resolve|treating|treat|finishing)$/.test(this.image(ahead));
+    if (!verb) return false;
+    for (let look = ahead + 1; look < ahead + 8; look += 1) {
+      if (this.at(look, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin)) return !(this.at(look, W.Gap) && this.at(ahead, W.Work, W.PickUp));
+      if (this.at(look, W.St) && /^loops/.test(this.image(look)) && this.at(look - 1, W.Each)) return true;
+      if (this.at(look, W.To, Comma, Stitch, W.Row, W.Round) || this.at(look, W.Past, W.Before)) return false;
+    }
+    return false;
+  }
+
+  override resolveStep = this.RULE('resolveStep', (): Resolve => {
+    const start = this.from();
+    let what: Resolve['what'] = 'wraps';
+    this.OPTION({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) });
+    this.CONSUME2(Any);
+    this.MANY({
+      GATE: () => !this.at(1, Comma) && !this.at(1, Open) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly) || (this.at(1, PlainStitch) && this.at(0, W.And)) || (this.at(1, Stitch) && /^(tog|it)/.test(this.image(2)))) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped, PlainStitch)),
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Double)) what = 'doubles';
+          else if (this.at(0, W.Twin)) what = 'twins';
+          else if (this.at(0, W.Gap)) what = 'gap';
+          else if (this.at(0, W.Pin) || /^loops/.test(this.image(0))) what = 'loops';
+        });
+      },
+    });
+    return this.ACTION(() => ({ type: 'resolve', what, span: this.span(start) }));
+  });
+}
