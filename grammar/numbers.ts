@@ -151,7 +151,7 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     // A dash opens a list only where a bracket of sizes follows: "– (–, 276, 287) sts".
     const after = skip(text, index + 1);
     const tail = tailAt(text, after);
-    if (tail === null || (tail.values.length < 2 && sizes !== 2) || (sizes !== null && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))) return null;
+    if (tail === null || (tail.values.length < 2 && sizes !== 2) || (sizes !== null && sizes !== 2 && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))) return null;
     first = { value: null, kind: tail.kind ?? 'number', end: index + 1 };
   } else if (text[index] === '(' || text[index] === '[') return wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);

@@ -1,6 +1,7 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
+import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
-import { type Parsed, pickUpsAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
+import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
@@ -18,6 +19,8 @@ export interface ReadOptions {
   readonly itemUnit?: 'row' | 'round';
   /** The label stands apart, as in a table: the whole passage is the row's text. */
   readonly label?: Label | null;
+  /** How many sizes a list of numbers has here, where it is not the number of `sizes`: inside a block for two of them. */
+  readonly sizeCount?: number;
 }
 
 const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
@@ -27,7 +30,7 @@ const orders = /^(slip|slipping|remove|divide|distribute|arrange|rearrange|cut|d
 function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;
   if (isA(token, Word)) return orders.test(token.image.toLowerCase());
-  return isA(token, Stitch, PlainStitch, Mark, Open, CountToken, Dash, Fabric, W.Work, W.Rep, W.Cont, W.Beg, W.Inc, W.Dec, W.CastOn, W.BindOff, W.PickUp, W.Place, W.Leaving, W.Return, W.Join, W.With, W.Change, W.Break, W.Turn, W.WrapTurn, W.Double, W.Graft, W.ThreeNeedle, W.FastenOff, W.Thread, W.Keep, W.Complete, W.As, W.Rs, W.Ws, W.Needle, W.Patt, W.Rib, W.Not, W.There, W.Then, W.Every, W.These, W.SameTime, W.Multiple, W.Holder, W.Last, W.Shaping, W.Reversing, W.Twin, W.Wrapped);
+  return isA(token, Stitch, PlainStitch, Mark, Open, CountToken, Dash, Fabric, W.Work, W.Rep, W.Cont, W.Beg, W.Inc, W.Dec, W.CastOn, W.BindOff, W.PickUp, W.Place, W.Leaving, W.Return, W.Join, W.With, W.Change, W.Break, W.Turn, W.WrapTurn, W.Double, W.Graft, W.ThreeNeedle, W.FastenOff, W.Thread, W.Keep, W.Complete, W.As, W.Rs, W.Ws, W.Needle, W.Patt, W.Rib, W.Not, W.There, W.Then, W.Every, W.These, W.SameTime, W.Multiple, W.Holder, W.Last, W.Shaping, W.Reversing, W.Twin, W.Wrapped, W.InAll);
 }
 
 interface OpenRow {
@@ -67,7 +70,7 @@ function wholeRow(steps: readonly Step[]): Step[] {
  * @param base offset of the passage in the author's file
  */
 export function readPassage(text: string, base: number, options: ReadOptions): Statement[] {
-  const tokens = tokensOf(text, options.vocabulary, options.sizes?.length ?? null);
+  const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
   const out: Statement[] = [];
   const state: { open: OpenRow | null } = { open: null };
   const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
@@ -129,6 +132,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         }
       }
       head = false;
+      const told = statedAt(rest, base, text);
+      if (told !== null) {
+        told.value.forEach(attach);
+        at += told.eaten;
+        continue;
+      }
       const picked = pickUpsAt(rest, base, text);
       if (picked !== null) {
         picked.value.forEach(addStep);
@@ -195,7 +204,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     inBlock = null;
   };
 
-  sentencesOf(tokens, text).forEach(({ from, to }, index) => {
+  const sentences = sentencesOf(tokens, text);
+  let skipTo = 0;
+  const readSentence = (from: number, to: number, index: number): void => {
     let at = from;
     const block = sizeBlockAt(tokens, at, to, options.sizes ?? [], base);
     if (block !== null) {
@@ -208,6 +219,17 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       for (const each of ruled ?? []) named.add(each);
       inBlock = { sizes: ruled, rest, from: out.length, span: block.span };
       at = block.next;
+      // "Sizes L and XL only: … next 2 (3) rows": a list as long as the sizes named, which only here is a list.
+      if (ruled?.length === 2 && options.sizeCount === undefined && (options.sizes ?? []).length !== 2) {
+        const start = tokens[at]?.startOffset ?? text.length;
+        const end = sentences.find((sentence) => sentence.from >= to && sizeBlockAt(tokens, sentence.from, sentence.to, options.sizes ?? [], base) !== null);
+        const stop = end === undefined ? text.length : (tokens[end.from] as KnitToken).startOffset;
+        if (/\d\s*[([]\s*\d+\s*[)\]]/.test(text.slice(start, stop))) {
+          out.push(...readPassage(text.slice(start, stop), base + start, { ...options, itemNumber: null, sizeCount: 2 }));
+          skipTo = stop;
+          return;
+        }
+      }
       if (at >= to) return;
     }
     const first = tokens[at];
@@ -233,7 +255,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       return;
     }
     if (!ordersAt(first)) {
-      readProse(at, to);
+      const begins = introduced(at, to);
+      if (begins < 0) {
+        readProse(at, to);
+        return;
+      }
+      if (begins < to) readSentence(begins, to, -1);
       return;
     }
     const declared = declaration(tokens, at, to, text, base);
@@ -251,10 +278,47 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     if (!labelled) flush();
     readBody(at, to, labelled);
+  };
+  sentences.forEach(({ from, to }, index) => {
+    if ((tokens[from]?.startOffset ?? 0) >= skipTo) readSentence(from, to, index);
   });
   flush();
   closeBlock();
   return out;
+
+  /**
+   * Where the order of a sentence begins that opens with a heading, an adverb or a condition, which is read here; -1
+   * when it gives no order. The whole length means that nothing is left to read.
+   */
+  function introduced(from: number, to: number): number {
+    const rest = (begin: number): Span => ({ start: base + (tokens[begin] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) });
+    const orders = (at: number): boolean => ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
+    const heading = headingEnd(tokens, from, to);
+    if (heading > 0 && orders(heading)) {
+      flush();
+      const last = tokens[heading - 2] as KnitToken;
+      const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(last) };
+      out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
+      return heading;
+    }
+    if (adverbAt(tokens[from]) && isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)) return from + 1;
+    // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
+    const trigger = triggerAt(tokens.slice(from, to), base, text);
+    const after = trigger === null ? -1 : from + trigger.eaten;
+    if (trigger !== null && trigger.value.when.kind !== 'loose' && isA(tokens[after], Comma, Semicolon) && orders(after + 1) && clauseOrders(tokens, after + 1, to)) {
+      flush();
+      const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
+      out.push({ type: 'until', verb: 'work', fabric: null, begin: null, of: null, goal: trigger.value.when, ending: trigger.value.ending, inside: [], stated: [], span });
+      return after;
+    }
+    const place = placeEnd(tokens, from, to);
+    if (place > 0 && place < to && orders(place) && clauseOrders(tokens, place, to)) return place;
+    if (!clauseOrders(tokens, from, to)) return -1;
+    flush();
+    const span = rest(from);
+    out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
+    return to;
+  }
 
   /** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */
   function readProse(from: number, to: number): void {
@@ -275,6 +339,13 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (state.open === null) out.push({ type: 'remark', span });
     }
   }
+}
+
+/** A label that stands apart from its row, as in the first column of a table; null when the words are no label. */
+export function readLabel(text: string, base: number, options: Pick<ReadOptions, 'vocabulary' | 'sizes'>): Label | null {
+  const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
+  const match = labelAt(tokens, 0, base, text, true);
+  return match !== null && match.next >= tokens.length ? match.label : null;
 }
 
 /** "Multiple of 8 + 3.", "These 4 rows form patt." */

@@ -4,7 +4,7 @@
  *     6 times · twice more · a further 5 (6, 7) times · 3 times in all · × 4
  *     —88 (92, 94) sts · [94 sts] · 80 sts rem · 4 sts dec'd · You have 76 sts · 24 sts each side
  */
-import { Any, Close, Colon, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import { Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Semicolon, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, Stated } from '../tree.ts';
 import { Base } from './base.ts';
 
@@ -64,8 +64,8 @@ export class Counts extends Base {
   private statedTail(): boolean {
     if (this.at(1, W.St, W.Rem, W.Inc, W.Dec, W.Row, W.Round, W.Ridge, W.Unworked, W.InAll, W.Each, W.Holder)) return true;
     if (this.at(1, W.More, Name, Stitch)) return this.at(2, W.St);
-    if (this.at(1, Word)) return this.at(2, W.St) || /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) || this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) || (this.at(0, Word, W.Needle) && this.inScope);
-    if (this.at(1, W.On, W.For, W.Between, W.At, W.Past)) return this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each) && !(this.at(1, W.For) && this.at(2, CountToken));
+    if (this.at(1, Word)) return this.at(2, W.St) || /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) || this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) || (this.at(0, W.And, W.End) && this.inScope) || (/^(have|has|been|were|are|is)$/.test(this.image(1)) && this.at(2, W.Inc, W.Dec, Word)) || (this.at(0, Word, W.Needle) && this.inScope);
+    if (this.at(1, W.On, W.For, W.Between, W.At, W.Past)) return this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each, W.Inc, W.Dec, W.Holder) && !(this.at(1, W.For) && this.at(2, CountToken));
     if (this.at(1, W.Needle, W.Marker, W.Edge, W.Other, W.Of, W.Gap, W.Centre, W.Last, W.Next, W.Rs, W.Ws, W.These, CountToken, W.Patt, W.All)) return this.inScope;
     if (this.at(1, W.And)) return this.inScope && this.at(2, Word, W.Ws, W.Each);
     if (this.at(1, W.Work)) return true;
@@ -86,7 +86,7 @@ export class Counts extends Base {
     const number = this.CONSUME(CountToken) as KnitToken;
     let scopeStart = -1;
     this.MANY1({
-      GATE: () => this.statedTail() || (bracket !== undefined && !this.at(1, Close)),
+      GATE: () => (this.statedTail() || (bracket !== undefined && !this.at(1, Close))) && this.partAhead() === 0,
       DEF: () => {
         const from = this.from();
         this.CONSUME4(Any);
@@ -102,7 +102,7 @@ export class Counts extends Base {
         });
       },
     });
-    this.OPTION5({ GATE: () => bracket !== undefined, DEF: () => this.CONSUME5(Close) });
+    this.OPTION5({ GATE: () => bracket !== undefined && this.at(1, Close), DEF: () => this.CONSUME5(Close) });
     return this.ACTION(() => {
       let scope: string | null = scopeStart < 0 ? null : this.words(scopeStart, this.LA(0).startOffset + this.LA(0).image.length).replace(/[)\]}]$/, '');
       if (scope !== null && /^on (your |the |both )?needles?\.?$/i.test(scope)) scope = null;
@@ -110,5 +110,32 @@ export class Counts extends Base {
       if (/\bheld\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)) && what === 'total') what = 'held';
       return { type: 'stated', count: this.countOf(number), what, scope, span: this.span(start) };
     });
+  });
+
+  /** ", 52 each sleeve", "(19 for each shoulder, …": the number of a part, told after the total or another part; 0 when none follows. */
+  private partAhead(): number {
+    let ahead = 1;
+    while (this.at(ahead, Comma, Semicolon, W.And, Colon, Dash)) ahead += 1;
+    if (this.at(ahead, Open)) ahead += 1;
+    if (ahead === 1 || !this.at(ahead, CountToken)) return 0;
+    const next = this.at(ahead + 1, W.St) ? ahead + 2 : ahead + 1;
+    return this.at(next, W.Each, W.For, W.On, W.Between) && !(this.at(next, W.For) && this.at(next + 1, CountToken)) ? ahead : 0;
+  }
+
+  /** A stated count with those of its parts: "240 sts: 68 sts each front and back, 52 sts each sleeve". */
+  statedList = this.RULE('statedList', (): Stated[] => {
+    const all: Stated[] = [];
+    const first = this.SUBRULE(this.stated);
+    this.ACTION(() => all.push(first));
+    this.MANY({
+      GATE: () => this.partAhead() > 0,
+      DEF: () => {
+        this.MANY1({ GATE: () => !this.at(1, CountToken), DEF: () => this.CONSUME(Any) });
+        const part = this.SUBRULE1(this.stated);
+        this.OPTION({ GATE: () => this.at(1, Close), DEF: () => this.CONSUME1(Any) });
+        this.ACTION(() => all.push(part));
+      },
+    });
+    return all;
   });
 }

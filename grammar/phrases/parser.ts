@@ -1,7 +1,7 @@
 /** The finished parser: every family of phrases, and which statements may begin with which words. */
 import type { IToken, ParserMethod } from 'chevrotain';
 import type { KnitToken } from '../tokens.ts';
-import type { EndSide, Goal, Statement, Step } from '../tree.ts';
+import type { EndSide, Goal, Stated, Statement, Step } from '../tree.ts';
 import { Rows } from './rows.ts';
 
 class Phrases extends Rows {
@@ -98,6 +98,12 @@ export function stepAt(tokens: readonly KnitToken[], base: number, text: string)
 export function triggerAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<{ when: Goal; ending: EndSide | null }> | null {
   phrases.start(tokens, base, text);
   return phrases.triggerBegins() ? run(phrases.trigger, tokens, base, text) : null;
+}
+
+/** Reads a stated count with those of its parts; null when none stands at the head of the tokens. */
+export function statedAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Stated[]> | null {
+  phrases.start(tokens, base, text);
+  return phrases.statedBegins() ? run(phrases.statedList, tokens, base, text) : null;
 }
 
 /** Whether a stated count begins at the head of the tokens. */

@@ -15,6 +15,7 @@ export class InRow extends Repeats {
       DEF: () => {
         this.OR([
           { GATE: () => this.at(1, Comma, Semicolon, W.And, W.Then, FullStop, Slash) || (this.at(1, Dash) && !this.statedAhead()), ALT: () => this.CONSUME(Any) },
+          { GATE: () => this.statedAhead(), ALT: () => { const told = this.SUBRULE(this.statedList); this.ACTION(() => steps.push(...told)); } },
           { GATE: () => this.pickUpAhead(), ALT: () => { const picked = this.SUBRULE(this.pickUpSteps); this.ACTION(() => steps.push(...picked)); } },
           { ALT: () => { const step = this.SUBRULE(this.item); this.ACTION(() => steps.push(step)); } },
         ]);

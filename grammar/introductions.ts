@@ -1,0 +1,55 @@
+/**
+ * What may stand before an order in its sentence: a heading run into the text, an adverb, a condition.
+ *
+ *     Armhole shaping (RS): Cast off 6 sts … · Shape neck—Next row: … · Loosely cast off … · When work measures 30 cm, cast off …
+ */
+import { Close, Colon, Comma, Count as CountToken, Dash, isA, type KnitToken, Name, Open, Ordinal, PlainStitch, Stitch, W, Word } from './tokens.ts';
+
+/** Longest heading that may run into the text, in tokens. */
+const longestHeading = 9;
+
+/**
+ * Index behind the colon or dash of a heading that runs into the text at `from`; -1 when none does. Words that work
+ * stitches make it no heading, except in the bracket that names a side.
+ */
+export function headingEnd(tokens: readonly KnitToken[], from: number, to: number): number {
+  let depth = 0;
+  for (let at = from; at < Math.min(to, from + longestHeading); at += 1) {
+    const token = tokens[at];
+    if (isA(token, Open)) depth += 1;
+    else if (isA(token, Close)) depth -= 1;
+    else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
+    else if (depth > 0) continue;
+    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn)) return -1;
+  }
+  return -1;
+}
+
+/** Whether the words at `from` are an adverb before an order: "Loosely cast off", "Provisionally cast on". */
+export function adverbAt(token: KnitToken | undefined): boolean {
+  return isA(token, Word) && /ly$|^(now|then|first|next|finally|also|again|please)$/i.test(token?.image ?? '');
+}
+
+/** Index behind the comma of "At end of last row," or "On reaching the armhole,"; -1 when the sentence begins otherwise. */
+export function placeEnd(tokens: readonly KnitToken[], from: number, to: number): number {
+  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(by|once|during|upon|to)$/i.test(tokens[from]?.image ?? ''))) return -1;
+  for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
+    if (isA(tokens[at], Comma, Colon)) return at + 1;
+    if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word)) return -1;
+  }
+  return -1;
+}
+
+/** Whether a clause between `from` and `to` gives an order with a number: such a sentence is never passed over as prose. */
+export function clauseOrders(tokens: readonly KnitToken[], from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) {
+    const begins = at === from || isA(tokens[at - 1], Comma, Colon, Dash, W.And, W.Then) || adverbAt(tokens[at - 1]);
+    if (!begins) continue;
+    const token = tokens[at];
+    const next = tokens[at + 1];
+    if (isA(token, W.CastOn, W.BindOff, W.PickUp) && isA(next, CountToken, W.All, W.Centre, W.Rem, W.Next, W.First)) return true;
+    if (isA(token, W.Inc, W.Dec) && isA(next, CountToken) && isA(tokens[at + 2], W.St)) return true;
+    if (isA(token, PlainStitch) && (token?.payload?.values !== undefined || isA(next, W.To)) && isA(tokens[at + (isA(next, W.To) ? 2 : 1)], Comma, W.End, W.Last, W.Marker)) return true;
+  }
+  return false;
+}
