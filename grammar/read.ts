@@ -343,7 +343,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
 
 /** A label that stands apart from its row, as in the first column of a table; null when the words are no label. */
 export function readLabel(text: string, base: number, options: Pick<ReadOptions, 'vocabulary' | 'sizes'>): Label | null {
-  const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
+  const tokens = tokensOf(text, options.vocabulary, options.sizes?.length ?? null);
   const match = labelAt(tokens, 0, base, text, true);
   return match !== null && match.next >= tokens.length ? match.label : null;
 }

@@ -1,0 +1,102 @@
+/**
+ * What ends a stretch of rows, and the side of its last row.
+ *
+ *     until armhole measures 19 cm · until 76 sts rem · until 96 rows have been worked · ending with a WS row · when front measures 28 cm
+ */
+import { Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+import type { Sized } from '../count.ts';
+import type { EndSide, Goal } from '../tree.ts';
+import { Shaping } from './shaping.ts';
+
+const rowWords = [W.Row, W.Round];
+
+export class Goals extends Shaping {
+  /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
+  override endSide = this.RULE('endSide', (): EndSide => {
+    const start = this.from();
+    const numbers: { row: Sized | null } = { row: null };
+    this.MANY({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME(Any) });
+    this.CONSUME1(Any);
+    this.MANY1({
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Open) && !(this.at(1, W.And) && !this.at(2, W.Ending)) && !this.at(1, W.SameTime),
+      DEF: () => {
+        const token = this.CONSUME2(Any) as KnitToken;
+        this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && this.at(1, ...rowWords)) numbers.row = token.payload?.values ?? null; });
+      },
+    });
+    return this.ACTION((): EndSide => {
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase().replace(/right side/g, 'rs').replace(/wrong side/g, 'ws');
+      const facing = /\b(rs|ws)\b[^.]*facing|facing.*\b(rs|ws)\b|ready (?:to work|for) (?:a |an )?\b(rs|ws)\b/.exec(words);
+      const side = /\b(rs|ws)\b/.exec(words)?.[1];
+      const stitch = /\b(k|knit|p|purl)\b (?:row|rnd)/.exec(words)?.[1];
+      let last: EndSide['last'] = null;
+      if (facing) last = (facing[1] ?? facing[2] ?? facing[3]) === 'rs' ? 'WS' : 'RS';
+      else if (side) last = side === 'rs' ? 'RS' : 'WS';
+      else if (stitch) last = stitch.startsWith('k') ? 'RS' : 'WS';
+      return { type: 'endSide', last, row: numbers.row, edge: /at (?:the )?(\w+) edge/.exec(words)?.[1] ?? null, span: this.span(start) };
+    });
+  });
+
+  /** What ends a stretch of rows, after "until": "armhole measures 19 cm", "76 sts rem", "you have worked 16 rounds". */
+  override goal = this.RULE('goal', (): Goal => {
+    const start = this.from();
+    const state: { measures: boolean; number: KnitToken | null; last: KnitToken | null; unit: 'cm' | 'mm' | 'in' | null; st: boolean; rows: boolean; matches: boolean; end: number; nameEnd: number; less: boolean; fromWords: number } = { measures: false, number: null, last: null, unit: null, st: false, rows: false, matches: false, end: 0, nameEnd: start, less: false, fromWords: -1 };
+    this.MANY({
+      GATE: () => !this.goalEnds(state.unit !== null || state.st),
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, W.Measures)) { state.measures = true; state.nameEnd = token.startOffset; }
+          else if (this.at(0, CountToken)) { state.last = token; state.number ??= token; }
+          else if (this.at(0, W.Cm, W.Mm, W.Inch) || (this.at(0, W.In) && this.at(-1, CountToken))) { if (state.unit === null) { state.unit = this.at(0, W.Cm) ? 'cm' : this.at(0, W.Mm) ? 'mm' : 'in'; state.number = state.last; } }
+          else if (this.at(0, W.St)) state.st = true;
+          else if (this.at(0, W.Row, W.Round) && this.at(-1, CountToken)) state.rows = true;
+          else if (this.at(0, W.Matches)) { state.matches = true; state.nameEnd = token.startOffset; }
+          else if (this.at(0, W.From) && state.unit !== null) state.fromWords = token.startOffset;
+        });
+      },
+    });
+    return this.ACTION((): Goal => {
+      const end = this.LA(0).startOffset + this.LA(0).image.length;
+      const words = this.words(start, end).toLowerCase();
+      const name = this.words(start, state.nameEnd).toLowerCase().replace(/^(the|a) /, '') || null;
+      const { number } = state;
+      if (number !== null && state.unit !== null) {
+        const span = { start: this.base + number.startOffset, end: this.base + end };
+        return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? null : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
+      }
+      if (/all .*(worked|used)/.test(words) && number === null) return { kind: 'allWorked' };
+      if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
+      if (number !== null && state.rows && !state.st) return { kind: 'rows', count: this.countOf(number) };
+      if (number !== null && (state.st || /\brem/.test(words))) {
+        const sense = /unwrapped|between/.test(words) ? 'between' : /unworked/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
+        return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
+      }
+      if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };
+      return { kind: 'loose', text: words };
+    });
+  });
+
+  private goalEnds(settled: boolean): boolean {
+    if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime, Close)) return true;
+    if (this.at(1, Open)) return !(this.payload(1)?.holds === 'measure' || this.payload(1)?.holds === 'remark');
+    if (this.endingSideAhead()) return true;
+    if (this.at(1, Comma)) return settled || this.at(2, W.Ending, W.End, W.Inc, W.Dec, W.Then) || this.endingSideAhead();
+    if (this.at(1, W.Then)) return true;
+    if (this.at(1, W.Inc, W.Dec) && settled) return true;
+    if (this.at(1, W.And) && settled) return this.at(2, W.Ending, W.Work, W.Inc, W.Dec, W.SameTime, W.BindOff, W.Cont) || (this.at(2, Word) && /^(remov|slip|work)/.test(this.image(2)));
+    return false;
+  }
+
+  protected triggerAhead(): boolean {
+    return this.at(1, Word) && /^(when|once|after|before)$/.test(this.image(1)) && !this.at(2, Comma);
+  }
+
+  /** "when front measures 28 cm, ending with Row 2": what sets off the second track. */
+  trigger = this.RULE('trigger', (): { when: Goal; ending: EndSide | null } => {
+    this.CONSUME(Any);
+    const when = this.SUBRULE(this.goal);
+    const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
+    return this.ACTION(() => ({ when, ending: ending ?? null }));
+  });
+}

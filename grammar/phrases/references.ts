@@ -1,0 +1,66 @@
+/**
+ * Rows told by reference to others.
+ *
+ *     As Row 2 · Work as given for Back to ** · Complete to match first side, reversing shapings
+ */
+import { Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Name, Open, Ordinal, Stitch, W, Word } from '../tokens.ts';
+import type { Refer } from '../tree.ts';
+import { Goals } from './goals.ts';
+
+const rowWords = [W.Row, W.Round];
+
+export class References extends Goals {
+  protected referAhead(): boolean {
+    if (this.at(1, W.Given)) return this.at(2, W.For, W.On, W.In, Name, Word);
+    if (this.at(1, W.As)) return this.at(2, ...rowWords, Ordinal, W.Given, W.For) || this.within(2, 6, Name, W.First, W.Last) || this.at(2, Word);
+    if (this.at(1, W.Complete)) return this.within(2, 8, W.As, W.Matches, W.To, W.Same);
+    if (this.at(1, W.Work, W.Rep)) {
+      let ahead = 2;
+      while (this.at(ahead, Word, W.Each, W.Same, Name, W.Other, Ordinal, W.To) && ahead < 6 && !(this.at(ahead, W.To) && !this.at(ahead + 1, W.Matches))) ahead += 1;
+      if (this.at(ahead, W.Given)) return this.at(ahead + 1, W.For, W.On, W.In, Name, Word);
+      if (this.at(ahead, W.As, W.Matches)) return !(this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) && !this.at(ahead + 1, Dash);
+      if (this.at(2, W.In) && this.at(3, W.Same)) return true;
+    }
+    return false;
+  }
+
+  /** "As Row 2", "Work as given for back until 80 sts rem in armhole shaping", "Complete to match first side, reversing shapings". */
+  refer = this.RULE('refer', (): Refer => {
+    const start = this.from();
+    const state: { rows: number[]; range: boolean; reversing: boolean; until: Refer['until']; times: Refer['times']; end: number } = { rows: [], range: false, reversing: false, until: null, times: null, end: start };
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Until) && !(this.at(1, W.To) && this.at(2, Mark)) && !this.timesAhead(),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          const value = token.payload?.values?.[0];
+          if (this.at(0, CountToken, Ordinal) && typeof value === 'number' && (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))) {
+            // "1st to 4th rows"
+            if (this.at(-1, W.To, Dash) && state.rows.length > 0) for (let row = (state.rows.at(-1) ?? value) + 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
+            state.rows.push(value);
+          }
+        });
+      },
+    });
+    this.MANY4({ GATE: () => state.rows.length > 0 && this.at(1, Dash, W.And, Comma) && this.at(2, CountToken), DEF: () => { this.CONSUME2(Any); const token = this.CONSUME3(Any) as KnitToken; this.ACTION(() => { const value = token.payload?.values?.[0] ?? 0; if (this.at(-1, Dash)) for (let row = (state.rows.at(-1) ?? value) + 1; row <= Math.min(value, 2000); row += 1) state.rows.push(row); else state.rows.push(value); }); } });
+    this.ACTION(() => { state.end = this.LA(0).startOffset + this.LA(0).image.length; });
+    this.OPTION({ GATE: () => this.at(1, W.To) && this.at(2, Mark), DEF: () => { this.CONSUME4(Any); const token = this.CONSUME5(Any) as KnitToken; this.ACTION(() => { state.until = { mark: token.image, place: null, goal: null }; }); } });
+    this.OPTION1({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } });
+    this.OPTION2({ GATE: () => this.at(1, W.Until), DEF: () => { this.CONSUME6(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = { mark: null, place: null, goal }; }); } });
+    this.MANY5({
+      GATE: () => this.at(1, Comma) && (this.at(2, W.Reversing, W.With, Word) && !this.at(2, Stitch)) || (this.at(1, W.Reversing)) || (this.at(1, W.And) && this.at(2, W.Reversing)),
+      DEF: () => { this.OPTION3({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME7(Any) }); this.AT_LEAST_ONE({ GATE: () => !this.separator() && !this.at(1, Dash, Open), DEF: () => { this.CONSUME8(Any); this.ACTION(() => { if (this.at(0, W.Reversing)) state.reversing = true; }); } }); },
+    });
+    return this.ACTION((): Refer => {
+      const words = this.words(start, state.end).toLowerCase();
+      const matching = /\b(match|other side|first side|correspond)/.test(words);
+      const name = /(?:as|like|same as)(?: (?:given|worked|instructed))?(?: (?:for|in))?(?: the)? ([a-z0-9 ]+?)(?: to ([a-z ]+))?$/.exec(words);
+      const place = name?.[2] ?? null;
+      return {
+        type: 'refer', to: state.rows.length > 0 && !/\b(wedge|section)\b/.test(words) ? 'row' : matching ? 'side' : 'piece', rows: state.rows, name: state.rows.length > 0 ? (/ of (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null) : (name?.[1]?.trim() ?? null),
+        until: state.until ?? (place === null ? null : { mark: null, place, goal: null }), reversing: state.reversing || matching, times: state.times, stated: [], span: this.span(start),
+      };
+    });
+  });
+}

@@ -1,0 +1,157 @@
+/**
+ * Rows worked over again.
+ *
+ *     Rep last 2 rows 9 times more · Work Rows 1–8 twice · Rep Dec Row every RS row 3 more times · Rep from ** until all sts are worked
+ */
+import { Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Mark, Name, Ordinal, Stitch, W, Word } from '../tokens.ts';
+import type { Count, EndSide, Goal, RepeatRows, RowsNamed, Segment } from '../tree.ts';
+import { References } from './references.ts';
+
+const rowWords = [W.Row, W.Round];
+
+export class RowRepeats extends References {
+  protected repeatRowsAhead(): boolean {
+    if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
+    if (!this.at(1, W.Work)) return false;
+    return this.rowsNamedAhead(2);
+  }
+
+  private rowsNamedAhead(from: number): boolean {
+    if (this.at(from, ...rowWords)) return this.at(from + 1, CountToken);
+    if (this.at(from, W.Last, W.These, W.First)) return this.at(from + 1, ...rowWords) || (this.at(from + 1, CountToken) && this.at(from + 2, ...rowWords));
+    if (this.at(from, Ordinal)) return this.at(from + 1, ...rowWords, W.And, Dash, W.To);
+    for (let ahead = from; ahead < from + 4; ahead += 1) {
+      if (this.at(ahead, ...rowWords)) return ahead > from && !this.at(ahead - 1, CountToken);
+      if (!this.at(ahead, Word, Name, W.Inc, W.Dec, Fabric, W.Rib, W.These, W.Patt, W.Centre, W.CastOn) || this.separator(ahead)) return false;
+    }
+    return false;
+  }
+
+  /** "last 2 rows", "Rows 1–4 of Leaf pattern", "Rib rnd", "moss st row", "from ** to **". */
+  private rowsNamed = this.RULE('rowsNamed', (): RowsNamed => {
+    const start = this.from();
+    const state: { kind: RowsNamed['kind']; count: Count | null; numbers: number[]; of: string | null; mark: string | null; toMark: string | null; range: boolean; unit: boolean } = { kind: 'name', count: null, numbers: [], of: null, mark: null, toMark: null, range: false, unit: false };
+    let nameEnd = start;
+    this.OR([
+      {
+        GATE: () => this.at(1, W.From, Mark),
+        ALT: () => {
+          this.MANY({ GATE: () => this.at(1, W.From, Mark, W.To, W.Between, W.And) && !(this.at(1, W.And) && !this.at(2, Mark)) && !(this.at(1, W.To) && !this.at(2, Mark)), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { if (this.at(0, Mark)) { if (state.mark === null) state.mark = token.image; else state.toMark = token.image; } }); } });
+          this.ACTION(() => { state.kind = 'mark'; });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Last, W.These, W.First) && (this.at(2, ...rowWords) || (this.at(2, CountToken) && this.at(3, ...rowWords))),
+        ALT: () => {
+          this.CONSUME1(Any);
+          this.ACTION(() => { state.kind = this.at(0, W.Last) ? 'last' : this.at(0, W.These) ? 'these' : 'first'; });
+          this.OPTION(() => { const token = this.CONSUME(CountToken) as KnitToken; this.ACTION(() => { state.count = this.countOf(token); }); });
+          this.CONSUME2(Any);
+        },
+      },
+      {
+        ALT: () => {
+          this.MANY1({ GATE: () => !state.unit && !this.at(1, ...rowWords) && !this.at(1, Ordinal) && !this.separator(), DEF: () => { this.CONSUME3(Any); } });
+          this.ACTION(() => { nameEnd = this.LA(0).startOffset + this.LA(0).image.length; });
+          this.OPTION1({ GATE: () => this.at(1, ...rowWords), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { state.unit = true; }); } });
+          this.MANY2({
+            GATE: () => this.numberListAhead(state.numbers.length),
+            DEF: () => {
+              const token = this.CONSUME5(Any) as KnitToken;
+              this.ACTION(() => {
+                const value = token.payload?.values?.[0];
+                if (this.at(0, CountToken, Ordinal) && typeof value === 'number') {
+                  if (state.range) { for (let row = (state.numbers.at(-1) ?? value) + 1; row <= Math.min(value, (state.numbers.at(-1) ?? 0) + 2000); row += 1) state.numbers.push(row); state.range = false; }
+                  else state.numbers.push(value);
+                } else if (this.at(0, Dash, W.To)) state.range = true;
+              });
+            },
+          });
+          this.OPTION2({ GATE: () => this.at(1, ...rowWords), DEF: () => this.CONSUME6(Any) });
+          this.ACTION(() => { if (state.numbers.length > 0) state.kind = nameEnd > start && this.words(start, nameEnd) !== '' && !/^(rows?|rnds?|rounds?)$/i.test(this.words(start, nameEnd)) && this.nameBefore(start, nameEnd) ? 'name' : 'numbers'; });
+        },
+      },
+    ]);
+    this.OPTION3({ GATE: () => this.at(1, W.Of, W.As) && !this.at(2, CountToken) && !(this.at(1, W.As) && this.at(2, W.Set)), DEF: () => { const from = this.from(); this.CONSUME7(Any); this.MANY3({ GATE: () => this.ofWordsAhead(), DEF: () => this.CONSUME8(Any) }); this.ACTION(() => { state.of = this.words(from, this.LA(0).startOffset + this.LA(0).image.length).replace(/^(of|as|as at|as for)\s+(the )?/i, ''); }); } });
+    this.OPTION4({ GATE: () => this.at(1, W.Only), DEF: () => this.CONSUME9(Any) });
+    return this.ACTION((): RowsNamed => ({ kind: state.kind, count: state.count, numbers: state.numbers, name: state.kind === 'name' ? this.words(start, nameEnd).toLowerCase().replace(/^(the|a) /, '') : null, of: state.of, mark: state.mark, toMark: state.toMark }));
+  });
+
+  private nameBefore(start: number, end: number): boolean {
+    return !/^(the |a )?(last|these)$/i.test(this.words(start, end));
+  }
+
+  private ofWordsAhead(): boolean {
+    return this.at(1, Word, Name, Fabric, W.Patt, W.At, W.Beg, W.Of, W.For, W.Given, W.CastOn, W.Rib, W.Marker, Stitch) && !(this.at(1, Word) && /^(until|then)$/.test(this.image(1)));
+  }
+
+  private numberListAhead(have: number): boolean {
+    if (this.at(1, CountToken)) {
+      // "Rows 1–8 twice": the number of passes is no row number.
+      if (have > 0 && !this.at(0, Dash, W.To, Comma, W.And)) return false;
+      return !this.at(2, W.Times, W.More, W.InAll) || this.at(0, Dash, W.To);
+    }
+    if (this.at(1, Ordinal)) return true;
+    if (this.at(1, Dash, W.To, Comma, W.And)) return have > 0 && this.at(2, CountToken, Ordinal) && !(this.at(3, W.Times, W.More, W.St) && this.at(1, Comma));
+    return this.at(1, ...rowWords) && have === 0 && this.at(2, CountToken);
+  }
+
+  /** "Rep last 2 rows 5 times more", "Work Rows 1–8 twice", "Rep Dec Rnd every 10 rnds 6 more times". */
+  repeatRows = this.RULE('repeatRows', (): RepeatRows => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const rows = this.SUBRULE(this.rowsNamed);
+    const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
+    this.MANY({
+      GATE: () => this.repeatTailAhead(state.times !== null || state.until !== null),
+      DEF: () => this.OR([
+        { GATE: () => this.at(1, Comma) && this.at(2, W.Or, W.Until) || this.at(1, W.Or), ALT: () => this.SUBRULE2(this.orUntil) },
+        { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
+        { GATE: () => this.inPlaceAhead(), ALT: () => { const place = this.SUBRULE(this.inPlaceOf); this.ACTION(() => { state.inPlace = place; }); } },
+        { GATE: () => this.at(1, Comma) && this.at(2, W.Work) && this.at(3, CountToken), ALT: () => { this.CONSUME2(Any); this.CONSUME3(Any); const step = this.SUBRULE(this.count); this.ACTION(() => { state.step = step; }); this.MANY2({ GATE: () => !this.separator(), DEF: () => this.CONSUME4(Any) }); } },
+        { GATE: () => this.timesAhead(), ALT: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
+        { GATE: () => this.at(1, W.Until, W.To) && !this.segmentAhead(1), ALT: () => { this.CONSUME5(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = goal; }); } },
+        { ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME6(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Then, W.And), DEF: () => this.CONSUME7(Any) }); const segments = this.SUBRULE(this.schedule); this.ACTION(() => state.schedule.push(...segments)); } },
+      ]),
+    });
+    return this.ACTION((): RepeatRows => ({ type: 'repeatRows', verb: head.tokenType === W.Rep ? 'rep' : 'work', rows, ...state, stated: [], span: this.span(start) }));
+  });
+
+  private repeatTailAhead(settled: boolean): boolean {
+    if (this.timesAhead()) return true;
+    if (this.at(1, W.Until)) return true;
+    if (this.segmentAhead(1)) return true;
+    if (this.at(1, Comma, W.And, W.Then) && this.segmentAhead(2) && !this.at(2, CountToken)) return true;
+    if (this.endingSideAhead()) return true;
+    if (this.inPlaceAhead()) return true;
+    if (this.at(1, Comma)) return (this.at(2, W.Or) && settled) || (this.at(2, W.Work) && this.at(3, CountToken) && this.at(4, W.St)) || (this.at(2, W.Then) && this.segmentAhead(3));
+    if (this.at(1, W.To)) return this.at(2, CountToken) && this.at(3, W.St);
+    return this.at(1, W.Or) && settled;
+  }
+
+  private orUntil = this.RULE('orUntil', (): void => {
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME1(Any) });
+  });
+
+  private inPlaceAhead(): boolean {
+    if (!this.at(1, Comma) || !this.at(2, W.Work)) return false;
+    for (let ahead = 3; ahead < 8; ahead += 1) if (this.at(ahead, W.InsteadOf)) return true;
+    return false;
+  }
+
+  /** ", working the Buttonhole row in place of Row 1 on the 17th and every foll 18th row until there are 5 buttonholes". */
+  private inPlaceOf = this.RULE('inPlaceOf', (): NonNullable<RepeatRows['inPlace']> => {
+    this.CONSUME(Any);
+    this.CONSUME1(Any);
+    const start = this.from();
+    this.MANY({ GATE: () => !this.at(1, W.InsteadOf), DEF: () => this.CONSUME2(Any) });
+    const end = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
+    this.CONSUME3(Any);
+    const of: number[] = [];
+    this.MANY1({ GATE: () => this.at(1, ...rowWords, CountToken, Ordinal) && !this.segmentAhead(1), DEF: () => { const token = this.CONSUME4(Any) as KnitToken; this.ACTION(() => { const value = token.payload?.values?.[0]; if (typeof value === 'number') of.push(value); }); } });
+    const segments: Segment[] = [];
+    this.OPTION({ GATE: () => this.segmentAhead(1), DEF: () => { const read = this.SUBRULE(this.schedule); this.ACTION(() => segments.push(...read)); } });
+    return this.ACTION(() => ({ name: this.words(start, end).toLowerCase().replace(/^the /, '').replace(/ (row|rnd|round)s?$/, ''), of, schedule: segments }));
+  });
+}
