@@ -24,6 +24,8 @@ const lists: readonly [string, string[][]][] = [
   ['**k** = knit; **p** = purl', kp],
   ['K, knit; P, purl'.replaceAll('K', 'k').replaceAll('P', 'p'), kp],
   ['k knit\np purl', kp],
+  ['k **knit**\np **purl**', kp],
+  ['K: knit\nP: purl'.toLowerCase(), kp],
   ['| Abbr. | Meaning |\n|---|---|\n| k | knit |\n| p | purl |', kp],
   ['| | |\n|---|---|\n| k | knit |\n| p | purl |', kp],
   ['| k | knit | p | purl |\n|---|---|---|---|\n| sl | slip | st | stitch |', [...kp, ['sl', 'slip'], ['st', 'stitch']]],

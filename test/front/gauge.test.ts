@@ -106,3 +106,8 @@ describe('several gauges', () => {
 it('a row of the pattern is no gauge', () => {
   expect(gauges('# Kelp\n\n## Back\n\nCast on 60 sts.\n\nRow 1: K20 sts, work 8 sts for 4 in.\n')).toEqual([]);
 });
+
+it('the fabric may stand before the length', () => {
+  const [found] = gauges('# Kelp\n\n**Gauge** 22 sts and 30 rows in stockinette on 4 mm needles = 4 x 4" (10 x 10 cm).\n');
+  expect(found).toMatchObject({ stitches: 22, rows: 30, over: '4 in / 10 cm', fabric: 'stockinette', needle: '4 mm needles' });
+});

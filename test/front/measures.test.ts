@@ -46,6 +46,15 @@ describe('named measures', () => {
       ['Foot (cm)', 'other', '22,24,26 cm'],
     ]);
   });
+  it('pairs two rows of one measure', () => {
+    const source = front(
+      '| | S | M | L |\n|---|---|---|---|\n| Bust (in) | 34 | 38 | 42 |\n| Bust (cm) | 86 | 96.5 | 106.5 |\n| Hem | 34" | 38" | 42" |\n| | 86 cm | 96.5 cm | 106.5 cm |',
+    );
+    expect(read(source).front.pairs.map((pair) => shorts([pair.first, pair.second]))).toEqual([
+      '34,38,42 in / 86,96.5,106.5 cm',
+      '34,38,42 in / 86,96.5,106.5 cm',
+    ]);
+  });
   it('reads a row per size', () => {
     const source =
       '# K\n\n## Sizes\n\n| Size | To fit chest | Length |\n|---|---|---|\n| S | 80 cm | 50 cm |\n| M | 90 cm | 52 cm |\n| L | 100 cm | 54 cm |\n';
@@ -102,7 +111,10 @@ describe('measures in two units', () => {
   ])('%s', (line, pair) => {
     expect(pairs(line)).toEqual([pair]);
   });
-  it.each(['24 in, then 11 in', '5 cm from the edge and 2 in apart', '36 [37: 38] cm', '19½ (20) in'])('%s is none', (line) => {
-    expect(pairs(line)).toEqual([]);
-  });
+  it.each(['24 in, then 11 in', '5 cm from the edge and 2 in apart', '36 [37: 38] cm', '19½ (20) in', '4.5 mm 24 in circular'])(
+    '%s is none',
+    (line) => {
+      expect(pairs(line)).toEqual([]);
+    },
+  );
 });

@@ -38,6 +38,14 @@ const lines: readonly [string, ReturnType<typeof needles>][] = [
   ['spare needle', [[null, null, null, 'spare', '', null]]],
   ['Needles one size smaller than gauge needle for ribs', [[null, null, null, null, '', 'one size smaller']]],
   ['Old UK size 8 (4 mm) needles', [[4, null, '8', null, '', null]]],
+  [
+    'Needles 3½ and 4 mm',
+    [
+      [3.5, null, null, null, '', null],
+      [4, null, null, null, '', null],
+    ],
+  ],
+  ['US 7 / 4.5 mm 24" circulars', [[4.5, '7', null, 'circular', '24 in', null]]],
   ['No. 8 (4 mm) needles', [[4, null, '8', null, '', null]]],
 ];
 

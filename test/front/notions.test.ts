@@ -68,6 +68,13 @@ const lines: readonly [string, ReturnType<typeof notions>][] = [
     ],
   ],
   ['A cushion pad, 45 × 45 cm (17¾ × 17¾ in)', [['cushion pad', [1]]]],
+  [
+    'st holders (2); st markers (4)',
+    [
+      ['stitch holder', [2]],
+      ['stitch marker', [4]],
+    ],
+  ],
   ['3 wooden hoops', [['wooden hoop', [3]]]],
 ];
 

@@ -55,6 +55,10 @@ describe('blocks of the front', () => {
       'Slip the first st.',
     ]);
   });
+  it('end at a bold run-in that begins to work', () => {
+    const source = '# K\n\n**SIZES**\n\nS (M, L)\n\n**YARN** 3 balls\n\n**BACK**\nWith 4 mm needles cast on 60 (64, 68) sts.\n';
+    expect(blocks(source)).toEqual(['SIZES', 'S (M, L)', 'YARN 3 balls']);
+  });
   it('leave a size section of the instructions alone', () => {
     const source =
       '# K\n\n## Yoke\n\nCast on 60 sts.\n\n### Sizes 3 and 4 only\n\nRow 1: Knit.\n\n### All sizes\n\nRow 2: Knit.\n\n### Size 6\n\nKnit 1 row.\n';

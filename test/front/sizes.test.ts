@@ -30,6 +30,8 @@ const declared: readonly [string, readonly string[], string?][] = [
   ['## Measurements\n\n| | S | M | L |\n|---|---|---|---|\n| Bust | 80 | 90 | 100 |', s3],
   ['## Sizing\n\n| Size | S | M | L |\n|---|---|---|---|\n| Bust, cm | 80 | 90 | 100 |', s3],
   ['## Sizes\n\n| Size | Chest |\n|---|---|\n| S | 80 cm |\n| M | 90 cm |\n| L | 100 cm |', s3],
+  ['## Info\n\n| | 1 | 2 | 3 |\n|---|---|---|---|\n| Chest, cm | 92 | 102 | 112 |', ['1', '2', '3']],
+  ["Sizes: Women's S (M, L)", s3],
   ['## Details\n\n| Sizes | S (M, L) |\n|---|---|\n| Yarn | DK |', s3],
   ['The numbers are given for size S (M, L) throughout.', s3],
   ['Instructions are for size Small. Changes for Medium and Large are in parentheses.', ['Small', 'Medium', 'Large']],

@@ -103,6 +103,29 @@ describe('several colours', () => {
       ],
     ],
     [
+      '5 (6, 6) x 50g balls of DK in Kelp (A), plus 1 ball each in Foam (B) and Rust (C)',
+      [
+        ['A', [5, 6, 6]],
+        ['B', [1]],
+        ['C', [1]],
+      ],
+    ],
+    [
+      'Worsted weight, MC 800 (900, 1000) yards; CC 200 yards',
+      [
+        ['MC', null],
+        ['CC', null],
+      ],
+    ],
+    [
+      'Orrin Aran: A, 3 balls; B and C, 2 balls each',
+      [
+        ['A', [3]],
+        ['B', [2]],
+        ['C', [2]],
+      ],
+    ],
+    [
       'Main colour (MC): 4 balls\nContrast colour (CC1): 1 ball',
       [
         ['MC', [4]],

@@ -31,6 +31,8 @@ function isTerm(words: string): boolean {
   return /^[A-Za-z0-9*[\](]/.test(term) && !noTerm.test(term);
 }
 
+const longestTerm = 60;
+
 interface Mark {
   readonly at: number;
   readonly length: number;
@@ -61,6 +63,8 @@ function marksOf(text: string, pattern: RegExp): readonly Mark[] {
 function termStart(text: string, end: number, floor: number): number {
   let depth = 0;
   for (let at = end - 1; at >= floor; at -= 1) {
+    // No term is as long as this; the words belong to the meaning before.
+    if (end - at > longestTerm) return -1;
     const letter = text[at]!;
     if (letter === ')' || letter === ']') depth += 1;
     else if (letter === '(' || letter === '[') depth -= 1;
@@ -82,7 +86,7 @@ function entriesBy(text: string, pattern: RegExp): readonly Entry[] {
   let floor = 0;
   for (const mark of marksOf(text, pattern)) {
     const from = termStart(text, mark.at, floor);
-    const atBoundary = from > floor || floor === 0;
+    const atBoundary = from >= 0 && (from > floor || floor === 0);
     if (!atBoundary || !isTerm(text.slice(from, mark.at).replace(/^[\s*•-]+/, ''))) continue;
     entries.push({ from, termEnd: mark.at, meaning: mark.at + mark.length });
     floor = mark.at + mark.length;
@@ -162,10 +166,25 @@ const place = (text: string, from: number, to: number, offset: number): Placed =
   return { text: piece.text, start: offset + piece.from, end: offset + piece.to };
 };
 
+/** `k **knit**`: the meaning in bold, the term before it. */
+function meaningsInBold(segment: Segment): readonly Abbreviation[] {
+  const { text, start } = segment;
+  let from = 0;
+  return segment.emphasis.flatMap((span) => {
+    const term = place(text, from, span.start - start, start);
+    const meaning = place(text, span.start - start, span.end - start, start);
+    from = span.end - start;
+    return isTerm(term.text) ? pairUp(term, meaning) : [];
+  });
+}
+
 /** `**k** knit`, or `K, knit; P, purl`: no separator of their own. */
 function fallback(segment: Segment): readonly Abbreviation[] {
   const { text, start } = segment;
   const bold = segment.emphasis.filter((span) => isTerm(text.slice(span.start - start, span.end - start).replaceAll('*', '')));
+  if (bold.length > 0 && text.slice(0, Math.max(0, bold[0]!.start - start)).replace(/[\s*_•-]/g, '') !== '') {
+    return meaningsInBold(segment);
+  }
   if (bold.length > 0) {
     return bold.flatMap((span, i) => {
       const end = bold[i + 1]?.start ?? start + text.length;

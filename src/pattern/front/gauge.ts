@@ -98,6 +98,14 @@ const cutFabric = (words: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
+/** "22 sts in st st on 4 mm needles = 10 cm": the words between the counts and their length. */
+function between(draft: Draft, text: string): string {
+  const counts = [draft.stitches, draft.rows].filter((count) => count !== null);
+  const end = Math.max(...counts.map((count) => count.end));
+  const over = draft.over.find((one) => one.start >= end);
+  return over === undefined ? '' : text.slice(end, over.start);
+}
+
 /** The lengths printed with the counts, not those taken over from the gauge before. */
 function ownLengths(draft: Draft): Draft['over'] {
   const counts = [draft.stitches, draft.rows].filter((count) => count !== null);
@@ -118,10 +126,11 @@ function lineUp(draft: Draft, segment: Segment, from: number, to: number): Gauge
   const tail = text.slice(last, to);
   const head = text.slice(from, first);
   const sentence = /^(?:[^.;]|\.(?=\S)){0,300}/.exec(tail)![0];
-  const behind = fabricAfter.exec(sentence.replace(/^\s?["″]/, ''))?.[1];
+  const middle = between(draft, text);
+  const behind = fabricAfter.exec(sentence.replace(/^\s?["″]/, ''))?.[1] ?? fabricAfter.exec(middle)?.[1];
   const ahead = fabricBefore.exec(head)?.[1] ?? labelFabric(segment.label);
   const fabric = behind === undefined ? null : cutFabric(behind);
-  const needle = needleWords.exec(sentence)?.[1] ?? needleWords.exec(head)?.[1];
+  const needle = needleWords.exec(sentence)?.[1] ?? needleWords.exec(middle)?.[1] ?? needleWords.exec(head)?.[1];
   return {
     stitches: draft.stitches?.value ?? null,
     rows: draft.rows?.value ?? null,

@@ -130,9 +130,10 @@ export function readText(text: string, start: number, label: string | null, size
   const named: NamedMeasure[] = [];
   const pairs: MeasurePair[] = [];
   let floor = 0;
+  // A label names what stands in its own sentence.
+  const stop = label === null ? -1 : text.search(/(?<!\bapprox|\bno|\bin)[.!?]\s/i);
   for (const group of groupsOf(text, found)) {
-    // A label names what stands in its own sentence.
-    const own = /(?<!\bapprox|\bno|\bin)[.!?]\s/i.test(text.slice(0, group[0]!.start)) ? null : label;
+    const own = stop >= 0 && stop < group[0]!.start ? null : label;
     const { name, end } = nameOf(text, group, own, floor);
     floor = end;
     const measures: readonly Measure[] = group.map((item) => item.measure);

@@ -43,7 +43,9 @@ function sizesIn(text: string): readonly Size[] {
     const end = at + number.length;
     const before = text.slice(Math.max(0, at - 14), at);
     const behind = text.slice(end, end + 14);
-    const mm = /^\s?-?(mm\b|millimet(?:re|er)s?\b)/i.exec(behind);
+    // "3½ and 4 mm" gives the unit once.
+    const shared = /^\s(?:and|or|&)\s\d[\d.½¼¾]{0,4}\s?mm\b/i.test(text.slice(end, end + 24));
+    const mm = shared ? /^/.exec('') : /^\s?-?(mm\b|millimet(?:re|er)s?\b)/i.exec(behind);
     if (mm !== null && number.value >= 0.5 && number.value <= 50)
       sizes.push({ system: 'mm', value: String(number.value), start: at, end: end + mm[0].length });
     else if (/\d$/.test(before) || /^[\d]/.test(behind)) {

@@ -14,8 +14,17 @@ const things: readonly (readonly [name: string, ...others: string[]])[] = [
   ['yarn needle'],
   ['sewing needle'],
   ['blunt needle', 'blunt-ended needle'],
-  ['stitch marker', 'locking marker', 'locking stitch marker', 'removable marker', 'split-ring marker', 'ring marker', 'marker'],
-  ['stitch holder', 'holder', 'length of holding cord', 'holding thread'],
+  [
+    'stitch marker',
+    'locking marker',
+    'locking stitch marker',
+    'removable marker',
+    'split-ring marker',
+    'ring marker',
+    'st marker',
+    'marker',
+  ],
+  ['stitch holder', 'st holder', 'holder', 'length of holding cord', 'holding thread'],
   ['safety pin'],
   ['blocking pin'],
   ['blocking wire'],
@@ -124,8 +133,9 @@ function fromClause(text: string, start: number): readonly Notion[] {
   const notions: Notion[] = [];
   let from = 0;
   for (const thing of found) {
-    const count = countFor(text, from, thing.at);
-    const end = thing.at + thing.length;
+    const behind = /^\s?\((\d{1,2})\)/.exec(text.slice(thing.at + thing.length, thing.at + thing.length + 6));
+    const count = countFor(text, from, thing.at) ?? (behind === null ? null : { values: [Number(behind[1])], start: thing.at });
+    const end = thing.at + thing.length + (behind?.[0].length ?? 0);
     const more = alsoOneMore(text, end);
     const values = more > 0 && count !== null ? count.values.map((value) => (value === null ? null : value + 1)) : (count?.values ?? null);
     notions.push({ name: thing.name, count: values, span: { start: start + (count?.start ?? thing.at), end: start + end + more } });

@@ -49,10 +49,18 @@ interface Section {
 
 const none: Section = { topic: null, heading: null, depth: 0, firm: false };
 
-export const trimmed = (text: string, start: number): { text: string; start: number } => {
-  const lead = text.length - text.trimStart().length;
-  return { text: text.trim(), start: start + lead };
-};
+/** The stretches that touch a range. They come in order and do not overlap, so the first is found by halving. */
+function within(spans: readonly Span[], start: number, end: number): readonly Span[] {
+  let [low, high] = [0, spans.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (spans[middle]!.end <= start) low = middle + 1;
+    else high = middle;
+  }
+  const found: Span[] = [];
+  for (let i = low; i < spans.length && spans[i]!.start < end; i += 1) found.push(spans[i]!);
+  return found;
+}
 
 /** A paragraph that is only a title: wholly emphasised or in capitals, few words, nothing after it on the line. */
 function isTitle(passage: Passage): boolean {
@@ -77,7 +85,7 @@ function boldLabel(passage: Passage, line: number, end: number): Label | null {
   const text = passage.text;
   let from = line;
   while (from < end && (text[from] === ' ' || text[from] === '\t')) from += 1;
-  const span = passage.emphasis.find(
+  const span = within(passage.emphasis, passage.start + line, passage.start + Math.min(end, line + 100)).find(
     (s) => s.start - passage.start <= from && s.end - passage.start > from && s.start - passage.start >= line - 4,
   );
   if (span === undefined) return null;
@@ -121,7 +129,7 @@ function plainLabel(text: string, from: number, end: number): Label | null {
 function innerLabels(passage: Passage, from: number, end: number): readonly Label[] {
   const text = passage.text;
   const found: Label[] = [];
-  for (const span of passage.emphasis) {
+  for (const span of within(passage.emphasis, passage.start + from, passage.start + end)) {
     const at = span.start - passage.start;
     if (at <= from || span.end - passage.start > end) continue;
     const label = boldLabel(passage, at, end);
@@ -129,13 +137,11 @@ function innerLabels(passage: Passage, from: number, end: number): readonly Labe
       found.push(label);
   }
   const pattern = /[.;|·]\s+([A-Z][A-Za-z&/() ]{2,30}):\s/g;
-  pattern.lastIndex = from;
-  for (let match = pattern.exec(text); match !== null && match.index < end; match = pattern.exec(text)) {
+  const bold = new Set(found.map((label) => label.from));
+  for (const match of text.slice(from, end).matchAll(pattern)) {
     const topic = topicOfLabel(match[1]!);
-    if (topic === null) continue;
-    const at = match.index + match[0].indexOf(match[1]!);
-    if (!found.some((label) => label.from <= at && label.to > at))
-      found.push({ topic, text: match[1]!, from: at, to: match.index + match[0].length });
+    const at = from + match.index + match[0].indexOf(match[1]!);
+    if (topic !== null && !bold.has(at)) found.push({ topic, text: match[1]!, from: at, to: from + match.index + match[0].length });
   }
   return found.sort((a, b) => a.from - b.from);
 }
@@ -165,7 +171,7 @@ function segmentsOf(passage: Passage, block: Block, at: number, section: Section
     label,
     text: passage.text.slice(from, to),
     start: passage.start + from,
-    emphasis: passage.emphasis.filter((span) => span.end > passage.start + from && span.start < passage.start + to),
+    emphasis: within(passage.emphasis, passage.start + from, passage.start + to),
     block,
     at,
     heading: section.heading,

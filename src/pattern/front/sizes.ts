@@ -131,7 +131,8 @@ function fromTable(table: TableLines): SizeList | null {
       /size|fit/i.test(name) ||
       table.topic === 'sizes' ||
       table.topic === 'measures' ||
-      named.some((word) => /^(xs|s|m|l|small)$/i.test(word));
+      named.some((word) => /^(xs|s|m|l|small)$/i.test(word)) ||
+      (named.every((word, i) => word === String(i + 1)) && measuresBodies(table));
     if (!sized) continue;
     const [start, end] = passageSpan(rest);
     return list(
@@ -143,6 +144,12 @@ function fromTable(table: TableLines): SizeList | null {
   }
   return fromColumn(table);
 }
+
+/** A row of the table measures a body or a garment. */
+const measuresBodies = (table: TableLines): boolean =>
+  table.rows.some((row) =>
+    /\b(?:chest|bust|to fit|circumference|length|width|hip|waist|foot|head|sleeve)\b/i.test(row.cells[0]?.text ?? ''),
+  );
 
 /** One row per size: `| Size | Chest |` above `| S | 81 cm |`. */
 function fromColumn(table: TableLines): SizeList | null {
@@ -213,7 +220,7 @@ function fromLists(manuscript: Manuscript): SizeList | null {
       block.kind === 'paragraph' || block.kind === 'item' ? [block] : block.kind === 'tableRow' ? block.cells : [];
     for (const passage of passages) {
       for (const found of numberLists(passage.text, null)) {
-        if (found.values.length < 2 || found.bracket === null) continue;
+        if (found.values.length < (found.bracket === null ? 3 : 2)) continue;
         total += 1;
         const known = byLength.get(found.values.length);
         if (known !== undefined) known.count += 1;

@@ -119,22 +119,27 @@ function partsOf(text: string, balls: readonly Balls[]): readonly { from: number
     if (colourLead.test(text.slice(match.index + 1, match.index + 60))) starts.add(match.index + 1);
   }
   entryStart.lastIndex = 0;
+  const digit = text.search(/\d/);
+  const firstNumber = digit < 0 ? text.length : digit;
   for (let match = entryStart.exec(text); match !== null; match = entryStart.exec(text)) {
     const at = match.index + match[0].length;
     // What stands before the first colour belongs to all of them.
-    if (/\d/.test(text.slice(0, at))) starts.add(at);
+    if (at > firstNumber) starts.add(at);
     if (match[0].length === 0) entryStart.lastIndex += 1;
   }
   for (const [i, ball] of balls.entries()) {
-    const near = [...starts].some((start) => start > 0 && start <= ball.list.index && ball.list.index - start < 12);
+    const near = [...Array(12).keys()].some((back) => ball.list.index - back > 0 && starts.has(ball.list.index - back));
     if (i === 0 || near) continue;
     if (/(?:\b(?:and|plus)|[,;.])\s{1,3}$/i.test(text.slice(Math.max(0, ball.list.index - 8), ball.list.index)))
       starts.add(ball.list.index);
   }
   const sorted = [...starts].sort((a, b) => a - b);
+  let next = 0;
   return sorted.map((from, i) => {
     const to = sorted[i + 1] ?? text.length;
-    return { from, to, balls: balls.find((ball) => ball.list.index >= from && ball.list.index < to) ?? null };
+    while ((balls[next]?.list.index ?? from) < from) next += 1;
+    const ball = balls[next];
+    return { from, to, balls: ball !== undefined && ball.list.index < to ? ball : null };
   });
 }
 
