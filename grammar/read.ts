@@ -3,6 +3,7 @@ import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts
 import { labelAt } from './phrases/labels.ts';
 import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
+import { onThisRow, shapedRow } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
@@ -120,7 +121,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         const parsed = statementAt(rest, base, text);
         if (parsed !== null) {
           if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
-            state.open.does = parsed.value;
+            state.open.does = parsed.value.type === 'shape' ? onThisRow(parsed.value) : parsed.value;
             state.open.end = parsed.value.span.end;
           } else {
             flush();
@@ -132,6 +133,26 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         }
       }
       head = false;
+      if (isA(rest[0], W.Inc, W.Dec) && state.open !== null) {
+        const command = statementAt(rest, base, text);
+        const row = state.open as OpenRow;
+        if (command?.value.type === 'shape') {
+          const shaped = command.value.schedule.every((segment) => segment.kind === 'this') ? shapedRow(row, command.value, { start: row.start, end: command.value.span.end }) : null;
+          if (shaped !== null) {
+            row.does = shaped.does;
+            row.steps = shaped.steps;
+            row.end = command.value.span.end;
+            at += command.eaten;
+            continue;
+          }
+          if (command.value.schedule.length > 0) {
+            flush();
+            out.push(command.value);
+            at += command.eaten;
+            continue;
+          }
+        }
+      }
       const told = statedAt(rest, base, text);
       if (told !== null) {
         told.value.forEach(attach);

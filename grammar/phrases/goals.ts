@@ -3,7 +3,7 @@
  *
  *     until armhole measures 19 cm · until 76 sts rem · until 96 rows have been worked · ending with a WS row · when front measures 28 cm
  */
-import { Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+import { Name, Fabric, Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
 import type { EndSide, Goal } from '../tree.ts';
 import { Shaping } from './shaping.ts';
@@ -77,10 +77,18 @@ export class Goals extends Shaping {
     });
   });
 
+  /** "5 cm in rib": the fabric stands behind the measure. */
+  protected fabricBehind(): boolean {
+    if (!this.at(0, W.Cm, W.Inch, W.Mm, Close) && !(this.at(0, W.In) && this.at(-1, CountToken))) return false;
+    if (this.at(1, Fabric, W.Patt, W.Rib)) return true;
+    return this.at(1, W.In) && this.at(2, Fabric, W.Patt, W.Rib, Name);
+  }
+
   private goalEnds(settled: boolean): boolean {
     if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime, Close)) return true;
     if (this.at(1, Open)) return !(this.payload(1)?.holds === 'measure' || this.payload(1)?.holds === 'remark');
     if (this.endingSideAhead()) return true;
+    if (settled && this.fabricBehind()) return true;
     if (this.at(1, Comma)) return settled || this.at(2, W.Ending, W.End, W.Inc, W.Dec, W.Then) || this.endingSideAhead();
     if (this.at(1, W.Then)) return true;
     if (this.at(1, W.Inc, W.Dec) && settled) return true;

@@ -161,6 +161,7 @@ export class Places extends PickingUp {
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
     if (this.at(2, W.To)) return !this.at(stitch, W.At) ;
     if (this.at(stitch, W.Evenly)) return true;
+    if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of)) return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
   }
@@ -173,7 +174,7 @@ export class Places extends PickingUp {
     const count = this.SUBRULE(this.count);
     let onLastRow = false;
     this.MANY({
-      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
+      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
       DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
     });
     return this.ACTION(() => ({ type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count, onLastRow, span: this.span(start) }));
@@ -184,7 +185,7 @@ export class Places extends PickingUp {
     if (this.at(1, W.Thread)) return this.within(2, 6, W.Yarn, W.St) || /^(tail|through)/.test(this.image(2));
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
     if (this.at(1, W.Not)) return this.at(2, W.Join);
-    if (this.at(1, W.Join)) return true;
+    if (this.at(1, W.Join)) return !this.joinsColour();
     if (this.at(1, W.Work, W.Cont)) return this.backAndForth(2);
     if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
     return false;
@@ -196,6 +197,13 @@ export class Places extends PickingUp {
       if (this.separator(ahead)) return false;
     }
     return false;
+  }
+
+  /** "join in B", "join MC": a colour, not stitches. */
+  private joinsColour(): boolean {
+    if (this.image(1) === 'join in') return !this.within(2, 5, W.InRound, W.St, W.Yarn);
+    const colour = this.at(2, W.Yarn) && this.at(3, Word) ? 3 : 2;
+    return (this.at(colour, Word, W.Marker) && /^(?:[a-z]|[mc]c\d?|colour|color|contrast|main)$/.test(this.image(colour))) && (this.separator(colour + 1) || this.at(colour + 1, W.And, W.For, Dash));
   }
 
   /** "work back and forth in rows", "cont in rows": the piece is flat from here on. */
@@ -238,6 +246,7 @@ export class Places extends PickingUp {
 
   protected changeAhead(): boolean {
     if (this.at(1, W.Change, W.Break)) return true;
+    if (this.at(1, W.Join)) return this.joinsColour();
     if (this.at(1, W.With)) return !this.at(2, Stitch) || this.at(2, W.Rs, W.Ws);
     if (this.at(1, W.Rs, W.Ws)) return this.at(2, W.Facing, Comma) || /facing/.test(this.image(1));
     if (this.at(1, W.Not)) return this.at(2, W.Break);
@@ -259,7 +268,7 @@ export class Places extends PickingUp {
     return this.ACTION((): Change => {
       const detail = this.words(start, this.LA(0).startOffset + this.LA(0).image.length);
       const words = detail.toLowerCase();
-      const what: Change['what'] = /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
+      const what: Change['what'] = head.tokenType === W.Join ? 'join' : /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
         : /needle|dpn|circular|\bmm\b/.test(words) ? 'needle' : 'yarn';
       return { type: 'change', what, detail, span: this.span(start) };
     });

@@ -75,12 +75,14 @@ export class Rows extends RowRepeats {
 
   /** Common head of plain rows and rows to a length: "Beg with a k row, cont in st st for". */
   private head = this.RULE('head', (): Head => {
+    const start = this.from();
     let begin: Plain['begin'] = null;
     let ending: EndSide | null = null;
     let beginRow: number | null = null;
     let fabric: string | null = null;
     let verb = 'work';
     let as = false;
+    let both = false;
     this.OPTION({
       GATE: () => this.at(1, W.Beg),
       DEF: () => {
@@ -94,10 +96,13 @@ export class Rows extends RowRepeats {
               if (this.at(0, W.Rs)) begin = 'RS';
               if (this.at(0, W.Ws)) begin = 'WS';
               if (this.at(0, Ordinal)) beginRow = token.payload?.values?.[0] ?? null;
+              if (this.at(0, W.Ending)) both = true;
             });
           },
         });
         this.CONSUME2(Any);
+        // "beg and ending with a p row"
+        this.ACTION(() => { if (both && begin !== null) ending = { type: 'endSide', last: begin === 'k' || begin === 'RS' ? 'RS' : 'WS', row: null, edge: null, span: this.span(start) }; });
         this.OPTION1({ GATE: () => this.at(1, CountToken) && this.at(0, ...rowWords), DEF: () => { const token = this.CONSUME3(Any) as KnitToken; this.ACTION(() => { beginRow = token.payload?.values?.[0] ?? null; }); } });
         this.MANY1({ GATE: () => this.at(1, Comma, W.And) && !this.endingSideAhead(), DEF: () => this.CONSUME4(Any) });
         // "beg and ending with a p row, work 7 rows": the side of the last row stands before the verb
@@ -142,7 +147,7 @@ export class Rows extends RowRepeats {
       DEF: () => {
         this.OR([
           { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
-          { GATE: () => this.at(1, Comma) && this.at(2, W.Inc, W.Dec) || this.at(1, W.Inc, W.Dec), ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME4(Any) }); const step = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(step)); } },
+          { GATE: () => this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec) || this.at(1, W.Inc, W.Dec), ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) }); const step = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(step)); } },
           { GATE: () => this.at(1, Comma) && this.at(2, W.Beg), ALT: () => { this.CONSUME5(Any); const begin = this.SUBRULE(this.beginClause); this.ACTION(() => { if (begin.last) state.ending = begin.last; state.begin = begin.begin; }); } },
           { GATE: () => this.at(1, Comma, Open) , ALT: () => this.SUBRULE(this.asideClause) },
           {
@@ -171,8 +176,8 @@ export class Rows extends RowRepeats {
 
   private insideRows = this.RULE('insideRows', (): Statement => {
     return this.OR([
-      { GATE: () => this.shapeAhead(), ALT: () => this.SUBRULE(this.shape) as Statement },
       { GATE: () => this.evenlyAhead(), ALT: () => this.SUBRULE(this.evenlyStep) as Statement },
+      { GATE: () => this.shapeAhead(), ALT: () => this.SUBRULE(this.shape) as Statement },
       { ALT: () => this.SUBRULE(this.looseChange) as Statement },
     ]);
   });
@@ -214,7 +219,8 @@ export class Rows extends RowRepeats {
     if (this.at(1, Open)) return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && (this.at(3, ...rowWords, W.Ridge)));
     if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken);
     if (this.at(1, W.For)) return this.at(0, W.Given, W.As);
-    if (this.at(1, W.And, W.Then, W.Until)) return false;
+    if (this.at(1, W.And)) return this.at(2, W.Inc, W.Dec) && this.at(3, CountToken, W.To);
+    if (this.at(1, W.Then, W.Until)) return false;
     if (this.at(1, Dash, FullStop, Semicolon, Close) || Number.isNaN(this.LA(1).startOffset)) return false;
     return this.at(1, Fabric, Name, W.Rib, W.Patt, W.In, W.Straight, W.As, W.Given, W.Set, W.Of, Word, W.More, W.On, W.Round, W.Row, W.These, W.At, W.Beg, W.All, W.Across, W.St, W.For);
   }
@@ -238,19 +244,21 @@ export class Rows extends RowRepeats {
   until = this.RULE('until', (): Until => {
     const start = this.from();
     const head = this.SUBRULE(this.head);
-    const state: { goal: Goal | null; ending: EndSide | null; inside: Statement[] } = { goal: null, ending: null, inside: [] };
+    const state: { ending: EndSide | null; inside: Statement[]; fabric: string | null } = { ending: null, inside: [], fabric: null };
     this.MANY({ GATE: () => !this.at(1, W.Until, W.For, CountToken), DEF: () => this.CONSUME(Any) });
     this.OPTION({ GATE: () => this.at(1, W.Until, W.For), DEF: () => this.CONSUME1(Any) });
     const goal = this.SUBRULE(this.goal);
     this.MANY1({
-      GATE: () => this.endingSideAhead() || (this.at(1, Comma) && this.at(2, W.Inc, W.Dec)),
+      GATE: () => this.endingSideAhead() || (this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec)) || this.fabricBehind(),
       DEF: () => this.OR([
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
+        // "work 5 cm in rib"
+        { GATE: () => this.fabricBehind(), ALT: () => { this.OPTION2({ GATE: () => this.at(1, W.In), DEF: () => this.CONSUME5(Any) }); const token = this.CONSUME6(Any) as KnitToken; this.ACTION(() => { state.fabric = token.payload?.fabric ?? token.payload?.name ?? (this.at(0, W.Rib) ? 'rib' : 'patt'); }); } },
         { ALT: () => { this.CONSUME2(Any); const inside = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(inside)); } },
       ]),
     });
     this.OPTION1({ GATE: () => this.at(1, W.And) && this.at(2, Word) && /ing$/.test(this.image(2)), DEF: () => { this.CONSUME3(Any); this.MANY2({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME4(Any) }); } });
-    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal, ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) }));
+    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric ?? state.fabric, begin: head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal, ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) }));
   });
 
   protected contAhead(): boolean {
@@ -273,6 +281,13 @@ export class Rows extends RowRepeats {
   }
 
   protected standingAhead(): boolean {
+    // "work new sts into moss st", "work all inc'd sts in st st"
+    if (this.at(1, W.Work)) {
+      for (let ahead = 2; ahead < 7; ahead += 1) {
+        if (this.at(ahead, W.St)) return ahead > 2 && this.at(ahead + 1, W.In, W.Into) && this.at(ahead + 2, Fabric, W.Patt, W.Rib, Name);
+        if (!this.at(ahead, Word, W.Inc, W.All, W.More, W.These, W.Edge, W.First, W.Last, W.CastOn) || /^(next|rem)/.test(this.image(ahead))) return false;
+      }
+    }
     if (!this.at(1, W.Keep)) return false;
     for (let ahead = 2; ahead < 24; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, W.SameTime, Dash)) return ahead > 2;
