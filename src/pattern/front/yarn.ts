@@ -109,7 +109,8 @@ function one(text: string, start: number, balls: Balls | null, label: string | n
 }
 
 /** A colour name that begins an entry: "MC: 5 balls", "A, 3 balls", "CC 200 yards". */
-const entryStart = /(?:^|[;.,:\n]\s{0,3}|(?<!\b[A-H]\s)\b(?:and|plus)\s)(?=(?:yarn\s)?(?:MC|CC\d?|MS|[A-H])(?:\s(?:and|&)\s[A-H])?\s?[:=,–-]?\s{0,2}\d)/g;
+const entryStart =
+  /(?:^|[;.,:\n]\s{0,3}|(?<!\b[A-H]\s)\b(?:and|plus)\s)(?=(?:yarn\s)?(?:MC|CC\d?|MS|[A-H])(?:\s(?:and|&)\s[A-H])?\s?[:=,–-]?\s{0,2}\d)/g;
 
 /** Where a second yarn begins inside one segment: "… and 1 ball in Shade 2", "CC: 2 skeins" on a line of its own. */
 function partsOf(text: string, balls: readonly Balls[]): readonly { from: number; to: number; balls: Balls | null }[] {
