@@ -2,6 +2,7 @@
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
 import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
+import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { onThisRow, shapedRow } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
@@ -43,9 +44,9 @@ interface OpenRow {
   end: number;
 }
 
-const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pullOver', 'pickUp', 'resolve']);
+const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pullOver', 'pickUp']);
 
-function finish(open: OpenRow): Statement[] {
+function finish(open: OpenRow, between: (start: number, end: number) => string): Statement[] {
   const span = { start: open.start, end: open.end };
   if (open.label === null && open.does === null && !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))) {
     // Orders that are no row: each stands for itself.
@@ -53,12 +54,12 @@ function finish(open: OpenRow): Statement[] {
     if (open.stated.length > 0) return [...open.steps, ...open.stated];
     return last === undefined ? [] : [...open.steps];
   }
-  return [{ type: 'row', label: open.label, children: wholeRow(open.steps), does: open.does, stated: open.stated, span }];
+  return splitRow({ type: 'row', label: open.label, children: wholeRow(open.steps), does: open.does, stated: open.stated, span }, between);
 }
 
 /** "Knit." and "P." as the whole text of a row mean every stitch. */
 function wholeRow(steps: readonly Step[]): Step[] {
-  const worked = steps.filter((step) => rowSteps.has(step.type) && step.type !== 'resolve');
+  const worked = steps.filter((step) => rowSteps.has(step.type));
   const only = worked.length === 1 ? worked[0] : undefined;
   if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p')) return [...steps];
   const run: Repeat = { type: 'repeat', form: 'run', verb: only.stitch, children: [only], extent: { kind: 'end' }, once: [], ending: null, mark: null, markSpan: null, span: only.span };
@@ -77,7 +78,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
 
   const flush = (): void => {
-    if (state.open !== null) out.push(...finish(state.open));
+    if (state.open !== null) out.push(...finish(state.open, (start, end) => text.slice(start - base, end - base)));
     state.open = null;
   };
   const openRow = (label: Label | null, start: number): OpenRow => {
@@ -275,7 +276,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       out.push(title);
       return;
     }
-    if (!ordersAt(first)) {
+    // "At each neck edge, dec 1 st …": the place stands before the command.
+    const placed = isA(first, W.At, W.Each) && statementAt(tokens.slice(at, to), base, text) !== null;
+    if (!ordersAt(first) && !placed) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);

@@ -3,7 +3,7 @@
  *
  *     Rep last 2 rows 9 times more · Work Rows 1–8 twice · Rep Dec Row every RS row 3 more times · Rep from ** until all sts are worked
  */
-import { Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Mark, Name, Ordinal, Stitch, W, Word } from '../tokens.ts';
+import { Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Mark, Name, Ordinal, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, EndSide, Goal, RepeatRows, RowsNamed, Segment } from '../tree.ts';
 import { References } from './references.ts';
 
@@ -12,8 +12,17 @@ const rowWords = [W.Row, W.Round];
 export class RowRepeats extends References {
   protected repeatRowsAhead(): boolean {
     if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
+    // "then Rnd 1 only until 16 sts rem", "Rows 1–2 a total of 16 times": the verb is understood.
+    if (this.at(1, ...rowWords)) return this.verbless();
     if (!this.at(1, W.Work)) return false;
     return this.rowsNamedAhead(2);
+  }
+
+  private verbless(): boolean {
+    if (!this.at(2, CountToken)) return false;
+    let ahead = 2;
+    while (this.at(ahead, CountToken) || (this.at(ahead, Dash, W.To, W.And, Comma) && this.at(ahead + 1, CountToken))) ahead += 1;
+    return this.at(ahead, W.Only, W.Until) || (this.at(ahead, W.InAll) && this.at(ahead + 1, CountToken, TimesNumber)) || this.at(ahead, TimesNumber) || (this.at(ahead, W.More) && this.at(ahead + 2, W.Times));
   }
 
   private rowsNamedAhead(from: number): boolean {
@@ -30,7 +39,7 @@ export class RowRepeats extends References {
   /** "last 2 rows", "Rows 1–4 of Leaf pattern", "Rib rnd", "moss st row", "from ** to **". */
   private rowsNamed = this.RULE('rowsNamed', (): RowsNamed => {
     const start = this.from();
-    const state: { kind: RowsNamed['kind']; count: Count | null; numbers: number[]; of: string | null; mark: string | null; toMark: string | null; range: boolean; unit: boolean } = { kind: 'name', count: null, numbers: [], of: null, mark: null, toMark: null, range: false, unit: false };
+    const state: { kind: RowsNamed['kind']; count: Count | null; numbers: number[]; of: string | null; mark: string | null; toMark: string | null; range: boolean; unit: boolean; short: boolean } = { kind: 'name', count: null, numbers: [], of: null, mark: null, toMark: null, range: false, unit: false, short: false };
     let nameEnd = start;
     this.OR([
       {
@@ -41,19 +50,28 @@ export class RowRepeats extends References {
         },
       },
       {
-        GATE: () => this.at(1, W.Last, W.These, W.First) && (this.at(2, ...rowWords) || (this.at(2, CountToken) && this.at(3, ...rowWords))),
+        // "Rep until …", "Rep 5 times more", "Rep every other rnd until …": the rows just given.
+        GATE: () => this.at(1, W.Until) || this.timesAhead() || this.shapingJustTold(),
+        ALT: () => {
+          this.option(11, { GATE: () => this.at(1, W.Inc, W.Dec, W.Shaping), DEF: () => this.consume(11, Any) });
+          this.ACTION(() => { state.kind = 'these'; });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Last, W.These, W.First) && (this.at(2, ...rowWords) || (this.at(2, CountToken, Word) && this.at(3, ...rowWords)) || (this.at(2, CountToken) && /^short$/.test(this.image(3)) && this.at(4, ...rowWords))),
         ALT: () => {
           this.CONSUME1(Any);
           this.ACTION(() => { state.kind = this.at(0, W.Last) ? 'last' : this.at(0, W.These) ? 'these' : 'first'; });
           this.OPTION(() => { const token = this.CONSUME(CountToken) as KnitToken; this.ACTION(() => { state.count = this.countOf(token); }); });
+          this.OPTION5({ GATE: () => this.at(1, Word), DEF: () => this.CONSUME(Word) });
           this.CONSUME2(Any);
         },
       },
       {
         ALT: () => {
-          this.MANY1({ GATE: () => !state.unit && !this.at(1, ...rowWords) && !this.at(1, Ordinal) && !this.separator(), DEF: () => { this.CONSUME3(Any); } });
+          this.MANY1({ GATE: () => !state.unit && !this.at(1, ...rowWords) && !this.at(1, Ordinal) && !this.at(1, W.Until) && !this.timesAhead() && !this.separator(), DEF: () => { this.CONSUME3(Any); } });
           this.ACTION(() => { nameEnd = this.LA(0).startOffset + this.LA(0).image.length; });
-          this.OPTION1({ GATE: () => this.at(1, ...rowWords), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { state.unit = true; }); } });
+          this.OPTION1({ GATE: () => this.at(1, ...rowWords), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { state.unit = true; state.short = /^(srs?|short-rows?)$/.test(this.image(0)); }); } });
           this.MANY2({
             GATE: () => this.numberListAhead(state.numbers.length),
             DEF: () => {
@@ -74,8 +92,20 @@ export class RowRepeats extends References {
     ]);
     this.OPTION3({ GATE: () => this.at(1, W.Of, W.As) && !this.at(2, CountToken) && !(this.at(1, W.As) && this.at(2, W.Set)), DEF: () => { const from = this.from(); this.CONSUME7(Any); this.MANY3({ GATE: () => this.ofWordsAhead(), DEF: () => this.CONSUME8(Any) }); this.ACTION(() => { state.of = this.words(from, this.LA(0).startOffset + this.LA(0).image.length).replace(/^(of|as|as at|as for)\s+(the )?/i, ''); }); } });
     this.OPTION4({ GATE: () => this.at(1, W.Only), DEF: () => this.CONSUME9(Any) });
-    return this.ACTION((): RowsNamed => ({ kind: state.kind, count: state.count, numbers: state.numbers, name: state.kind === 'name' ? this.words(start, nameEnd).toLowerCase().replace(/^(the|a) /, '') : null, of: state.of, mark: state.mark, toMark: state.toMark }));
+    return this.ACTION((): RowsNamed => {
+      const name = this.words(start, nameEnd).toLowerCase().replace(/^(?:the |a )*(?:last |first )?(?=\S)/, '');
+      // "Rep this row" is the row just given; "SR3" is short row 3.
+      if (state.kind === 'name' && name === 'this') return { kind: 'last', count: null, numbers: [], name: null, of: state.of, mark: null, toMark: null };
+      if (state.short && (name === '' || state.kind === 'numbers')) return { kind: 'name', count: null, numbers: state.numbers, name: 'short', of: state.of, mark: null, toMark: null };
+      return { kind: state.kind, count: state.count, numbers: state.numbers, name: state.kind === 'name' ? name : null, of: state.of, mark: state.mark, toMark: state.toMark };
+    });
   });
+
+  /** "Rep every 8th row 6 times more", "rep incs every 2 cm": the row just told; "rep this row every 6th row" names it. */
+  private shapingJustTold(): boolean {
+    const ahead = this.at(1, W.Inc, W.Dec, W.Shaping) ? 2 : 1;
+    return this.segmentAhead(ahead) && !(this.at(ahead, Word, W.These) && this.image(ahead) === 'this') && !(this.at(ahead, Ordinal) && !this.at(ahead + 1, ...rowWords));
+  }
 
   private nameBefore(start: number, end: number): boolean {
     return !/^(the |a )?(last|these)$/i.test(this.words(start, end));
@@ -89,6 +119,8 @@ export class RowRepeats extends References {
     if (this.at(1, CountToken)) {
       // "Rows 1–8 twice": the number of passes is no row number.
       if (have > 0 && !this.at(0, Dash, W.To, Comma, W.And)) return false;
+      // "Rows 1 and 2 another 13 times": the 2 is a row, the 13 are passes.
+      if (have > 0 && this.at(2, W.More, W.InAll) && this.at(3, CountToken, TimesNumber)) return true;
       return !this.at(2, W.Times, W.More, W.InAll) || this.at(0, Dash, W.To);
     }
     if (this.at(1, Ordinal)) return true;
@@ -99,22 +131,23 @@ export class RowRepeats extends References {
   /** "Rep last 2 rows 5 times more", "Work Rows 1–8 twice", "Rep Dec Rnd every 10 rnds 6 more times". */
   repeatRows = this.RULE('repeatRows', (): RepeatRows => {
     const start = this.from();
-    const head = this.CONSUME(Any) as KnitToken;
+    const head: { token: KnitToken | null } = { token: null };
+    this.OPTION7({ GATE: () => !this.at(1, ...rowWords), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { head.token = token; }); } });
     const rows = this.SUBRULE(this.rowsNamed);
-    const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
+    const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; stepSense?: 'fewer' | 'more'; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
     this.MANY({
       GATE: () => this.repeatTailAhead(state.times !== null || state.until !== null),
       DEF: () => this.OR([
         { GATE: () => this.at(1, Comma) && this.at(2, W.Or, W.Until) || this.at(1, W.Or), ALT: () => this.SUBRULE2(this.orUntil) },
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
         { GATE: () => this.inPlaceAhead(), ALT: () => { const place = this.SUBRULE(this.inPlaceOf); this.ACTION(() => { state.inPlace = place; }); } },
-        { GATE: () => this.at(1, Comma) && this.at(2, W.Work) && this.at(3, CountToken), ALT: () => { this.CONSUME2(Any); this.CONSUME3(Any); const step = this.SUBRULE(this.count); this.ACTION(() => { state.step = step; }); this.MANY2({ GATE: () => !this.separator(), DEF: () => this.CONSUME4(Any) }); } },
+        { GATE: () => this.at(1, Comma) && this.at(2, W.Work) && this.at(3, CountToken), ALT: () => { this.CONSUME2(Any); this.CONSUME3(Any); const step = this.SUBRULE(this.count); this.ACTION(() => { state.step = step; }); this.MANY2({ GATE: () => !this.separator(), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { if (this.at(0, W.More)) state.stepSense = 'more'; if (/^(fewer|less)$/.test(this.image(0))) state.stepSense = 'fewer'; }); } }); } },
         { GATE: () => this.timesAhead(), ALT: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
         { GATE: () => this.at(1, W.Until, W.To) && !this.segmentAhead(1), ALT: () => { this.CONSUME5(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = goal; }); } },
         { ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME6(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Then, W.And), DEF: () => this.CONSUME7(Any) }); const segments = this.SUBRULE(this.schedule); this.ACTION(() => state.schedule.push(...segments)); } },
       ]),
     });
-    return this.ACTION((): RepeatRows => ({ type: 'repeatRows', verb: head.tokenType === W.Rep ? 'rep' : 'work', rows, ...state, stated: [], span: this.span(start) }));
+    return this.ACTION((): RepeatRows => ({ type: 'repeatRows', verb: head.token === null || head.token.tokenType === W.Rep ? 'rep' : 'work', rows, ...state, stated: [], span: this.span(start) }));
   });
 
   private repeatTailAhead(settled: boolean): boolean {

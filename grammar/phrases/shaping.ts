@@ -9,6 +9,28 @@ import type { Sized } from '../count.ts';
 import type { Count, EdgeRows, Segment, Shape } from '../tree.ts';
 import { InRow } from './row.ts';
 
+/** "neck" of "at each neck edge"; null where the edge has no name. */
+function edgeNamed(words: string): string | null {
+  const name = /(\w+) edge/.exec(words)?.[1] ?? null;
+  return name === 'each' || name === 'both' || name === 'same' || name === 'the' || name === 'this' ? null : name;
+}
+
+/** Where a command of shaping puts it, by its words. */
+function edgeWords(words: string): Shape['place'] {
+  return /marker|each side of (each )?m\b/.test(words) ? 'eachSideOfMarkers'
+    : /each [a-z]* ?edge|both [a-z]+ edges/.test(words) && !/each end/.test(words) ? 'eachEdge'
+      : /each end|both ends|each side|beg and end|both sides|each edge/.test(words) ? 'bothEnds'
+        : /centre|center/.test(words) ? 'centre' : /edge/.test(words) ? 'edge' : /\bbeg/.test(words) ? 'beginning' : /\bend\b/.test(words) ? 'end' : 'edge';
+}
+
+/** "alternately every RS row and every other RS row 5 times": two segments that are one. */
+function alternating(segments: Segment[]): Segment[] {
+  const [first, second] = segments;
+  if (first?.kind !== 'alternately' || first.k2 || second?.kind !== 'every' || first.n !== null) return segments;
+  const joined: Segment = { ...second, kind: 'alternately', k: first.k ?? [2], k2: second.k ?? [2], span: { start: first.span.start, end: second.span.end } };
+  return [joined, ...segments.slice(2)];
+}
+
 type Draft = { -readonly [Key in keyof Segment]: Segment[Key] };
 
 export class Shaping extends InRow {
@@ -22,6 +44,8 @@ export class Shaping extends InRow {
     if (this.at(at, Ordinal)) return this.at(at + 1, W.Row, W.Round, W.And) || this.at(at + 1, W.Rs, W.Ws);
     if (this.at(at, W.Foll)) return this.at(at + 1, CountToken, Ordinal, W.Alt, W.Row, W.Round, W.Rs, W.Ws);
     if (this.at(at, CountToken)) return this.at(at + 1, W.Foll) || (this.at(at + 1, W.Alt) && this.at(at + 2, W.Row, W.Round));
+    // "EOR": every other row
+    if (this.at(at, W.Bor)) return this.image(at) === 'eor';
     if (this.at(at, W.Every)) return this.at(at + 1, W.Row, W.Round, W.Foll, Ordinal, CountToken, W.Rs, W.Ws, W.Alt, W.Other, W.Next);
     if (this.at(at, W.Alt)) return this.at(at + 1, W.Row, W.Round, W.Rs, W.Ws, W.Every) || this.image(at) === 'alternately';
     return false;
@@ -31,9 +55,9 @@ export class Shaping extends InRow {
   private segment = this.RULE('segment', (): Segment => {
     const start = this.from();
     const draft: Draft = { type: 'segment', kind: 'next', n: null, k: null, more: 'plain', until: null, span: { start: 0, end: 0 } };
-    const state: { foll: boolean; every: boolean; numbers: KnitToken[]; ordinal: KnitToken | null; alt: boolean; next: boolean; unit: boolean } = { foll: false, every: false, numbers: [], ordinal: null, alt: false, next: false, unit: false };
+    const state: { foll: boolean; every: boolean; numbers: KnitToken[]; ordinal: KnitToken | null; alt: boolean; next: boolean; unit: boolean; plural: boolean } = { foll: false, every: false, numbers: [], ordinal: null, alt: false, next: false, unit: false, plural: false };
     this.AT_LEAST_ONE({
-      GATE: () => !state.unit && this.at(1, W.On, W.Of, W.In, W.Next, W.Foll, W.Every, W.Alt, W.Other, Ordinal, CountToken, W.Rs, W.Ws, W.Row, W.Round, W.These, W.Each, W.All, W.Last, W.Same, W.At) || (!state.unit && this.at(1, Word) && this.image(1) === 'this') || (!state.unit && this.at(1, W.And) && state.every && state.ordinal !== null && this.at(2, Ordinal)),
+      GATE: () => !state.unit && !(this.at(1, W.In) && this.at(0, CountToken) && state.every) && this.at(1, W.On, W.Of, W.In, W.Bor, W.Next, W.Foll, W.Every, W.Alt, W.Other, Ordinal, CountToken, W.Rs, W.Ws, W.Row, W.Round, W.These, W.Each, W.All, W.Last, W.Same, W.At) || (!state.unit && this.at(1, Word) && this.image(1) === 'this') || (!state.unit && this.at(1, W.And) && state.every && state.ordinal !== null && this.at(2, Ordinal)),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
@@ -46,12 +70,15 @@ export class Shaping extends InRow {
           else if (this.at(0, CountToken)) state.numbers.push(token);
           else if (this.at(0, W.Rs)) draft.rowSide = 'RS';
           else if (this.at(0, W.Ws)) draft.rowSide = 'WS';
-          else if (this.at(0, W.Row, W.Round)) state.unit = true;
+          else if (this.at(0, W.Bor)) { state.alt = true; state.every = true; state.unit = true; }
+          else if (this.at(0, W.Row, W.Round)) { state.unit = true; state.plural = /s$/.test(this.image(0)); }
         });
       },
     });
     // "every 2 cm 5 times"
     this.OPTION({ GATE: () => state.every && this.at(1, W.Cm, W.Inch, W.In), DEF: () => { this.CONSUME1(Any); this.ACTION(() => { draft.measure = state.numbers.at(-1)?.payload?.values ?? [1]; }); } });
+    // "every 4th and 6th row alternately"
+    this.OPTION3({ GATE: () => this.at(1, W.Alt) && this.image(1) === 'alternately', DEF: () => { this.CONSUME4(Any); this.ACTION(() => { draft.kind = 'alternately'; }); } });
     this.OPTION1({
       GATE: () => this.timesAhead() && !this.at(1, W.InAll),
       DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { draft.n = often.count; draft.more = often.sense; }); },
@@ -79,6 +106,8 @@ export class Shaping extends InRow {
         draft.kind = 'follEvery';
         draft.k = k;
         draft.n ??= count;
+        // "foll alt rows" with no number goes on until a count is reached
+        if (draft.n === null && state.alt && (state.plural || draft.until !== null)) draft.kind = 'every';
       } else if (state.foll) {
         draft.kind = 'follEach';
         draft.n ??= count;
@@ -101,7 +130,8 @@ export class Shaping extends InRow {
   private scheduleCountAhead(): boolean {
     if (this.at(1, W.Until)) return this.at(2, CountToken) ? this.at(3, W.St, W.Rem) || (this.at(3, Word) && this.at(4, W.St)) : this.at(2, W.There) && this.at(3, CountToken);
     if (this.at(1, W.To)) return this.at(2, CountToken) && this.at(3, W.St);
-    return false;
+    // ", reducing to 40 sts"
+    return this.at(1, Comma) && this.at(2, W.Inc, W.Dec) && this.at(3, W.To) && this.at(4, CountToken) && this.at(5, W.St);
   }
 
   override schedule = this.RULE('schedule', (): Segment[] => {
@@ -116,7 +146,7 @@ export class Shaping extends InRow {
         this.ACTION(() => segments.push(next));
       },
     });
-    return segments;
+    return this.ACTION(() => alternating(segments));
   });
 
   private joinedSegment(): number {
@@ -125,7 +155,19 @@ export class Shaping extends InRow {
     return ahead > 1 && this.segmentAhead(ahead) ? ahead : 0;
   }
 
+  /** Tokens of "At each neck edge," before the command; 0 when none stand there. */
+  protected placeBefore(): number {
+    if (!this.at(1, W.At, W.Each)) return 0;
+    for (let ahead = 2; ahead < 8; ahead += 1) {
+      if (this.at(ahead, Comma)) return this.at(ahead - 1, W.Edge, W.End, W.Marker, Word) && this.within(1, ahead, W.Edge, W.End, W.Marker) ? ahead : 0;
+      if (!this.at(ahead, W.Each, W.Edge, W.End, Word, W.Of, W.Marker, W.These, W.Beg, W.Same)) return 0;
+    }
+    return 0;
+  }
+
   protected shapeAhead(): boolean {
+    const skipped = this.placeBefore();
+    if (skipped > 0) return this.at(skipped + 1, W.Inc, W.Dec) && this.at(skipped + 2, CountToken);
     if (!this.at(1, W.Inc, W.Dec)) return false;
     if (this.at(2, CountToken)) {
       let ahead = 3;
@@ -138,6 +180,8 @@ export class Shaping extends InRow {
   /** "Dec 1 st at neck edge on next 4 rows, then on foll 5 alt rows". */
   shape = this.RULE('shape', (): Shape => {
     const start = this.from();
+    this.MANY2({ GATE: () => !this.at(1, W.Inc, W.Dec), DEF: () => this.CONSUME3(Any) });
+    const before = this.ACTION(() => this.words(start, this.from()).toLowerCase());
     const head = this.CONSUME(Any) as KnitToken;
     const count = this.OPTION(() => this.SUBRULE(this.count));
     this.OPTION1({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME1(Any) });
@@ -149,17 +193,33 @@ export class Shaping extends InRow {
     const to = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
     const segments: Segment[] = [];
     this.OPTION2({ GATE: () => this.segmentAhead(1), DEF: () => { const read = this.SUBRULE(this.schedule); this.ACTION(() => segments.push(...read)); } });
+    // "at beg of next row and at same edge on foll 3 rows"
+    let same = false;
+    this.OPTION4({
+      GATE: () => this.sameEdgeAhead() > 0,
+      DEF: () => {
+        this.MANY1({ GATE: () => !this.segmentAhead(1), DEF: () => this.CONSUME4(Any) });
+        const more = this.SUBRULE1(this.schedule);
+        this.ACTION(() => { segments.push(...more); same = true; });
+      },
+    });
     const ending = this.OPTION3({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
     return this.ACTION((): Shape => {
-      const words = this.words(from, to).toLowerCase();
-      const place: Shape['place'] = /marker|each side of (each )?m\b/.test(words) ? 'eachSideOfMarkers'
-        : /each [a-z]* ?edge|both [a-z]+ edges/.test(words) && !/each end/.test(words) ? 'eachEdge'
-          : /each end|both ends|each side|beg and end|both sides|each edge/.test(words) ? 'bothEnds'
-            : /centre|center/.test(words) ? 'centre' : /edge/.test(words) ? 'edge' : /\bbeg/.test(words) ? 'beginning' : /\bend\b/.test(words) ? 'end' : 'edge';
+      const words = `${before} ${this.words(from, to).toLowerCase()}`;
+      const place: Shape['place'] = same ? 'edge' : edgeWords(words);
       const one: Count = { type: 'count', values: [1], span: this.tokenSpan(head) };
-      return { type: 'shape', change: head.tokenType === W.Inc ? 'inc' : 'dec', count: count ?? one, place, edge: /(\w+) edge/.exec(words)?.[1] ?? null, schedule: segments, fabric: null, ending: ending ?? null, stated: [], span: this.span(start) };
+      return { type: 'shape', change: head.tokenType === W.Inc ? 'inc' : 'dec', count: count ?? one, place, edge: same ? 'beginning' : edgeNamed(words), schedule: segments, fabric: null, ending: ending ?? null, stated: [], span: this.span(start) };
     });
   });
+
+  private sameEdgeAhead(): number {
+    if (!this.at(1, W.And, Comma)) return 0;
+    for (let ahead = 2; ahead < 7; ahead += 1) {
+      if (this.at(ahead, W.Edge)) return (this.image(ahead - 1).endsWith('same')) && this.segmentAhead(ahead + 1) ? ahead : 0;
+      if (!this.at(ahead, W.At, W.Same, W.These, W.On, W.Then)) return 0;
+    }
+    return 0;
+  }
 
   protected endingSideAhead(): boolean {
     const ahead = this.at(1, Comma) ? 2 : 1;
