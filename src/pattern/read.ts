@@ -1,0 +1,219 @@
+/** From a manuscript to the pattern: sizes, vocabulary, and sections with their statements in the order of the draft. */
+import { readDefinition } from '../../grammar/definition.ts';
+import { lexicon } from '../../grammar/lexicon/index.ts';
+import type { Entry } from '../../grammar/lexicon/entry.ts';
+import { countSteps, multipleIn, readLabel, readPassage } from '../../grammar/read.ts';
+import type { Label, Row, SizeBlock, Span, Statement } from '../../grammar/tree.ts';
+import { type OwnWord, type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
+import type { Block, Manuscript, Passage, TableRow } from '../manuscript/manuscript.ts';
+import type { FrontMatter } from './front/front-matter.ts';
+import { readFrontMatter } from './front/read.ts';
+import type { Pattern, Section } from './pattern.ts';
+import { statementsFromTable } from './tables.ts';
+import { looksLikeTitle, titleKind, titleTimes } from './titles.ts';
+
+const spellings = new Set(lexicon.flatMap((entry) => entry.spellings.map((spelling) => spelling.toLowerCase())));
+
+/** The draft's own stitches: names it defines that the lexicon does not know, or defines otherwise. */
+function ownWords(front: FrontMatter, manuscript: Manuscript): { own: OwnWord[]; defined: Map<string, string> } {
+  const own: OwnWord[] = [];
+  const defined = new Map<string, string>();
+  const base = vocabularyOf({});
+  for (const { forms, meaning } of front.abbreviations) {
+    for (const form of forms) {
+      const term = form.trim().toLowerCase();
+      if (term === '') continue;
+      defined.set(term, meaning);
+      const definition = readDefinition(form, meaning, base);
+      if (definition === null || !definition.certain) continue;
+      const known = spellings.has(term) || spellings.has(term.replace(/\d+/, '{n}'));
+      if (known && !definition.overrides) continue;
+      own.push({ spelling: form, meaning: { is: 'stitch', entry: definition.entry, spelling: form } });
+    }
+  }
+  for (const block of manuscript.blocks) {
+    if (block.kind !== 'directive' || block.name !== 'stitch' || block.label === null) continue;
+    const takes = Number(block.attributes['takes'] ?? '1');
+    const makes = Number(block.attributes['makes'] ?? '1');
+    if (!Number.isInteger(takes) || !Number.isInteger(makes)) continue;
+    const name = block.label.text.trim();
+    const entry: Entry = { name, spellings: [name], takes, makes, kind: 'other', moves: '', words: `as the draft says: takes ${takes}, makes ${makes}`, source: 'the draft' };
+    own.push({ spelling: name, meaning: { is: 'stitch', entry, spelling: name } });
+    defined.set(name.toLowerCase(), entry.words);
+  }
+  return { own, defined };
+}
+
+function dialectOf(source: string): 'US' | 'UK' | null {
+  const count = (test: RegExp): number => (source.match(test) ?? []).length;
+  const uk = count(/\bcast off\b|\btension\b|\bstocking stitch\b|\bst st\b|\byfwd\b|\bcolour\b|\bcentre\b/gi);
+  const us = count(/\bbind off\b|\bBO\b|\bgauge\b|\bstockinette\b|\bcolor\b|\bcenter\b/g);
+  return uk > us ? 'UK' : us > uk ? 'US' : null;
+}
+
+interface Draft {
+  title: string;
+  span: Span;
+  depth: number;
+  kind: Section['kind'];
+  piece: number | null;
+  statements: Statement[];
+  multiple: Section['multiple'];
+  times: number;
+}
+
+function hasCastOn(statements: readonly Statement[]): boolean {
+  return statements.some((statement) => statement.type === 'castOn' || (statement.type === 'row' && statement.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp')) || (statement.type === 'sizeBlock' && hasCastOn(statement.children)));
+}
+
+const within = (block: Span, spans: readonly Span[]): boolean => spans.some((span) => block.start >= span.start && block.end <= span.end);
+
+/** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
+export function readPattern(manuscript: Manuscript): Pattern {
+  const front = readFrontMatter(manuscript);
+  const names = front.sizes?.names ?? ['one'];
+  const { own, defined } = ownWords(front, manuscript);
+  const vocabulary: Vocabulary = vocabularyOf({ own, defined, dialect: dialectOf(manuscript.source) });
+  const sections: Draft[] = [];
+  const open = (title: string, span: Span, depth: number, kind: Section['kind']): Draft => {
+    const section: Draft = { title, span, depth, kind, piece: null, statements: [], multiple: null, times: titleTimes(title) };
+    sections.push(section);
+    return section;
+  };
+  let current = open('', { start: 0, end: 0 }, 0, 'front');
+  let headingDepth = 0;
+  let roundList = false;
+
+  const read = (passage: Passage, options: { itemNumber?: number | null; label?: Label } = {}): Statement[] =>
+    readPassage(passage.text, passage.start, {
+      vocabulary, sizes: names, emphasis: passage.emphasis, itemNumber: options.itemNumber ?? null, itemUnit: roundList ? 'round' : 'row', label: options.label ?? null,
+    });
+
+  const addAll = (statements: readonly Statement[]): void => {
+    for (const statement of statements) {
+      if (statement.type === 'declare' && statement.what === 'title' && statement.name !== null) {
+        const kind = titleKind(statement.name);
+        if (kind === 'front') continue;
+        current = open(statement.name.trim(), statement.span, Math.max(headingDepth, 1) + 2, kind === 'piece' ? 'stage' : kind);
+        continue;
+      }
+      if (statement.type === 'declare' && statement.what === 'multiple' && statement.multiple !== null) current.multiple = { ...statement.multiple, span: statement.span };
+      current.statements.push(statement);
+    }
+  };
+
+  const tables = new Map<number, TableRow[]>();
+  for (const block of manuscript.blocks) if (block.kind === 'tableRow') tables.set(block.table, [...(tables.get(block.table) ?? []), block]);
+  const tablesRead = new Set<number>();
+  const inFront = (block: Block): boolean => within(block, front.blocks) && block.kind !== 'heading';
+  const titleSpan = front.title?.span ?? null;
+
+  for (const block of manuscript.blocks) {
+    switch (block.kind) {
+      case 'heading': {
+        const title = block.text.replace(/\s+/g, ' ').trim();
+        headingDepth = block.depth;
+        const isTitle = titleSpan !== null && block.start <= titleSpan.start && block.end >= titleSpan.end;
+        const sizes = /^sizes?\b.*\bonly\b|^all sizes$|\bsizes? only\b/i.test(title) ? readPassage(block.text, block.start, { vocabulary, sizes: names }) : [];
+        current = open(title, { start: block.start, end: block.end }, block.depth, isTitle ? 'front' : sizes.length > 0 ? 'stage' : titleKind(title));
+        if (sizes[0]?.type === 'sizeBlock') current.statements.push(sizes[0]);
+        break;
+      }
+      case 'paragraph':
+      case 'item': {
+        if (block.kind === 'paragraph') roundList = /\b(rounds?|rnds?)\b/i.test(block.text);
+        const multiple = multipleIn(block.text);
+        if (inFront(block) || current.kind === 'front') {
+          // A note may still define a row ("Buttonhole row (RS): …") or name the multiple of a pattern.
+          if (multiple !== null && /\b(multiple|odd number|even number|any number)\b/i.test(block.text) && current.multiple === null && current.kind !== 'front') current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
+          const rows = read(block).filter((statement) => statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null));
+          if (/\b(row|rnd|round)s?\b/i.test(block.text)) current.statements.push(...rows);
+          else if (current.kind === 'front' && !inFront(block) && sections.length > 1 && block.kind === 'paragraph') {
+            const statements = read(block);
+            if (hasCastOn(statements)) {
+              current.kind = 'piece';
+              addAll(statements);
+            }
+          }
+          break;
+        }
+        if (block.kind === 'paragraph' && looksLikeTitle(block.text)) {
+          const title = block.text.replace(/\s+/g, ' ').trim();
+          const kind = titleKind(title);
+          current = open(title, { start: block.start, end: block.end }, headingDepth + 1, kind);
+          break;
+        }
+        const statements = read(block, block.kind === 'item' && current.kind !== 'finishing' ? { itemNumber: block.number } : {});
+        if (multiple !== null && current.multiple === null && !statements.some((statement) => statement.type === 'declare' && statement.what === 'multiple') && /\b(multiple of|mult of)\b/i.test(block.text)) {
+          current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
+        }
+        addAll(statements);
+        break;
+      }
+      case 'tableRow': {
+        if (inFront(block) || current.kind === 'front' || tablesRead.has(block.table)) break;
+        const rows = tables.get(block.table) ?? [];
+        tablesRead.add(block.table);
+        const labelled = rows.filter((row) => row.cells.length >= 2 && row.cells[0] !== undefined && readLabel(row.cells[0].text, row.cells[0].start, { vocabulary, sizes: names }) !== null);
+        if (labelled.length > 0) {
+          for (const row of labelled) {
+            const [head, body] = row.cells as [Passage, Passage];
+            const label = readLabel(head.text, head.start, { vocabulary, sizes: names });
+            if (label !== null) addAll(read(body, { label }));
+          }
+        } else addAll(statementsFromTable(rows, current, sections, { vocabulary, sizes: names }));
+        break;
+      }
+      case 'directive': {
+        if (block.name !== 'stitches' || block.label === null) break;
+        const statements = readPassage(block.label.text.replace(/\|/g, ':').replace(/^(\s*\d+)\s*:([^]*)$/, '$1 [$2]'), block.label.start, { vocabulary, sizes: names });
+        const values = block.label.text.split('|').map((cell) => (/^\s*[–—-]?\s*$/.test(cell) ? null : Number(cell)));
+        void statements;
+        const span = { start: block.label.start, end: block.label.end };
+        current.statements.push({ type: 'stated', count: { type: 'count', values, span }, what: 'total', scope: null, span });
+        break;
+      }
+      default:
+        break;
+    }
+  }
+
+  let piece = -1;
+  for (const section of sections) {
+    if (section.kind !== 'front' && section.kind !== 'finishing' && section.kind !== 'other') {
+      if (hasCastOn(section.statements.slice(0, 6)) || section.kind === 'piece') {
+        if (section.kind === 'stage' && hasCastOn(section.statements.slice(0, 2)) && section.statements.some((statement) => statement.type === 'castOn')) section.kind = 'piece';
+        if (section.kind === 'piece') piece += 1;
+      }
+      section.piece = piece < 0 ? null : piece;
+    }
+  }
+  return finish(manuscript, front, names, vocabulary, sections);
+}
+
+function finish(manuscript: Manuscript, front: FrontMatter, names: readonly string[], vocabulary: Vocabulary, sections: readonly Draft[]): Pattern {
+  let steps = 0;
+  const notRead: Pattern['reading']['notRead'][number][] = [];
+  const rows: { section: Section; row: Row; label: Label }[] = [];
+  const sizeBlocks: SizeBlock[] = [];
+  for (const section of sections) {
+    if (section.kind !== 'front') {
+      const counted = countSteps(section.statements);
+      steps += counted.steps;
+      notRead.push(...counted.notRead);
+    }
+    const visit = (statement: Statement): void => {
+      if (statement.type === 'row' && statement.label !== null) rows.push({ section, row: statement, label: statement.label });
+      if (statement.type === 'sizeBlock') {
+        sizeBlocks.push(statement);
+        statement.children.forEach(visit);
+      }
+      if (statement.type === 'atSameTime') statement.children.forEach(visit);
+    };
+    section.statements.forEach(visit);
+  }
+  notRead.sort((a, b) => a.span.start - b.span.start);
+  const title = front.title?.text ?? sections.find((section) => section.title !== '')?.title ?? '';
+  void manuscript;
+  return { title, sizes: names, sections, front, vocabulary, reading: { steps, read: steps - notRead.length, notRead }, rows, sizeBlocks };
+}

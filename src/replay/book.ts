@@ -1,0 +1,79 @@
+/** The count sheet as it is written while the replay goes on, and what the replay met on the way. */
+import type { Side, Span, Statement } from '../../grammar/tree.ts';
+import type { Entry, Observation, ObservationKind } from './replay.ts';
+import type { Trouble } from './work.ts';
+
+export interface OpenEntry {
+  section: number;
+  label: string;
+  span: Span;
+  textSpan: Span;
+  node: Statement;
+  side: Side | null;
+  unit: Entry['unit'];
+  times: number;
+  before: (number | null)[];
+  after: (number | null)[];
+  takes: (number | null)[];
+  makes: (number | null)[];
+  afterPerRepeat: Entry['afterPerRepeat'];
+}
+
+export interface Met {
+  readonly kind: ObservationKind;
+  readonly span: Span;
+  readonly size: number;
+  readonly section: number;
+  readonly row: string | null;
+  readonly node: Statement | null;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly words: Readonly<Record<string, string>>;
+  readonly certain: boolean;
+  readonly evidence: readonly string[];
+}
+
+export interface Book {
+  entries: OpenEntry[];
+  met: Met[];
+}
+
+export function openBook(): Book {
+  return { entries: [], met: [] };
+}
+
+export function troubleMet(trouble: Trouble, size: number, where: { section: number; row: string | null; node: Statement | null }, certain: boolean, more: Readonly<Record<string, number>> = {}): Met | null {
+  if (trouble.kind === 'unread') return null;
+  return { kind: trouble.kind, span: trouble.span, size, ...where, numbers: { ...trouble.numbers, ...more }, words: trouble.words, certain, evidence: [] };
+}
+
+/** The same thing met in several sizes at one place is one observation. */
+export function observationsOf(met: readonly Met[]): Observation[] {
+  const groups = new Map<string, Met[]>();
+  for (const each of met) {
+    const key = `${each.kind}|${each.span.start}|${each.span.end}|${each.certain}|${each.words['fault'] ?? ''}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [each]);
+    else if (!group.some((other) => other.size === each.size)) group.push(each);
+  }
+  const out: Observation[] = [];
+  for (const group of groups.values()) {
+    const [first] = group;
+    if (first === undefined) continue;
+    const sorted = [...group].sort((a, b) => a.size - b.size);
+    const names = [...new Set(sorted.flatMap((each) => Object.keys(each.numbers)))];
+    out.push({
+      kind: first.kind,
+      span: first.span,
+      section: first.section,
+      row: first.row,
+      node: first.node,
+      sizes: sorted.map((each) => each.size),
+      numbers: Object.fromEntries(names.map((name) => [name, sorted.map((each) => each.numbers[name] ?? null)])),
+      words: first.words,
+      certain: first.certain,
+      evidence: [...new Set(sorted.flatMap((each) => each.evidence))],
+      follows: [],
+    });
+  }
+  return out.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
+}

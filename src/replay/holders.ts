@@ -1,0 +1,35 @@
+/** Stitches put aside: who they are for, how many, in one size. */
+export interface Held {
+  readonly name: string;
+  /** Title of the piece they were left in. */
+  readonly piece: string;
+  /** The rest of a divided row waits for its second side. */
+  readonly rest: boolean;
+  n: number;
+  /** Taken up again. */
+  used: boolean;
+}
+
+const small = /^(the|a|an|of|for|from|on|sts?|stitch(es)?|holder|holders|held|one|each|first|second|both)$/;
+
+function wordsOf(text: string): string[] {
+  return text.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== '' && !small.test(word)).map((word) => word.replace(/s$/, ''));
+}
+
+/** The held set that a name means: by its words first, then by its number; newest first among equals. */
+export function heldSet(held: readonly Held[], name: string | null, count: number | null): Held | null {
+  const waiting = held.filter((set) => !set.used && set.n > 0);
+  const wanted = name === null ? [] : wordsOf(name);
+  let best: Held | null = null;
+  let bestScore = 0;
+  for (const set of waiting) {
+    const have = [...wordsOf(set.name), ...wordsOf(set.piece)];
+    const common = wanted.filter((word) => have.includes(word)).length;
+    const score = common * 4 + (count !== null && set.n === count ? 3 : 0) + (wanted.length > 0 && common === wanted.length ? 2 : 0);
+    if (score >= bestScore && score > 0) {
+      best = set;
+      bestScore = score;
+    }
+  }
+  return best ?? (wanted.length === 0 ? (waiting.at(-1) ?? null) : null);
+}

@@ -1,0 +1,121 @@
+/** References from one piece to another: "as given for Back to **", "complete to match first side". */
+import { sizeValue } from '../../grammar/count.ts';
+import type { Refer, Statement } from '../../grammar/tree.ts';
+import { live } from './needles.ts';
+import { copyHand, deepest, handOf, met, newHand, type Play, shown, write } from './play.ts';
+import { checkStated } from './stated.ts';
+import { playFrom, playStatement } from './statements.ts';
+import { openBook } from './book.ts';
+
+function titleWords(title: string): string[] {
+  return title.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== '' && !['the', 'of', 'first', 'second'].includes(word)).map((word) => (word.length > 3 ? word.replace(/s$/, '') : word));
+}
+
+/** First and last section of the piece a name means. */
+function pieceNamed(play: Play, name: string): { from: number; to: number } | null {
+  const wanted = titleWords(name);
+  if (wanted.length === 0) return null;
+  const { sections } = play.pattern;
+  for (let section = play.section; section >= 0; section -= 1) {
+    const each = sections[section];
+    if (each === undefined || each.kind !== 'piece' || section === play.section) continue;
+    const have = titleWords(each.title);
+    if (!wanted.every((word) => have.includes(word))) continue;
+    let to = section + 1;
+    while (to < sections.length && sections[to]?.piece === each.piece && sections[to]?.kind !== 'piece' && to !== play.section) to += 1;
+    return { from: section, to };
+  }
+  return null;
+}
+
+export function playRefer(play: Play, node: Refer, sizes: readonly number[]): void {
+  if (play.depth > deepest) return;
+  const before = play.hands.map(shown);
+  const counts = play.hands.map((hand) => live(hand.needles));
+  if (node.to === 'piece' && node.name !== null) {
+    const named = pieceNamed(play, node.name);
+    if (named === null) {
+      if (!sizes.every((size) => handOf(play, size).fresh)) for (const size of sizes) handOf(play, size).needles.sure = false;
+      met(play, { kind: 'referenceMissing', span: node.span, numbers: {}, words: { name: node.name } }, sizes[0] ?? 0, node, null);
+      return;
+    }
+    replayPiece(play, node, named, sizes);
+  } else if (node.to === 'side') replaySide(play, sizes);
+  else {
+    for (const size of sizes) handOf(play, size).needles.sure = false;
+  }
+  if (sizes.some((size) => !handOf(play, size).fresh)) write(play, { label: 'As given before', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, sizes, before);
+  for (const stated of node.stated) checkStated(play, stated, sizes, { before: counts, node, label: null });
+}
+
+/** Plays the other piece from its cast-on, silently, up to the place named. */
+function replayPiece(play: Play, node: Refer, named: { from: number; to: number }, sizes: readonly number[]): void {
+  const { book, section, inline, at, ruled, trying } = play;
+  const goal = node.until?.goal ?? null;
+  const place = node.until?.place ?? (goal?.kind === 'count' ? goal.scope : null);
+  const words = place === null ? [] : titleWords(place.replace(/\b(beginning|start|beg|of|shaping|shape|shapings)\b/g, ''));
+  const kept = play.hands.map(copyHand);
+  for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
+  play.book = openBook();
+  play.trying = true;
+  play.depth += 1;
+  const done = new Set<number>();
+  for (let item = 0; item < play.flow.length; item += 1) {
+    const each = play.flow[item];
+    if (each === undefined || each.section < named.from || each.section >= named.to) continue;
+    const title = play.pattern.sections[each.section]?.title ?? '';
+    const here = words.length > 0 && words.every((word) => titleWords(title).includes(word));
+    if (goal === null && here && each.first) break;
+    const waiting = sizes.filter((size) => !done.has(size));
+    if (waiting.length === 0) break;
+    if (each.statement.type === 'declare' && each.statement.what === 'blockMark' && node.until?.mark !== null && node.until?.mark !== undefined && each.statement.name === node.until.mark) break;
+    playFrom(play, item, item + 1, waiting);
+    if (goal?.kind === 'count' && (words.length === 0 || here)) {
+      for (const size of waiting) if (live(handOf(play, size).needles) === sizeValue(goal.count.values, size)) done.add(size);
+    }
+  }
+  play.depth -= 1;
+  Object.assign(play, { book, section, inline, at, ruled, trying });
+  for (const size of sizes) {
+    if (goal?.kind === 'count' && !done.has(size)) {
+      const target = sizeValue(goal.count.values, size);
+      met(play, { kind: 'targetMissed', span: goal.count.span, numbers: { target: target ?? 0, live: live(handOf(play, size).needles), step: 0 }, words: { reference: node.name ?? '' } }, size, node, null);
+      handOf(play, size).needles.sure = false;
+    }
+  }
+  play.hands.forEach((hand, size) => { if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand; });
+}
+
+/** The second side of a neck: what the first side was told, from its division to its end. */
+function replaySide(play: Play, sizes: readonly number[]): void {
+  let from = -1;
+  let to = -1;
+  for (let item = play.at - 1; item >= 0; item -= 1) {
+    const each = play.flow[item];
+    if (each === undefined) break;
+    if (to < 0 && joins(each.statement)) to = item;
+    if (to >= 0 && divides(each.statement)) {
+      from = item + 1;
+      break;
+    }
+  }
+  if (from < 0 || to < from) return;
+  const { book, section, inline, at, ruled, trying } = play;
+  play.book = openBook();
+  play.trying = true;
+  play.depth += 1;
+  for (let item = from; item < to; item += 1) {
+    const statement = play.flow[item]?.statement;
+    if (statement !== undefined) playStatement(play, statement, sizes);
+  }
+  play.depth -= 1;
+  Object.assign(play, { book, section, inline, at, ruled, trying });
+}
+
+function joins(statement: Statement): boolean {
+  return (statement.type === 'join' && statement.what === 'rejoin') || (statement.type === 'row' && statement.children.some((step) => (step as Statement).type === 'join'));
+}
+
+function divides(statement: Statement): boolean {
+  return statement.type === 'row' && statement.children.some((step) => step.type === 'turn' && step.holds !== null);
+}

@@ -1,0 +1,55 @@
+/** The whole replay of a pattern: every section in the order of the draft, every size. */
+import type { Span, Statement } from '../../grammar/tree.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { observationsOf } from './book.ts';
+import { playMultiple } from './multiples.ts';
+import { allSizes, type Item, newPlay, type Play } from './play.ts';
+import type { Entry, Replay } from './replay.ts';
+import { defineRow, playFrom } from './statements.ts';
+
+/** Statements in working order, with what only defines left to the rows that call it. */
+function flowOf(pattern: Pattern): Item[] {
+  const flow: Item[] = [];
+  pattern.sections.forEach((section, index) => {
+    if (section.kind === 'front' || section.kind === 'other') return;
+    section.statements.forEach((statement, position) => flow.push({ section: index, statement, first: position === 0 }));
+  });
+  return flow;
+}
+
+function defineAhead(play: Play): void {
+  play.pattern.sections.forEach((section, index) => {
+    if (section.kind !== 'front') return;
+    const define = (statement: Statement): void => {
+      if (statement.type === 'row') defineRow(play, statement, index);
+    };
+    section.statements.forEach(define);
+  });
+}
+
+/**
+ * Plays the pattern. Pure: the same pattern gives the same replay.
+ * @param text gives the author's words at a place, for labels
+ */
+export function replayPattern(pattern: Pattern, text: (span: Span) => string): Replay {
+  const flow = flowOf(pattern);
+  const play = newPlay(pattern, flow, text);
+  defineAhead(play);
+  const sizes = allSizes(play);
+  let at = 0;
+  while (at < flow.length) {
+    const section = (flow[at] as Item).section;
+    let end = at;
+    while (end < flow.length && (flow[end] as Item).section === section) end += 1;
+    const own = pattern.sections[section];
+    const idle = play.hands.every((hand) => hand.fresh || hand.needles.left.n + hand.needles.right.n === 0);
+    if (own?.multiple && idle && !own.statements.some((statement) => statement.type === 'castOn')) playMultiple(play, section);
+    else playFrom(play, at, end, sizes);
+    at = end;
+  }
+  return {
+    entries: play.book.entries as readonly Entry[],
+    observations: observationsOf(play.book.met),
+    sectionRows: [],
+  };
+}

@@ -1,0 +1,109 @@
+/** Counts that the draft states, against the count the replay has made. */
+import { sizeValue } from '../../grammar/count.ts';
+import type { Stated, Statement } from '../../grammar/tree.ts';
+import { live, setLive } from './needles.ts';
+import { copyHand, handOf, type Hand, met, type Play, tryOut } from './play.ts';
+import { playFrom } from './statements.ts';
+
+export interface StatedWhere {
+  /** Live stitches before the row or instruction that states. */
+  readonly before: readonly number[];
+  readonly node: Statement;
+  readonly label: string | null;
+  /** Rows worked by the instruction, per size. */
+  readonly rows?: readonly number[];
+}
+
+/** How many statements ahead may vote on which of two counts is right. */
+const horizon = 14;
+
+/** Checks one stated count in the sizes that state one. */
+export function checkStated(play: Play, stated: Stated, sizes: readonly number[], where: StatedWhere): void {
+  for (const size of sizes) {
+    const value = sizeValue(stated.count.values, size);
+    if (value === null) continue;
+    const hand = handOf(play, size);
+    switch (stated.what) {
+      case 'total':
+        if (stated.scope === null) checkTotal(play, stated, size, value, where);
+        break;
+      case 'increased':
+      case 'decreased': {
+        if (!hand.needles.sure) break;
+        const change = live(hand.needles) - (where.before[size] ?? 0);
+        const want = stated.what === 'increased' ? value : -value;
+        if (change !== want) met(play, { kind: 'changeDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.abs(change), change, before: where.before[size] ?? 0, after: live(hand.needles) }, words: { what: stated.what } }, size, where.node, where.label);
+        break;
+      }
+      case 'rows': {
+        const worked = where.rows?.[size];
+        if (worked === undefined || worked === 0) break;
+        if (![worked, hand.setRows, hand.sectionRows, hand.rows, worked / 2].includes(value)) met(play, { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: hand.setRows || worked }, words: {} }, size, where.node, where.label);
+        break;
+      }
+      case 'left': {
+        if (!hand.needles.sure) break;
+        const { right, left } = hand.needles;
+        const gap = left.marks.find((mark) => mark.kind === 'gap');
+        const places = [right.n, left.n, gap?.at ?? -1];
+        if (!places.includes(value)) met(play, { kind: 'leftDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.min(right.n, gap?.at ?? right.n) }, words: {} }, size, where.node, where.label);
+        break;
+      }
+      case 'part':
+        if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
+        break;
+      case 'held': {
+        const sets = hand.held.filter((set) => !set.used);
+        if (sets.length > 0 && !sets.some((set) => set.n === value) && sets.reduce((sum, set) => sum + set.n, 0) !== value) met(play, { kind: 'heldDiffers', span: stated.count.span, numbers: { stated: value, replayed: (sets.at(-1) as { n: number }).n }, words: { holder: sets.at(-1)?.name ?? '' } }, size, where.node, where.label);
+        break;
+      }
+      default:
+        break;
+    }
+  }
+}
+
+function notePart(hand: Hand, stated: Stated, value: number): void {
+  const name = (stated.scope ?? '').replace(/^(on|for) /i, '');
+  const { parts } = hand.needles;
+  const known = parts.find((part) => part.name.toLowerCase() === name.toLowerCase());
+  if (known) known.n = value;
+  else parts.push({ name, n: value });
+}
+
+function checkTotal(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
+  const hand = handOf(play, size);
+  const { needles } = hand;
+  if (hand.fresh) return;
+  const have = live(needles);
+  if (!needles.sure) {
+    setLive(needles, value);
+    needles.sure = true;
+    return;
+  }
+  if (have === value) return;
+  const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
+  if (play.trying) {
+    met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after' } }, size, where.node, where.label);
+    if (play.depth > 0) return;
+    return;
+  }
+  const [asMade, asStated] = [have, value].map((count) => votes(play, size, count));
+  const fault = asMade === undefined || asStated === undefined || asMade.against === asStated.against ? 'tie' : asMade.against < asStated.against ? 'stated' : 'row';
+  const evidence: string[] = [];
+  if (fault === 'stated' && asStated?.first) evidence.push(`With ${value} sts a later line would fail; with ${have} sts it works.`);
+  if (fault === 'row' && asMade?.first) evidence.push(`The lines that follow fit ${value} sts and not ${have}.`);
+  met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after', fault } }, size, where.node, where.label, {}, evidence);
+  if (fault === 'row') setLive(needles, value);
+}
+
+/** How many later lines speak against a count, looked at in this size alone. */
+function votes(play: Play, size: number, count: number): { against: number; first: boolean } {
+  const result = tryOut(play, () => {
+    play.hands = play.hands.map((hand, each) => (each === size ? copyHand(hand) : hand));
+    setLive(handOf(play, size).needles, count);
+    playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 1 + horizon), [size]);
+  });
+  const found = result.met.filter((each) => each.size === size && each.certain && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer');
+  return { against: new Set(found.map((each) => each.span.start)).size, first: found.length > 0 };
+}

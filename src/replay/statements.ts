@@ -1,0 +1,253 @@
+/** Playing the draft statement by statement. */
+import { sizeValue } from '../../grammar/count.ts';
+import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
+import { emptyNeedles, endRow, live } from './needles.ts';
+import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
+import { playRefer } from './references.ts';
+import { findRow, playRepeat, playRowsOfLabel } from './repeats.ts';
+import { pieceTitle, playSteps } from './rows.ts';
+import { checkStated } from './stated.ts';
+import { playEdgeRows, playPlain, playShape, playTogether, playUntil } from './stretches.ts';
+import { firstChoice, type Hands, workSteps } from './work.ts';
+
+/** Plays the items `[from, to)` of the flow in the given sizes. */
+export function playFrom(play: Play, from: number, to: number, sizes: readonly number[]): void {
+  for (let at = from; at < to; at += 1) {
+    const item = play.flow[at];
+    if (item === undefined) return;
+    play.at = at;
+    if (item.section !== play.section || item.first) enterSection(play, item.section);
+    const ruled = play.ruled;
+    const active = ruled === null ? sizes : sizes.filter((size) => ruled.includes(size));
+    // Rows that "all WS rows" fills in come before whatever is not their neighbour.
+    fillAfter(play, item.statement, active);
+    const next = play.flow[at + 1];
+    if (next?.statement.type === 'atSameTime' && next.section === item.section && item.statement.type === 'shape') {
+      playTogether(play, item.statement, next.statement, active);
+      at += 1;
+      continue;
+    }
+    playStatement(play, item.statement, active);
+  }
+}
+
+function enterSection(play: Play, section: number): void {
+  play.section = section;
+  play.inline = null;
+  play.ruled = null;
+  for (const hand of play.hands) hand.sectionRows = 0;
+}
+
+export function playStatement(play: Play, statement: Statement, sizes: readonly number[]): void {
+  if (sizes.length === 0 || play.depth > deepest) return;
+  switch (statement.type) {
+    case 'row':
+      playRow(play, statement, sizes);
+      return;
+    case 'repeatRows':
+      playRepeat(play, statement, sizes);
+      return;
+    case 'plain':
+      playPlain(play, statement, sizes);
+      return;
+    case 'shape':
+      playShape(play, statement, sizes);
+      return;
+    case 'edgeRows':
+      playEdgeRows(play, statement, sizes);
+      return;
+    case 'until':
+      playUntil(play, statement, sizes);
+      return;
+    case 'refer':
+      playRefer(play, statement, sizes);
+      return;
+    case 'sizeBlock':
+      playBlock(play, statement, sizes);
+      return;
+    case 'atSameTime':
+      for (const child of statement.children) playStatement(play, child, sizes);
+      return;
+    case 'castOn':
+      playCastOn(play, statement, sizes);
+      return;
+    case 'stated':
+      checkStated(play, statement, sizes, { before: play.hands.map((hand) => live(hand.needles)), node: statement, label: null, rows: play.hands.map((hand) => hand.sectionRows) });
+      return;
+    case 'declare':
+    case 'remark':
+      return;
+    case 'unread':
+      for (const size of sizes) if (!handOf(play, size).fresh) handOf(play, size).needles.sure = false;
+      return;
+    default:
+      playOrder(play, statement, sizes);
+  }
+}
+
+function playBlock(play: Play, block: SizeBlock, sizes: readonly number[]): void {
+  if (block.children.length === 0) {
+    play.ruled = block.sizes;
+    return;
+  }
+  const active = block.sizes === null ? sizes : sizes.filter((size) => block.sizes?.includes(size));
+  for (const child of block.children) playStatement(play, child, active);
+}
+
+function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): void {
+  const before = play.hands.map(shown);
+  const section = sectionOf(play);
+  for (const size of sizes) {
+    const n = sizeValue(statement.count.values, size);
+    const hand = handOf(play, size);
+    if (n === null) continue;
+    const fresh = hand.fresh || live(hand.needles) === 0 || (section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
+    if (fresh) {
+      hand.needles = emptyNeedles();
+      hand.needles.left.n = n;
+      hand.needles.side = null;
+      hand.history = [];
+      hand.rows = 0;
+      hand.joined = false;
+      hand.fresh = false;
+      if (statement.provisional) hand.held.push({ name: 'provisional cast-on', piece: pieceTitle(play), rest: false, n, used: false });
+      before[size] = 0;
+    } else if (hand.needles.left.n === 0) hand.needles.right.n += n;
+    else hand.needles.left.n += n;
+  }
+  write(play, { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' }, sizes, before);
+}
+
+const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up' };
+
+/** An order that is no row: holding, joining, taking up, binding off everything, changing needles. */
+function playOrder(play: Play, step: Statement, sizes: readonly number[]): void {
+  const before = play.hands.map(shown);
+  const counts = play.hands.map((hand) => live(hand.needles));
+  let touched = false;
+  for (const size of sizes) {
+    const hand = handOf(play, size);
+    const hands: Hands = { needles: hand.needles, size, vocabulary: play.pattern.vocabulary, held: hand.held, piece: pieceTitle(play), choice: firstChoice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [] };
+    const trouble = workSteps(hands, [step as Step]);
+    for (const aside of hands.asides) met(play, aside, size, step, null);
+    if (trouble !== null) {
+      met(play, trouble, size, step, null, { before: counts[size] as number });
+      hand.needles.sure = false;
+    }
+    if (step.type === 'join' && step.what === 'round') hand.joined = true;
+    if (step.type === 'takeUp' && hand.fresh) hand.fresh = false;
+    if (step.type === 'takeUp' || (step.type === 'bindOff' && live(hand.needles) === 0)) {
+      if (step.type === 'bindOff') hand.needles.sure = true;
+    }
+    if (step.type !== 'change' && step.type !== 'marker') {
+      if (step.type === 'bindOff' || step.type === 'hold') endRow(hand.needles);
+    }
+    if (live(hand.needles) !== counts[size]) touched = true;
+  }
+  const label = orderLabels[step.type];
+  if (label !== undefined && touched) write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
+}
+
+/** Puts a row where "rep Rows 1–4" and "Rep Dec Rnd" will look for it. */
+export function defineRow(play: Play, row: Row, section: number): void {
+  const { label } = row;
+  if (label === null) return;
+  if (label.name !== null) {
+    const numbers = label.numbers.length > 0 ? label.numbers : [null];
+    for (const number of numbers) play.named.push({ name: label.name, number, row, section });
+    if (label.numbers.length === 0) return;
+  }
+  const set = play.sets.get(section) ?? new Map<number, Row>();
+  if (label.name === null) for (const number of label.numbers) set.set(number, row);
+  if (label.andAll !== null) {
+    const fillers = play.fillers.get(section) ?? [];
+    if (!fillers.includes(row)) play.fillers.set(section, [...fillers, row]);
+  }
+  play.sets.set(section, set);
+}
+
+/** Row `number` where only "all WS rows" gives it. */
+export function fillerFor(play: Play, section: number, number: number): Row | null {
+  for (const row of play.fillers.get(section) ?? []) {
+    const all = row.label?.andAll;
+    const first = row.label?.numbers[0] ?? 2;
+    if (all === null || all === undefined) continue;
+    const fits = all === 'even' ? number % 2 === 0 : all === 'odd' ? number % 2 === 1 : (number - first) % 2 === 0;
+    if (fits) return row;
+  }
+  return null;
+}
+
+function fillTo(play: Play, section: number, from: number, to: number, sizes: readonly number[]): void {
+  for (let number = from; number < to; number += 1) {
+    const row = fillerFor(play, section, number);
+    if (row === null || play.sets.get(section)?.get(number) !== undefined) return;
+    playSteps(play, row, row.children, sizes, { span: row.span, textSpan: row.span, inline: false, number, node: row });
+    play.inline = { section, number };
+  }
+}
+
+/** The closing row that "all WS rows" gives, once the numbered rows of the section have been worked. */
+function fillAfter(play: Play, next: Statement, sizes: readonly number[]): void {
+  const last = play.inline;
+  if (last === null || (play.fillers.get(last.section) ?? []).length === 0) return;
+  if (next.type === 'row' && next.label !== null && next.label.numbers.length > 0) return;
+  if (next.type === 'stated' || next.type === 'remark') return;
+  const number = last.number + 1;
+  const row = fillerFor(play, last.section, number);
+  if (row === null || number % 2 === 1) return;
+  fillTo(play, last.section, number, number + 1, sizes);
+  play.inline = null;
+}
+
+function playRow(play: Play, row: Row, sizes: readonly number[]): void {
+  const { label } = row;
+  const section = sectionOf(play);
+  defineRow(play, row, play.section);
+  // Rows of a stitch pattern that nothing is on the needles for are only told, not worked.
+  const active = sizes.filter((size) => !handOf(play, size).fresh || begins(row));
+  if (section.kind === 'front') return;
+  if (active.length === 0) return;
+  if (active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure) && !begins(row)) {
+    // Nothing is on the needles: the row is told for later.
+    return;
+  }
+  if (row.does !== null) {
+    playRowsOfLabel(play, row, active);
+    note(play, label);
+    return;
+  }
+  const numbers: readonly (number | null)[] = label === null || label.numbers.length === 0 ? [null] : label.name !== null ? [label.numbers[0] ?? null] : label.numbers;
+  if (label !== null && label.andAll !== null) {
+    const number = label.numbers[0] ?? null;
+    playOnce(play, row, active, number);
+    return;
+  }
+  const next = label?.next?.values ?? null;
+  const times = next === null ? 1 : Math.max(1, ...active.map((size) => sizeValue(next, size) ?? 1));
+  for (const number of numbers) {
+    if (number !== null && label?.name === null && play.inline !== null && play.inline.section === play.section && number > play.inline.number + 1) fillTo(play, play.section, play.inline.number + 1, number, active);
+    for (let time = 0; time < Math.min(times, 400); time += 1) {
+      const now = next === null ? active : active.filter((size) => (sizeValue(next, size) ?? 1) > time);
+      playOnce(play, row, now, number);
+    }
+  }
+}
+
+function playOnce(play: Play, row: Row, sizes: readonly number[], number: number | null): void {
+  playSteps(play, row, row.children, sizes, { span: row.span, textSpan: row.span, inline: true, number, node: row });
+  if (number !== null && row.label?.name === null) play.inline = { section: play.section, number };
+}
+
+function note(play: Play, label: Label | null): void {
+  const last = label?.numbers.at(-1);
+  if (last !== undefined && label?.name === null) play.inline = { section: play.section, number: last };
+}
+
+/** A row that brings its own stitches. */
+function begins(row: Row): boolean {
+  return row.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp' || (step.type === 'join' && step.what === 'rejoin') || (step.type === 'hold' && step.which === 'centre'));
+}
+
+export { findRow, labelWords };
+export type { Span };

@@ -1,0 +1,778 @@
+/** Working the steps of one row in one size. Nothing here decides what a draft meant; it says what happens. */
+import { type Sized, sizeValue } from '../../grammar/count.ts';
+import { entryNamed } from '../../grammar/lexicon/index.ts';
+import { stitchUse } from '../../grammar/lexicon/use.ts';
+import type { BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
+import type { Vocabulary } from '../../grammar/vocabulary.ts';
+import { type Held, heldSet } from './holders.ts';
+import { beginRow, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
+import type { ObservationKind } from './replay.ts';
+
+/** What stops a knitter, or what she would ask. */
+export interface Trouble {
+  readonly kind: ObservationKind | 'unread';
+  readonly span: Span;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly words: Readonly<Record<string, string>>;
+}
+
+/** How a row is to be read where the words allow several readings; by node. */
+export interface RowChoice {
+  /** Bind-offs inside the row: the loop left is the first of what follows (in) or stands apart (apart). */
+  readonly loop: 'in' | 'apart';
+  /** "rep from * N times": N more, or N in all. */
+  readonly times: 'more' | 'all';
+  /** A list without brackets: the last token repeats, or the whole list. */
+  readonly list: 'token' | 'list';
+  /** Which reading of names with several. */
+  readonly names: number;
+}
+
+export const firstChoice: RowChoice = { loop: 'in', times: 'more', list: 'token', names: 0 };
+
+export interface Hands {
+  readonly needles: Needles;
+  readonly size: number;
+  readonly vocabulary: Vocabulary;
+  readonly held: Held[];
+  readonly piece: string;
+  readonly choice: RowChoice;
+  taken: number;
+  made: number;
+  /** Bound off in this row. */
+  off: number;
+  /** Left height below which the segment of a needle ends. */
+  base: number;
+  /** Stitches the last step worked, for "place these sts on a holder". */
+  last: number;
+  /** The row ended at a turn, so unworked stitches are meant. */
+  turned: boolean;
+  /** Stitches were put aside or joined in this row, so it need not be complete. */
+  divided: boolean;
+  /** Everything worth a question that did not stop the row. */
+  readonly asides: Trouble[];
+}
+
+const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, number> = {}, words: Record<string, string> = {}): Trouble => ({ kind, span, numbers, words });
+
+/** Most single steps one repeat may be unrolled to where it cannot be folded. */
+const mostPasses = 20_000;
+
+function valueOf(hands: Hands, values: Sized): number | null {
+  return sizeValue(values, hands.size);
+}
+
+/** The two numbers of a stitch in this size; null when the size skips it. */
+function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null } | null {
+  const reading = step.readings?.[hands.choice.names] ?? step.readings?.[0];
+  const name = reading?.stitch ?? step.stitch;
+  const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
+  if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null };
+  const count = reading === undefined ? step.n : reading.n;
+  const n = count === null ? 1 : valueOf(hands, count.values);
+  if (n === null) return null;
+  if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null };
+  const use = stitchUse(entry, n, step.m ?? 1);
+  const often = reading?.times ?? step.times;
+  const times = often ? valueOf(hands, often.values) : 1;
+  if (times === null) return null;
+  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null };
+}
+
+/** What a stretch of steps takes and makes when that does not depend on the needle; null when it does. */
+export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number; makes: number } | null {
+  let takes = 0;
+  let makes = 0;
+  for (const step of steps) {
+    switch (step.type) {
+      case 'work': {
+        const use = useOf(hands, step);
+        if (use === null) break;
+        if (use.kind === 'unknown' || use.kind === 'shortRow') return null;
+        takes += use.takes;
+        makes += use.makes;
+        break;
+      }
+      case 'intoOne': {
+        const use = intoUse(hands, step);
+        if (use === null) return null;
+        takes += use.takes;
+        makes += use.makes;
+        break;
+      }
+      case 'repeat': {
+        const extent = step.extent;
+        if (extent === null) {
+          const inner = fixedUse(hands, step.children);
+          if (inner === null) return null;
+          takes += inner.takes;
+          makes += inner.makes;
+          break;
+        }
+        if (extent.kind === 'over' && step.form === 'run') {
+          const n = valueOf(hands, extent.count.values);
+          if (n === null || extent.count.all) return null;
+          takes += n;
+          makes += n;
+          break;
+        }
+        if (extent.kind !== 'times' || step.once.length > 0 || step.ending !== null) return null;
+        const passes = passesOf(hands, extent);
+        const inner = fixedUse(hands, step.children);
+        if (passes === null || inner === null) return null;
+        takes += inner.takes * passes;
+        makes += inner.makes * passes;
+        break;
+      }
+      case 'remark':
+      case 'resolve':
+      case 'stated':
+        break;
+      default:
+        return null;
+    }
+  }
+  return { takes, makes };
+}
+
+function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: number } | null {
+  const inner = fixedUse(hands, step.children);
+  if (inner === null) return null;
+  const times = step.times ? (valueOf(hands, step.times.values) ?? 0) : 1;
+  if (step.into === 'doubleYarnOver') return { takes: 2 * times, makes: Math.max(inner.makes, 0) * times };
+  const takes = step.takes ? (valueOf(hands, step.takes.values) ?? 1) : 1;
+  return { takes: takes * times, makes: inner.makes * times };
+}
+
+function passesOf(hands: Hands, extent: Extract<Extent, { kind: 'times' }>): number | null {
+  const n = valueOf(hands, extent.count.values);
+  if (n === null) return 0;
+  if (extent.sense === 'all') return n;
+  if (extent.sense === 'more') return n + 1;
+  if (extent.form === 'bracket') return n;
+  return hands.choice.times === 'more' ? n + 1 : n;
+}
+
+/** Whether some node of the row can be read in more than one way, and which. */
+export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; names: number } {
+  const found = { loop: false, times: false, names: 0 };
+  const visit = (list: readonly Step[]): void => {
+    list.forEach((step, index) => {
+      if (step.type === 'bindOff' && step.which !== 'all' && step.which !== 'remaining' && list.slice(index + 1).some((next) => next.type === 'work' || (next.type === 'repeat' && (next.extent?.kind === 'over' || next.form !== 'run')))) found.loop = true;
+      if (step.type === 'repeat') {
+        if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') found.times = true;
+        visit(step.children);
+        visit(step.once);
+      }
+      if (step.type === 'work') found.names = Math.max(found.names, step.readings?.length ?? 0);
+      if (step.type === 'needlePart' || step.type === 'intoOne') visit(step.children);
+    });
+  };
+  visit(steps);
+  return found;
+}
+
+/** Works the steps in order; the first trouble stops the row. */
+export function workSteps(hands: Hands, steps: readonly Step[]): Trouble | null {
+  for (let index = 0; index < steps.length; index += 1) {
+    const trouble = workStep(hands, steps[index] as Step);
+    if (trouble !== null) return trouble;
+  }
+  return null;
+}
+
+function workStep(hands: Hands, step: Step): Trouble | null {
+  switch (step.type) {
+    case 'work':
+      return workOne(hands, step);
+    case 'intoOne': {
+      const use = intoUse(hands, step);
+      if (use === null) return null;
+      return token(hands, use.takes, use.makes, step.span);
+    }
+    case 'repeat':
+      return step.form === 'run' ? workRun(hands, step) : workRepeat(hands, step);
+    case 'turn':
+      return workTurn(hands, step);
+    case 'marker':
+      return workMarker(hands, step);
+    case 'castOn': {
+      const n = valueOf(hands, step.count.values) ?? 0;
+      const { needles } = hands;
+      if (step.where === 'start' || (needles.right.n === 0 && hands.turned)) {
+        passTip(needles);
+        needles.left.n += n;
+      } else needles.right.n += n;
+      hands.last = n;
+      return null;
+    }
+    case 'bindOff':
+      return workBindOff(hands, step);
+    case 'hold':
+      return workHold(hands, step);
+    case 'takeUp':
+      return workTakeUp(hands, step);
+    case 'pickUp': {
+      const n = step.count === null ? null : valueOf(hands, step.count.values);
+      if (n === null) {
+        if (step.count === null) return stopped('unread', step.span);
+        return null;
+      }
+      hands.needles.right.n += n;
+      hands.divided = true;
+      hands.last = n;
+      return null;
+    }
+    case 'needlePart':
+      return workPart(hands, step);
+    case 'evenly': {
+      const n = valueOf(hands, step.count.values);
+      if (n === null) return null;
+      beginRow(hands.needles);
+      if (hands.needles.left.n > hands.base) {
+        const rest = hands.needles.left.n - hands.base;
+        workPlain(hands.needles, rest);
+        hands.taken += rest;
+        hands.made += rest;
+      }
+      const change = step.change === 'to' ? n - live(hands.needles) : step.change === 'inc' ? n : -n;
+      hands.needles.right.n += change;
+      hands.made += change;
+      return null;
+    }
+    case 'pullOver':
+      return token(hands, 0, -step.count, step.span);
+    case 'change':
+      if (step.what === 'slide') hands.needles.stay = 'slide';
+      if (step.what === 'side' && !hands.needles.begun) {
+        const side = /\b(ws|wrong)/i.test(step.detail) ? 'WS' : /\b(rs|right)/i.test(step.detail) ? 'RS' : null;
+        if (side !== null) hands.needles.side = side;
+      }
+      return null;
+    case 'unread':
+      return stopped('unread', step.span, {}, { text: step.text });
+    case 'stated':
+    case 'remark':
+    case 'resolve':
+      return null;
+    default:
+      return workJoin(hands, step as unknown as Join);
+  }
+}
+
+function token(hands: Hands, takes: number, makes: number, span: Span, words: Record<string, string> = {}): Trouble | null {
+  const { needles } = hands;
+  if (takes > 0) {
+    beginRow(needles);
+    if (needles.left.n - hands.base < takes && needles.mode === 'round' && hands.divided && hands.base === 0) reachRound(needles, takes - needles.left.n);
+    const have = needles.left.n - hands.base;
+    if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);
+  }
+  if (makes < 0 && needles.right.n < -makes) return stopped('nothingToPass', span, { wanted: -makes }, words);
+  const { inside } = workToken(needles, takes, makes);
+  if (inside !== null && inside.kind === 'marker') hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
+  hands.taken += takes;
+  hands.made += makes;
+  hands.last = makes;
+  return null;
+}
+
+function workOne(hands: Hands, step: Work): Trouble | null {
+  const use = useOf(hands, step);
+  if (use === null) return null;
+  if (use.kind === 'unknown') return stopped('unread', step.span, {}, { text: step.stitch });
+  if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {
+    const { needles } = hands;
+    beginRow(needles);
+    if (needles.left.n - hands.base < use.takes && needles.mode === 'round' && hands.divided && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
+    const have = needles.left.n - hands.base;
+    if (have < use.takes) return stopped('tooFew', step.span, { left: have, wanted: use.takes });
+    if (use.kind === 'shortRow') {
+      const gap = needles.right.marks.at(-1);
+      if (gap?.kind === 'gap' && gap.at === needles.right.n) gap.method = 'double';
+    }
+    workPlain(needles, use.takes);
+    hands.taken += use.takes;
+    hands.made += use.makes;
+    hands.last = use.makes;
+    return null;
+  }
+  return token(hands, use.takes, use.makes, step.span);
+}
+
+/** Where a mark lies ahead on the left needle; null when there is none. */
+function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { at: number; mark: Mark | null } | null {
+  const { left } = hands.needles;
+  const ahead = [...left.marks].reverse();
+  if (extent.place === 'marker') {
+    const markers = ahead.filter((mark) => mark.kind !== 'gap');
+    const named = extent.name === undefined ? [] : markers.filter((mark) => mark.name !== null && (mark.name === extent.name || extent.name?.includes(mark.name)));
+    if (extent.which === 'beginning') {
+      const bor = markers.find((mark) => mark.kind === 'bor' || mark.name === 'BOR');
+      return bor ? { at: bor.at, mark: bor } : { at: 0, mark: null };
+    }
+    const list = named.length > 0 ? named : markers;
+    const open = list.filter((mark) => mark.at < left.n);
+    const which = extent.ordinal !== undefined ? open[extent.ordinal - 1] : extent.which === 'last' ? open.at(-1) : (open[0] ?? list[0]);
+    if (which) return { at: which.at, mark: which };
+    if (hands.needles.mode === 'round') return { at: 0, mark: null };
+    return null;
+  }
+  if (extent.place === 'centre') {
+    const marked = ahead.find((mark) => mark.kind === 'marker');
+    if (marked) return { at: marked.at, mark: marked };
+    const total = live(hands.needles);
+    return { at: Math.floor((total + 1) / 2), mark: null };
+  }
+  const gaps = ahead.filter((mark) => mark.kind === 'gap');
+  const gap = gaps.find((mark) => mark.at < left.n) ?? gaps[0];
+  return gap ? { at: gap.at, mark: gap } : null;
+}
+
+/** Height of the left needle at which a run or repeat stops. */
+function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | null {
+  const { needles, base } = hands;
+  switch (extent.kind) {
+    case 'end':
+      return base;
+    case 'last': {
+      const n = valueOf(hands, extent.count.values);
+      return n === null ? null : base + n;
+    }
+    case 'over': {
+      const n = valueOf(hands, extent.count.values);
+      if (n === null) return null;
+      return needles.left.n - n;
+    }
+    case 'onRight': {
+      const n = valueOf(hands, extent.count.values);
+      if (n === null) return null;
+      const need = extent.afterBindOff || needles.right.n >= n ? n : n - needles.right.n;
+      return needles.left.n - need;
+    }
+    case 'place': {
+      const found = markAhead(hands, extent);
+      if (found === null) return stopped(extent.place === 'marker' ? 'markerNotThere' : 'noGap', span, {}, { place: extent.place });
+      const n = extent.n === null ? 0 : valueOf(hands, extent.n.values);
+      if (n === null) return null;
+      const { at } = found;
+      const method = found.mark?.method;
+      if (extent.place === 'marker') return extent.side === 'past' ? at - n : at + n;
+      if (extent.place === 'centre') return extent.side === 'past' ? at - 1 - n : at + n;
+      if (extent.place === 'double') return extent.side === 'past' ? at - n : at + 1 + n;
+      if (extent.place === 'wrapped' || extent.place === 'twin') return extent.side === 'past' ? at - 1 - n : at + n;
+      if (extent.place === 'gap' && method === 'double' && extent.side !== 'past') return at + n;
+      return extent.side === 'past' ? at - n : at + n;
+    }
+    default:
+      return null;
+  }
+}
+
+function workRun(hands: Hands, step: Repeat): Trouble | null {
+  const { needles } = hands;
+  beginRow(needles);
+  const extent = step.extent ?? { kind: 'end' as const };
+  if (extent.kind === 'times') {
+    const passes = passesOf(hands, extent) ?? 0;
+    for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+      const trouble = workSteps(hands, step.children);
+      if (trouble) return trouble;
+    }
+    return null;
+  }
+  if (extent.kind === 'over' && extent.count.all) {
+    const n = valueOf(hands, extent.count.values);
+    const have = needles.left.n - hands.base;
+    if (n !== null && n !== have) hands.asides.push(stopped('countDiffers', extent.count.span, { stated: n, replayed: have }, { when: 'before' }));
+    return runTo(hands, hands.base, step.span);
+  }
+  const target = targetOf(hands, extent, step.span);
+  if (target === null) return null;
+  if (typeof target !== 'number') return target;
+  return runTo(hands, target, step.span);
+}
+
+function runTo(hands: Hands, target: number, span: Span): Trouble | null {
+  const { needles } = hands;
+  if (needles.mode === 'round' && needles.suspended && target < 0) {
+    const need = -target;
+    if (reachRound(needles, need)) return runTo(hands, 0, span);
+  }
+  if (target > needles.left.n) return stopped('tooFew', span, { left: needles.left.n - hands.base, wanted: target - hands.base }, { place: 'run' });
+  if (target < Math.min(hands.base, 0) || target < 0) return stopped('tooFew', span, { left: needles.left.n, wanted: needles.left.n - target });
+  const count = needles.left.n - target;
+  workPlain(needles, count);
+  hands.taken += count;
+  hands.made += count;
+  hands.last = count;
+  return null;
+}
+
+/** Works `passes` whole passes of steps with fixed use, folding over stretches without markers. */
+function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number): Trouble | null {
+  const { needles } = hands;
+  let rest = passes;
+  while (rest > 0) {
+    const { left } = needles;
+    const ahead = left.marks.filter((mark) => mark.at < left.n && mark.at > left.n - use.takes * rest).at(-1);
+    const free = ahead === undefined ? rest : Math.min(rest, use.takes === 0 ? rest : Math.floor((left.n - ahead.at) / use.takes));
+    if (free > 0) {
+      const boundary = left.n - use.takes * free;
+      passTip(needles);
+      left.n = boundary;
+      // The mark that ends this stretch stays at the tip and is passed with the next stitch.
+      needles.right.n += use.makes * free;
+      hands.taken += use.takes * free;
+      hands.made += use.makes * free;
+      rest -= free;
+    }
+    if (rest > 0) {
+      const trouble = workSteps(hands, step.children);
+      if (trouble) return trouble;
+      rest -= 1;
+    }
+  }
+  hands.last = use.makes * passes;
+  return null;
+}
+
+function workRepeat(hands: Hands, step: Repeat): Trouble | null {
+  const { needles } = hands;
+  const extent = step.extent;
+  if (extent === null) return workSteps(hands, step.children);
+  const use = fixedUse(hands, step.children);
+  if (extent.kind === 'times') {
+    const passes = passesOf(hands, extent);
+    if (passes === null || passes <= 0) return null;
+    return repeatTimes(hands, step, use, passes);
+  }
+  beginRow(needles);
+  let target = targetOf(hands, extent, step.span);
+  if (target === null) return null;
+  if (typeof target !== 'number') return target;
+  const ending = step.ending === null ? null : fixedUse(hands, step.ending.children);
+  let lastTakes = 0;
+  if (step.ending?.kind === 'then' && ending !== null) target += ending.takes;
+  if (step.ending?.kind === 'lastRepeat' && ending !== null && use !== null) {
+    const replaced = step.children.at(-1);
+    const old = replaced === undefined ? null : fixedUse(hands, [replaced]);
+    lastTakes = use.takes - (old?.takes ?? 0) + ending.takes;
+    target += lastTakes;
+  }
+  if (step.ending?.kind === 'omitting' && ending !== null && use !== null) {
+    lastTakes = use.takes - ending.takes;
+    target += lastTakes;
+  }
+  const finish = (): Trouble | null => {
+    if (step.ending === null) return null;
+    if (step.ending.kind === 'then') return workSteps(hands, step.ending.children);
+    const children = step.children.slice(0, -1);
+    return workSteps(hands, step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children]);
+  };
+  if (use !== null && use.takes > 0 && step.once.length === 0) {
+    const room = needles.left.n - target;
+    if (room < 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: target - hands.base, takes: use.takes });
+    if (room % use.takes !== 0) {
+      return stopped('repeatDoesNotFit', step.span, { left: (room % use.takes) + target - hands.base, wanted: target - hands.base, takes: use.takes, room, over: room % use.takes });
+    }
+    const passes = room / use.takes;
+    if (passes === 0 && step.ending === null) hands.asides.push(stopped('repeatNotWorked', step.span, {}));
+    const trouble = foldPasses(hands, step, use, passes);
+    return trouble ?? finish();
+  }
+  if (use !== null && use.takes === 0 && step.once.length === 0 && use.makes >= 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n, wanted: target, takes: 0 });
+  let passes = 0;
+  const goal = target;
+  while (needles.left.n > goal) {
+    const before = needles.left.n;
+    const trouble = workSteps(hands, step.children);
+    if (trouble) return trouble.kind === 'tooFew' ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n }) : trouble;
+    if (passes === 0 && step.once.length > 0) {
+      const between = workSteps(hands, step.once);
+      if (between) return between;
+    }
+    passes += 1;
+    if (needles.left.n >= before || passes > mostPasses) return stopped('noProgress', step.span, { left: needles.left.n });
+    if (hands.turned && step.children.some((child) => child.type === 'turn')) continue;
+  }
+  if (needles.left.n < goal) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: goal - hands.base });
+  return finish();
+}
+
+function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {
+  const { needles } = hands;
+  if (use !== null && step.once.length === 0 && step.ending === null) {
+    if (use.takes > 0) {
+      beginRow(needles);
+      const have = needles.left.n - hands.base;
+      if (have < use.takes * passes) return stopped('tooFew', step.span, { left: have, wanted: use.takes * passes, takes: use.takes, passes }, { place: 'repeat' });
+    }
+    return foldPasses(hands, step, use, passes);
+  }
+  for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+    const trouble = workSteps(hands, step.children);
+    if (trouble) return trouble;
+    if (pass === 0 && step.once.length > 0) {
+      const between = workSteps(hands, step.once);
+      if (between) return between;
+    }
+  }
+  return step.ending === null ? null : workSteps(hands, step.ending.children);
+}
+
+function workTurn(hands: Hands, step: Turn): Trouble | null {
+  const { needles } = hands;
+  if (step.not) {
+    needles.stay = needles.stay ?? 'quarter';
+    return null;
+  }
+  if (step.quarter) {
+    needles.stay = 'quarter';
+    return null;
+  }
+  beginRow(needles);
+  if (step.leaving !== null) {
+    const n = valueOf(hands, step.leaving.values);
+    const have = needles.left.n;
+    if (n !== null && n !== have) hands.asides.push(stopped('leftDiffers', step.leaving.span, { stated: n, replayed: have }));
+  }
+  if (step.holds !== null) {
+    if (needles.left.n > 0) {
+      hands.held.push({ name: step.holds, piece: hands.piece, rest: true, n: needles.left.n, used: false });
+      leave(needles, needles.left.n);
+    }
+    hands.divided = true;
+    if (needles.mode === 'round') needles.mode = 'flat';
+    return null;
+  }
+  if (step.method === 'wrap' && needles.left.n === 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'wrap' });
+  turn(needles, step.method);
+  hands.turned = true;
+  return null;
+}
+
+function workMarker(hands: Hands, step: Marker): Trouble | null {
+  const { needles } = hands;
+  if (step.atRow || step.op === 'hang') return null;
+  if (step.op === 'place' || step.op === 'replace') {
+    if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
+    const marks = needles.right.marks;
+    marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
+    return null;
+  }
+  const tip = needles.left.marks.at(-1);
+  const there = tip !== undefined && tip.kind !== 'gap' && tip.at === needles.left.n;
+  if (step.op === 'slip') {
+    if (there) passTip(needles);
+    else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
+    else if (!(needles.mode === 'round' && needles.left.n === hands.base)) hands.asides.push(stopped('markerMissing', step.span, {}, { marker: step.name ?? '' }));
+    return null;
+  }
+  if (there) needles.left.marks.pop();
+  else {
+    needles.left.marks = needles.left.marks.filter((mark) => mark.kind === 'gap');
+    needles.right.marks = needles.right.marks.filter((mark) => mark.kind === 'gap');
+  }
+  return null;
+}
+
+function workBindOff(hands: Hands, step: BindOff): Trouble | null {
+  const { needles } = hands;
+  beginRow(needles);
+  const all = step.count.all === true;
+  const n = valueOf(hands, step.count.values);
+  if (n === null) return null;
+  if (all) {
+    const have = live(needles);
+    if (step.count.values.some((value) => value !== 0) && n !== have) hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));
+    needles.left = { n: 0, marks: [] };
+    needles.right = { n: 0, marks: [] };
+    hands.off += have;
+    hands.divided = true;
+    return null;
+  }
+  const apart = step.loopCounted === true ? false : hands.choice.loop === 'apart';
+  const takes = apart ? n + 1 : n;
+  const have = needles.left.n - hands.base;
+  if (have < n) return stopped('tooFew', step.span, { left: have, wanted: n });
+  leave(needles, n);
+  hands.off += n;
+  hands.taken += n;
+  if (takes > n && needles.left.n > hands.base) {
+    workPlain(needles, 1);
+    hands.taken += 1;
+    hands.made += 1;
+  }
+  return null;
+}
+
+function workHold(hands: Hands, step: Hold): Trouble | null {
+  const { needles } = hands;
+  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  if (step.count !== null && n === null) return null;
+  const put = (count: number): void => {
+    hands.held.push({ name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder), piece: hands.piece, rest: false, n: count, used: false });
+    hands.divided = true;
+  };
+  const total = live(needles);
+  if (total === 0) {
+    // The stitches that wait for the second side: a centre set of them goes on a holder of its own.
+    const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
+    if (rest === undefined) return stopped('nothingHeld', step.span, {});
+    const count = n ?? rest.n;
+    if (count > rest.n) return stopped('tooFew', step.span, { left: rest.n, wanted: count });
+    rest.n -= count;
+    put(count);
+    return null;
+  }
+  if (step.which === 'these' && needles.begun) {
+    const count = n ?? hands.last;
+    if (count > needles.right.n) return stopped('tooFew', step.span, { left: needles.right.n, wanted: count });
+    needles.right.n -= count;
+    needles.right.marks = needles.right.marks.filter((mark) => mark.at <= needles.right.n);
+    put(count);
+    return null;
+  }
+  if (step.which === 'remaining' || step.which === 'these') {
+    const count = needles.begun && needles.left.n > 0 ? needles.left.n : total;
+    if (n !== null && n !== count) hands.asides.push(stopped('countDiffers', (step.count ?? step).span, { stated: n, replayed: count }, { when: 'before', what: 'hold' }));
+    if (needles.begun && needles.left.n > 0) leave(needles, needles.left.n);
+    else setLive(needles, 0);
+    put(count);
+    return null;
+  }
+  const count = n ?? 0;
+  if (needles.begun) {
+    if (needles.left.n === 0 && needles.right.n >= count && step.which === 'last') {
+      needles.right.n -= count;
+      put(count);
+      return null;
+    }
+    if (needles.left.n < count) return stopped('tooFew', step.span, { left: needles.left.n, wanted: count });
+    leave(needles, count);
+    put(count);
+    return null;
+  }
+  if (count > total) return stopped('tooFew', step.span, { left: total, wanted: count });
+  const restored = total - count;
+  setLive(needles, restored);
+  if (needles.mode === 'round' && (step.which === 'other' || step.which === 'first' || step.which === 'last')) {
+    needles.mode = 'flat';
+    if (needles.left.n === 0) {
+      needles.left = needles.right;
+      needles.right = { n: 0, marks: [] };
+    }
+    needles.side = 'RS';
+  }
+  put(count);
+  return null;
+}
+
+function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
+  const { needles } = hands;
+  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  if (step.count !== null && n === null) return null;
+  const set = heldSet(hands.held, step.name, n);
+  const count = n ?? set?.n ?? null;
+  if (count === null) return stopped('unread', step.span);
+  if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
+  if (set !== null) set.used = true;
+  if (step.worked) {
+    needles.begun = true;
+    needles.right.n += count;
+  } else needles.left.n += count;
+  hands.divided = true;
+  hands.last = count;
+  return null;
+}
+
+/** One needle of a round: "end" and "last" are measured on it. Without its number only the net of its steps is known. */
+function workPart(hands: Hands, step: NeedlePart): Trouble | null {
+  const { needles } = hands;
+  beginRow(needles);
+  const part = needles.parts.find((each) => each.name.toLowerCase() === step.needle.toLowerCase());
+  if (part === undefined || part.n > needles.left.n) {
+    const net = netOf(hands, step.children);
+    if (net === null) return stopped('unread', step.span);
+    needles.right.n += net;
+    hands.made += net;
+    hands.divided = true;
+    needles.begun = true;
+    return null;
+  }
+  const saved = hands.base;
+  const startRight = needles.right.n;
+  hands.base = needles.left.n - part.n;
+  const trouble = workSteps(hands, step.children);
+  if (trouble === null && needles.left.n !== hands.base) {
+    const over = needles.left.n - hands.base;
+    hands.base = saved;
+    return stopped('leftOver', step.span, { left: over }, { needle: step.needle });
+  }
+  hands.base = saved;
+  part.n = needles.right.n - startRight;
+  return trouble;
+}
+
+/** What steps add or take away, with runs counting nothing; null where a run repeats something that changes the count. */
+function netOf(hands: Hands, steps: readonly Step[]): number | null {
+  let net = 0;
+  for (const step of steps) {
+    if (step.type === 'repeat' && step.form === 'run') continue;
+    const use = fixedUse(hands, [step]);
+    if (use === null) return null;
+    net += use.makes - use.takes;
+  }
+  return net;
+}
+
+function workJoin(hands: Hands, step: Join): Trouble | null {
+  const { needles } = hands;
+  switch (step.what) {
+    case 'rejoin':
+    case 'noRound':
+    case 'seam': {
+      if (step.what !== 'rejoin') return null;
+      if (step.side !== null) needles.side = step.side;
+      const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
+      if (live(needles) === 0 && rest !== undefined) {
+        rest.used = true;
+        needles.left = { n: rest.n, marks: [] };
+        needles.right = { n: 0, marks: [] };
+        needles.begun = true;
+        const n = step.count === null ? null : valueOf(hands, step.count.values);
+        if (n !== null && n !== rest.n) hands.asides.push(stopped('heldDiffers', step.count?.span ?? step.span, { stated: n, replayed: rest.n }, { holder: rest.name, piece: rest.piece }));
+      }
+      return null;
+    }
+    case 'round':
+    case 'resumeRound': {
+      if (needles.left.n === 0 && needles.right.n > 0) {
+        needles.left = { n: needles.right.n, marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at) };
+        needles.right = { n: 0, marks: [] };
+      }
+      needles.left.marks = needles.left.marks.filter((mark) => mark.name !== 'BOR' && mark.at > 0);
+      needles.mode = 'round';
+      needles.side = 'RS';
+      needles.suspended = false;
+      if (step.loses > 0) needles.left.n -= step.loses;
+      return null;
+    }
+    default: {
+      const have = live(needles);
+      const n = step.count === null ? null : valueOf(hands, step.count.values);
+      if (n !== null && have > 0 && n !== have && step.what === 'thread') hands.asides.push(stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }));
+      setLive(needles, 0);
+      hands.divided = true;
+      return null;
+    }
+  }
+}
+
+/** What the whole row leaves undone: stitches on the left needle with no turn. */
+export function unfinished(hands: Hands): number {
+  const { needles } = hands;
+  if (hands.turned || needles.parts.length > 0 || !needles.begun) return 0;
+  return needles.left.n;
+}
