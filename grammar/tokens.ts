@@ -93,6 +93,10 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
   if (known && known.length >= (number?.length ?? 0) && known.length >= Math.min(hyphened, known.length + (hyphened > known.length && known.meaning.is !== 'stitch' ? 1 : 0))) {
     const { meaning } = known;
+    // "k up to 3 sts before m" is a knit stitch and a distance, not "k up 3 sts".
+    const up = /^([kp])\s+up$/i.exec(text.slice(offset, offset + known.length));
+    const plain = up !== null && /^\s+to\b/i.test(text.slice(offset + known.length, offset + known.length + 4)) ? matchAt(up[1] ?? '', 0, vocabulary, sizes) : null;
+    if (plain?.meaning.is === 'stitch') return make(1, PlainStitch, { entry: plain.meaning.entry });
     if (meaning.is === 'word') return make(known.length, W[meaning.word]);
     if (meaning.is === 'fabric') return make(known.length, Fabric, { fabric: meaning.fabric });
     if (meaning.is === 'name') return make(known.length, Name, { name: meaning.name });
@@ -110,6 +114,8 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   if (word) {
     const place = ordinalName(word[0]);
     if (place !== null) return make(word[0].length, Ordinal, { values: [place] });
+    // "SR3": the letters of a short row stand close to its number.
+    if (/^srs?$/i.test(word[0])) return make(word[0].length, W.Row);
     return make(word[0].length, Word);
   }
   const type = punctuation.get(text[offset] ?? '');

@@ -44,7 +44,11 @@ export type Extent =
   /** "K 5 sts fewer than on last RS row": measured against an earlier short row, of that side if one is named. */
   | { readonly kind: 'relative'; readonly count: Count; readonly sense: 'fewer' | 'more'; readonly side: Side | null }
   /** "k across them": over the stitches the step before has just named. */
-  | { readonly kind: 'these' };
+  | { readonly kind: 'these' }
+  /** "work instep", "k across heel sts": over the part so named. */
+  | { readonly kind: 'part'; readonly name: string }
+  /** A star that holds turns or slides: "rep from * until 1 gusset st rem each side", "until cord measures 40 cm". */
+  | { readonly kind: 'goal'; readonly goal: Goal };
 
 export type Anchor = 'marker' | 'turn' | 'gap' | 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver' | 'centre' | 'corner';
 
@@ -68,6 +72,7 @@ export type Step =
   | Arrange
   | Only
   | AndSoOn
+  | Refer
   | Stated
   | Remark
   | Unread;
@@ -85,6 +90,13 @@ export interface Work extends Base {
   /** "tbl", "wyif", "knitwise", "with its wrap"… in normal form. */
   readonly manner: readonly string[];
   readonly colour?: string;
+  /** The name as the lexicon spells it, where it has several readings: `yfwd`, `inc 1`, `C3F`. */
+  readonly spelling?: string;
+  /**
+   * Where the trade knows several stitches by the name: all of them, the likeliest here first; `stitch`, `n`, `m` and
+   * `times` of the node are those of the first. With `netOnly` the gain or loss is certain and what it takes is not.
+   */
+  readonly readings?: readonly { readonly stitch: string; readonly n: Count | null; readonly m?: number; readonly times?: Count; readonly netOnly?: boolean }[];
   /**
    * The stitch ties an edging to its piece: so many of the stitches it takes are live stitches of the piece, or loops
    * of its finished edge ("ssk (last edging st with next shawl st)" is 1, "sssk (with next 2 live sts)" is 2).
@@ -103,12 +115,21 @@ export interface IntoOne extends Base {
   readonly dropping: boolean;
   /** "in each of next 3 sts". */
   readonly times?: Count;
+  /** No brackets were printed ("k1, yo, k1 in next st"): the other reading is that only the last of the children is worked so. */
+  readonly bare?: boolean;
+  /** "working (p1, k1) into each double yo": holds wherever one is met in the row, and is no place in it. */
+  readonly everywhere?: boolean;
 }
 
 /** A group worked over and over: star repeats, brackets, and runs such as "k to last 3 sts". */
 export interface Repeat extends Base {
   readonly type: 'repeat';
-  readonly form: 'star' | 'bracket' | 'run';
+  /**
+   * 'list': neither bracket nor star ("K4, ssk around"): the children are the steps since the beginning of the row or the
+   * last marker, and `repeats` says whether all of them repeat or, likelier where more follows, only the last.
+   */
+  readonly form: 'star' | 'bracket' | 'run' | 'list';
+  readonly repeats?: 'all' | 'last';
   readonly children: readonly Step[];
   readonly extent: Extent | null;
   /** Steps between the closing mark and "rep from": worked once, before the repeats begin. */
@@ -255,13 +276,16 @@ export interface Evenly extends Base {
 /** "working each DS as one st", "picking up wraps", "close gap": says what happens to the marks of turns. */
 export interface Resolve extends Base {
   readonly type: 'resolve';
-  readonly what: 'wraps' | 'doubles' | 'twins' | 'loops' | 'gap';
+  /** 'drops': "dropping yos", "dropping extra wraps": the spare loops of the row below fall as they are met. */
+  readonly what: 'wraps' | 'doubles' | 'twins' | 'loops' | 'gap' | 'drops';
 }
 
 /** `psso`, `p2sso`, "pass the yo over". */
 export interface PullOver extends Base {
   readonly type: 'pullOver';
   readonly count: number;
+  /** A bare "psso" behind two slipped stitches lifts both or one: the numbers, the likeliest first. */
+  readonly readings?: readonly number[];
 }
 
 /** A change of needle, yarn or colour; takes and makes nothing. */
@@ -466,6 +490,12 @@ export interface Refer extends Base {
   readonly reversing: boolean;
   /** Rows of it, or how often. */
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
+  /** Of a chart: the stitches it is worked over, inside a row or on every row. */
+  readonly over?: Extent | null;
+  /** Of a chart: "working 6-st rep 6 (7) times", "(2 reps)": passes of its repeat in a row. */
+  readonly repeats?: Count | null;
+  /** "Work Chart A twice, then Rows 1–4 once more": what comes after it of the same chart. */
+  readonly then?: readonly Refer[];
   readonly stated: readonly Stated[];
 }
 

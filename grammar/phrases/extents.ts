@@ -15,7 +15,8 @@ const anchors = (): readonly [Anchor, ...(typeof W.To)[]][] => [
 export class Extents extends Counts {
   private anchorAt(ahead: number): Anchor | null {
     for (const [anchor, ...types] of anchors()) if (this.at(ahead, ...types)) return anchor;
-    if (this.image(ahead) === 'yo') return 'yarnOver';
+    if (/^yos?$/.test(this.image(ahead))) return 'yarnOver';
+    if (/^corners?$/.test(this.image(ahead))) return 'corner';
     return null;
   }
 
@@ -36,6 +37,7 @@ export class Extents extends Counts {
       if (this.at(2, W.There)) return this.at(3, CountToken);
       if (this.at(2, W.All)) return true;
       if (this.at(2, CountToken)) return this.at(3, W.St);
+      if (this.at(2, W.St)) return this.at(3, W.Before) && this.anchorAhead(4) >= 0;
       return this.anchorAhead(2) >= 0;
     }
     return false;
@@ -47,11 +49,16 @@ export class Extents extends Counts {
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
       { GATE: () => this.at(2, W.There), ALT: () => this.SUBRULE(this.onRight) },
-      { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor(), ALT: () => this.SUBRULE(this.toLast) },
+      { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor() && !this.lastBeforeAnchor(), ALT: () => this.SUBRULE(this.toLast) },
       { GATE: () => this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))), ALT: () => this.SUBRULE(this.untilRem) },
       { ALT: () => this.SUBRULE(this.toPlace) },
     ]) as Extent;
   });
+
+  /** "to last 3 sts before gap": short of the gap, not of the end. */
+  private lastBeforeAnchor(): boolean {
+    return this.at(2, W.Last) && this.at(3, CountToken) && this.at(4, W.St) && this.at(5, W.Before) && this.anchorAhead(6) >= 0;
+  }
 
   private withinAnchor(): boolean {
     return this.at(2, W.Within) && this.at(5, W.Of) && this.anchorAhead(6) >= 0;
@@ -113,7 +120,7 @@ export class Extents extends Counts {
     const token: { n: KnitToken | null } = { n: null };
     let side: 'before' | 'past' | 'at' = 'at';
     this.CONSUME(Any);
-    this.OPTION({ GATE: () => this.at(1, W.Within), DEF: () => { this.CONSUME1(Any); } });
+    this.OPTION({ GATE: () => this.at(1, W.Within) || (this.at(1, W.Last) && this.at(2, CountToken)), DEF: () => { this.CONSUME1(Any); } });
     this.OPTION1({
       GATE: () => this.at(1, CountToken),
       DEF: () => {
@@ -125,6 +132,8 @@ export class Extents extends Counts {
         });
       },
     });
+    // "to the st before the last turn": one stitch short of it.
+    this.OPTION3({ GATE: () => this.at(1, W.St) && this.at(2, W.Before), DEF: () => { const one = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.ACTION(() => { token.n = one; side = 'before'; }); } });
     let which: 'next' | 'last' | 'first' | 'beginning' = 'next';
     let ordinal: number | undefined;
     let name: string | undefined;
@@ -146,7 +155,7 @@ export class Extents extends Counts {
     // "marker A"
     this.OPTION2({ GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)), DEF: () => { this.CONSUME5(Any); this.ACTION(() => { name = this.image(0); }); } });
     return this.ACTION(() => ({
-      kind: 'place', place, which, side, n: token.n === null ? null : this.countOf(token.n),
+      kind: 'place', place, which, side, n: token.n === null ? null : this.countOf(token.n, token.n.payload?.values ?? [1]),
       ...(ordinal === undefined ? {} : { ordinal }), ...(name === undefined ? {} : { name }),
     }));
   });

@@ -65,11 +65,15 @@ export class Goals extends Shaping {
         const span = { start: this.base + number.startOffset, end: this.base + end };
         return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? null : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
       }
-      if (/all .*(worked|used)/.test(words) && number === null) return { kind: 'allWorked' };
+      if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(worked|used)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
+      const marked = marksIn(words);
+      if (number !== null && marked !== null) return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
       if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
+      // A ridge is two rows of garter stitch.
+      if (number !== null && /\bridges\b/.test(words)) return { kind: 'rows', count: { ...this.countOf(number), values: (number.payload?.values ?? [1]).map((value: number | null) => (value === null ? null : value * 2)) } };
       if (number !== null && state.rows && !state.st) return { kind: 'rows', count: this.countOf(number) };
       if (number !== null && (state.st || /\brem/.test(words))) {
-        const sense = /unwrapped|between/.test(words) ? 'between' : /unworked/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
+        const sense = /unwrapped|between/.test(words) ? 'between' : /unworked|\bgap\b.*\bfrom\b/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
         return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
       }
       if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };
@@ -107,4 +111,13 @@ export class Goals extends Shaping {
     const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
     return this.ACTION(() => ({ when, ending: ending ?? null }));
   });
+}
+
+/** The mark that a goal counts: "12 wrapped sts on each side", "9 DS at each edge"; "between wraps" counts what is not marked. */
+function marksIn(words: string): Extract<Goal, { kind: 'marks' }>['of'] | null {
+  if (/\bbetween\b|\bunwrapped\b|\bunworked\b|\bsingle\b/.test(words)) return null;
+  if (/\bwrapped (?:sts?|stitch(?:es)?)\b|\bwraps\b/.test(words)) return 'wrapped';
+  if (/\bds\b|\bdouble (?:sts?|stitch(?:es)?)\b/.test(words)) return 'double';
+  if (/\btwins?\b/.test(words)) return 'twin';
+  return /\bpins\b/.test(words) ? 'pin' : /\byos\b/.test(words) ? 'yarnOver' : null;
 }

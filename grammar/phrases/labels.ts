@@ -14,6 +14,8 @@ export interface LabelMatch {
 }
 
 const rowWords = [W.Row, W.Round];
+/** Row words that by themselves mean a short row. */
+const shortRow = /^(srs?|short-rows?)$/i;
 /** Most rows one label may name; a longer range is read up to here. */
 const mostRows = 2000;
 
@@ -97,6 +99,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
     if (!isA(tokens[at], ...rowWords)) return null;
     if (at > start) named = text.slice(first.startOffset, endOf(tokens[at - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
+    else if (shortRow.test(tokens[at]?.image ?? '')) named = 'short';
     unit = isA(tokens[at], W.Round) ? 'round' : 'row';
     // "Row" with neither name nor number is no label.
     at += 1;

@@ -114,6 +114,7 @@ export class Marks extends Turns {
   protected closeAhead(): boolean {
     if (this.at(1, Word) && /^close$/.test(this.image(1))) return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
     if (this.bareVerb(1)) {
+      if (this.wrapWorkAhead()) return true;
       const twin = this.at(2, W.Twin) || (this.at(2, W.Next) && this.at(3, W.Twin));
       if (twin) return !(this.at(1, W.Work) && /^(sts|twins)/.test(this.image(3)));
       // "work both loops as 1 st"
@@ -223,7 +224,7 @@ export class Marks extends Turns {
   protected sameBackAhead(): boolean {
     if (!this.slips(1) && !(this.at(1, W.Return))) return false;
     if (this.payload(1)?.values !== undefined) return false;
-    const same = this.clauseHas(2, 4, (ahead) => this.at(ahead, W.Same) || /^(same|wrapped)/.test(this.image(ahead)));
+    const same = this.clauseHas(2, 4, (ahead) => this.at(ahead, W.Same, W.These) || /^(same|wrapped)/.test(this.image(ahead)));
     return same > 0 && this.clauseHas(same, 4, (ahead) => /^back$/.test(this.image(ahead))) > 0;
   }
 

@@ -155,7 +155,8 @@ export class Repeats extends Stitches {
         this.OPTION3({ GATE: () => this.at(1, Mark), DEF: () => this.CONSUME2(Mark) });
         this.OPTION4({ GATE: () => this.at(1, W.To, W.And, Dash) && this.at(2, Mark), DEF: () => { this.CONSUME1(Any); this.CONSUME3(Mark); } });
         this.OPTION5({ GATE: () => this.at(1, Comma) && this.extentAfterComma(), DEF: () => this.CONSUME4(Any) });
-        this.OPTION6({ GATE: () => this.extentAhead(true), DEF: () => { extent = this.SUBRULE1(this.extent, { ARGS: ['from'] }); } });
+        this.OPTION8({ GATE: () => this.at(1, W.Until) && (turnsInside(children) || !this.extentAhead(true)), DEF: () => { this.CONSUME5(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { extent = { kind: 'goal', goal }; }); } });
+        this.OPTION6({ GATE: () => extent === null && this.extentAhead(true), DEF: () => { extent = this.SUBRULE1(this.extent, { ARGS: ['from'] }); } });
         this.ACTION(() => { extent ??= { kind: 'end' }; });
       },
     });
@@ -197,7 +198,7 @@ export class Repeats extends Stitches {
   });
 
   protected runAhead(): boolean {
-    if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined) return this.runExtent(2);
+    if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined) return this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
       if (this.at(1, W.Work) && this.at(2, W.Across) && this.at(3, W.These, Word) && this.image(3) !== 'all') return true;
       for (let ahead = 2; ahead < 6; ahead += 1) {
@@ -211,7 +212,7 @@ export class Repeats extends Stitches {
 
   protected runExtent(ahead: number): boolean {
     const shifted = ahead - 1;
-    if (this.at(ahead, W.Across, W.Around)) return true;
+    if (this.at(ahead, W.Across, W.Around)) return !this.at(ahead + 1, W.To, W.Until);
     if (this.at(ahead, W.All)) return this.at(ahead + 1, CountToken, W.St, W.Rem) ;
     if (this.at(ahead, W.Rem) && this.at(ahead + 1, W.St)) return true;
     if (this.at(ahead, W.To, W.Until)) return this.extentAheadAt(shifted);
@@ -225,8 +226,9 @@ export class Repeats extends Stitches {
       if (this.at(at + 1, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within, W.All)) return true;
       if (this.at(at + 1, W.There)) return this.at(at + 2, CountToken);
       if (this.at(at + 1, CountToken)) return this.at(at + 2, W.St) || (this.at(at + 2, W.Edge, Word) && this.at(at + 3, W.St));
+      if (this.at(at + 1, W.St) && this.at(at + 2, W.Before)) return true;
       for (let ahead = at + 1; ahead < at + 5; ahead += 1) {
-        if (this.at(ahead, W.Marker, W.Bor, W.Gap, W.Wrapped, W.Double, W.Twin, W.Pin, W.Centre) || this.image(ahead) === 'yo') return true;
+        if (this.at(ahead, W.Marker, W.Bor, W.Gap, W.Wrapped, W.Double, W.Twin, W.Pin, W.Centre) || /^(yos?|corners?)$/.test(this.image(ahead))) return true;
         if (!this.at(ahead, W.Next, W.Last, W.First, Word, W.Other, W.Each, W.Same, Name, W.Rs) && !(this.payload(ahead)?.values !== undefined && /(st|nd|rd|th)$/.test(this.image(ahead)))) return false;
       }
     }
@@ -269,4 +271,9 @@ export class Repeats extends Stitches {
     });
   });
 
+}
+
+/** Whether a group turns or slides the work inside, so that it is several rows. */
+function turnsInside(steps: readonly Step[]): boolean {
+  return steps.some((step) => (step.type === 'turn' && step.not !== true) || (step.type === 'change' && step.what === 'slide'));
 }

@@ -4,10 +4,10 @@
  *     K2, *yo, k2tog; rep from * to last 2 sts, k2 · [k2tog, k5] 6 times · (k1, yo, k1) in next st · k to 3 sts before m
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
-import type { Count, Extent, IntoOne, NeedlePart, Repeat, Remark, Step, Unread, Work } from '../tree.ts';
-import { Repeats } from './repeats.ts';
+import type { Count, Extent, IntoOne, Repeat, Remark, Step, Unread, Work } from '../tree.ts';
+import { Needles } from './needles.ts';
 
-export class InRow extends Repeats {
+export class InRow extends Needles {
   override sequence = this.RULE('sequence', (): Step[] => {
     const steps: Step[] = [];
     this.MANY({
@@ -32,11 +32,17 @@ export class InRow extends Repeats {
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
       { GATE: () => this.needlePartAhead(), ALT: () => this.SUBRULE(this.needlePart) },
+      { GATE: () => this.arrangeAhead(), ALT: () => this.SUBRULE(this.arrangeStep) },
+      { GATE: () => this.onlyAhead(), ALT: () => this.SUBRULE(this.onlyStep) },
+      { GATE: () => this.moveMarkerAhead(), ALT: () => this.SUBRULE(this.moveMarkerStep) },
+      { GATE: () => this.tieAhead(), ALT: () => this.SUBRULE(this.tiedWork) },
+      { GATE: () => this.bareJoinAhead(), ALT: () => this.SUBRULE(this.bareJoin) },
       { GATE: () => this.longWrap() > 0, ALT: () => this.SUBRULE(this.longWrapStep) },
       { GATE: () => this.sameBackAhead(), ALT: () => this.SUBRULE(this.sameBackStep) },
       { GATE: () => this.closeAhead(), ALT: () => this.SUBRULE(this.closeStep) },
       { GATE: () => this.doubleAhead(), ALT: () => this.SUBRULE(this.doubleStep) },
       { GATE: () => this.resolveAhead(), ALT: () => this.SUBRULE(this.resolveStep) },
+      { GATE: () => this.at(1, W.Etc), ALT: () => this.SUBRULE(this.etcStep) },
       { GATE: () => this.pinAhead(), ALT: () => this.SUBRULE(this.pinStep) },
       { GATE: () => this.turnAhead(), ALT: () => this.SUBRULE(this.turnStep) },
       { GATE: () => this.markerAhead(), ALT: () => this.SUBRULE(this.markerStep) },
@@ -50,42 +56,14 @@ export class InRow extends Repeats {
       { GATE: () => this.changeAhead(), ALT: () => this.SUBRULE(this.changeStep) },
       { GATE: () => this.statedAhead() && !this.at(1, Open), ALT: () => this.SUBRULE1(this.stated) },
       { GATE: () => this.bareIntoAhead(), ALT: () => this.SUBRULE(this.bareIntoOne) },
+      { GATE: () => this.relativeAhead(), ALT: () => this.SUBRULE(this.relativeRun) },
+      { GATE: () => this.backAhead(), ALT: () => this.SUBRULE(this.backRun) },
+      { GATE: () => this.aroundAhead(), ALT: () => this.SUBRULE(this.aroundRun) },
       { GATE: () => this.runAhead(), ALT: () => this.SUBRULE(this.run) },
       { GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))), ALT: () => this.SUBRULE(this.work) },
       { ALT: () => this.SUBRULE(this.unknown) },
     ]);
   });
-
-  private needlePartAhead(): boolean {
-    if (this.at(1, W.Needle)) return (this.at(2, CountToken) && this.at(3, Colon)) || this.at(2, Colon);
-    if (this.at(1, W.On) && this.at(2, W.Needle) && this.at(3, CountToken) && this.at(4, Colon, Comma)) return true;
-    if (this.at(1, Word) && /^n\d$/.test(this.image(1))) return this.at(2, Colon);
-    if (this.at(1, Word, Name) && /^(front|back|instep|sole|heel)$/.test(this.image(1))) return this.at(2, Colon) || (this.at(2, W.Needle) && this.at(3, Colon)) || (this.at(2, W.St) && this.at(3, Colon));
-    return false;
-  }
-
-  /** "Needle 1: K to last 3 sts, k2tog, k1." */
-  private needlePart = this.RULE('needlePart', (): NeedlePart => {
-    const start = this.from();
-    this.MANY({ GATE: () => !this.at(1, Colon, Comma), DEF: () => this.CONSUME(Any) });
-    const end = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
-    this.CONSUME1(Any);
-    const children: Step[] = [];
-    this.MANY1({
-      GATE: () => !this.at(1, Close) && !this.needlePartAhead() && !(this.at(1, FullStop, Semicolon) && this.partEnds()),
-      DEF: () => {
-        this.OR([
-          { GATE: () => this.at(1, Comma, Semicolon, FullStop, W.And, W.Then), ALT: () => this.CONSUME2(Any) },
-          { ALT: () => { const step = this.SUBRULE(this.item); this.ACTION(() => children.push(step)); } },
-        ]);
-      },
-    });
-    return this.ACTION(() => ({ type: 'needlePart', needle: this.words(start, end), children, span: this.span(start) }));
-  });
-
-  private partEnds(): boolean {
-    return this.LA(2).startOffset !== this.LA(2).startOffset || (this.at(2, CountToken) && this.at(3, W.St)) || this.at(2, W.Needle) || this.at(2, Word);
-  }
 
   /** A bracket that is a remark: "(one in each ridge)", "(RS)". */
   private bracketRemark = this.RULE('bracketRemark', (): Remark => {
@@ -117,7 +95,7 @@ export class InRow extends Repeats {
     return this.ACTION(() => {
       const span = this.span(start);
       const text = this.text.slice(span.start - this.base, span.end - this.base);
-      return this.instructs(start) ? { type: 'unread', text, span } : { type: 'remark', span };
+      return this.instructs(start) || /^[A-Z][A-Z0-9&/]{1,5}$/.test(text) ? { type: 'unread', text, span } : { type: 'remark', span };
     });
   });
 

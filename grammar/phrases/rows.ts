@@ -147,6 +147,7 @@ export class Rows extends RowRepeats {
       DEF: () => {
         this.OR([
           { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
+          { GATE: () => this.resolveAhead(), ALT: () => { const marks = this.SUBRULE(this.resolveStep); this.ACTION(() => state.inside.push(marks)); } },
           { GATE: () => this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec) || this.at(1, W.Inc, W.Dec), ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) }); const step = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(step)); } },
           { GATE: () => this.at(1, Comma) && this.at(2, W.Beg), ALT: () => { this.CONSUME5(Any); const begin = this.SUBRULE(this.beginClause); this.ACTION(() => { if (begin.last) state.ending = begin.last; state.begin = begin.begin; }); } },
           { GATE: () => this.at(1, Comma, Open) , ALT: () => this.SUBRULE(this.asideClause) },
@@ -214,7 +215,7 @@ export class Rows extends RowRepeats {
   });
 
   private plainTailAhead(): boolean {
-    if (this.endingSideAhead()) return true;
+    if (this.endingSideAhead() || this.resolveAhead()) return true;
     if (this.at(1, Comma)) return this.at(2, W.Inc, W.Dec, W.Beg) || (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) || (this.at(2, Stitch) && /ing$/.test(this.image(2)));
     if (this.at(1, Open)) return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && (this.at(3, ...rowWords, W.Ridge)));
     if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken);

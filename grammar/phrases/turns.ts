@@ -3,9 +3,17 @@
  *
  *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
  */
-import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
 import type { Marker, Turn } from '../tree.ts';
 import { Extents } from './extents.ts';
+
+/** The method of a short row that a word names. */
+function methodNamed(word: string): Turn['method'] | null {
+  if (/^german/.test(word)) return 'double';
+  if (/^wrap/.test(word)) return 'wrap';
+  if (/^(japanese|pinned)/.test(word)) return 'pin';
+  return /^(shadow|twin)/.test(word) ? 'twin' : null;
+}
 
 const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
 
@@ -30,6 +38,7 @@ export class Turns extends Extents {
     if (this.at(1, W.WrapTurn)) return true;
     if (this.at(1, W.Turn)) return true;
     if (this.at(1, W.Twin)) return true;
+    if (this.at(1, Word) && /^(jsr|j-turn)$/.test(this.image(1))) return true;
     if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
     if (this.at(1, W.Not)) return this.at(2, W.Turn);
     if (this.at(1, W.Leaving)) return (this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)));
@@ -47,16 +56,22 @@ export class Turns extends Extents {
       { GATE: () => this.at(1, W.Wrapped), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.Wrapped, W.Next, W.St, Comma, W.And) && !this.at(1, W.Turn), DEF: () => this.CONSUME4(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { method = 'wrap'; }); } },
       { GATE: () => this.at(1, W.Not), ALT: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { not = true; }); this.OPTION3({ GATE: () => this.at(1, W.After) , DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }) }); } },
       { GATE: () => this.at(1, W.Turn), ALT: () => { this.CONSUME9(Any); } },
+      { GATE: () => this.at(1, Word) && /^j/.test(this.image(1)), ALT: () => { this.CONSUME(Word); this.ACTION(() => { method = 'pin'; }); } },
       { ALT: () => { const left = this.SUBRULE1(this.leavingClause); this.ACTION(() => Object.assign(state, left, { first: false })); } },
     ]);
     // "Turn the strip a quarter turn", "turn 90°": the piece is turned on the table, not over.
     let quarter = false;
     this.OPTION4({ GATE: () => this.at(0, W.Turn) && !not && this.quarterAhead(), DEF: () => { this.MANY3({ GATE: () => !this.at(1, Comma), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { quarter = true; }); } });
     // ", pin yarn" or ", make DS" belong to the method.
-    this.OPTION5({ GATE: () => this.at(1, Comma) && this.at(2, W.Pin), DEF: () => { this.CONSUME1(Any); this.CONSUME2(Any); this.ACTION(() => { method = 'pin'; }); } });
+    this.OPTION5({ GATE: () => this.at(1, Comma, Semicolon, W.And) && this.at(2, W.Pin), DEF: () => { this.CONSUME1(Any); this.CONSUME2(Any); this.ACTION(() => { method = 'pin'; }); } });
     this.OPTION6({
       GATE: () => state.first && this.leavingAhead(),
       DEF: () => { const left = this.SUBRULE(this.leavingClause); this.ACTION(() => Object.assign(state, left)); },
+    });
+    // "turn using German short rows", "turn using your favourite method"
+    this.OPTION7({
+      GATE: () => this.at(0, W.Turn) && this.at(1, W.With, W.By, Word) && (this.at(1, W.With) || /^(by|in)$/.test(this.image(1))) && this.methodAhead(),
+      DEF: () => { this.MANY4({ GATE: () => !this.at(1, Comma, Close) && !/^[.;]$/.test(this.image(1)) && !Number.isNaN(this.LA(1).startOffset), DEF: () => { this.CONSUME(Any); this.ACTION(() => { method = methodNamed(this.image(0)) ?? method; }); } }); },
     });
     // "turn and work on these 32 sts only": the rest is put aside.
     this.OPTION9({
@@ -71,6 +86,14 @@ export class Turns extends Extents {
       ...(not ? { not: true } : {}), ...(quarter ? { quarter: true } : {}),
     }));
   });
+
+  private methodAhead(): boolean {
+    for (let ahead = 2; ahead < 10; ahead += 1) {
+      if (this.at(ahead, Comma, Close) || Number.isNaN(this.LA(ahead).startOffset)) return false;
+      if (/^(method|technique|short|rows?|short-rows?|wraps?|turns?)$/.test(this.image(ahead))) return true;
+    }
+    return false;
+  }
 
   /** "leaving rem 8 sts unworked", "and leave rem sts on a spare needle", "and work on these sts only". */
   private leavingClause = this.RULE('leavingClause', (): { leaving: KnitToken | null; rem: boolean; holds: string | null } => {

@@ -24,6 +24,10 @@ function extent(of: Extent | null): string {
       return `${num(of.count)} ${of.sense} than last${of.side ? ` ${of.side}` : ''}`;
     case 'these':
       return 'these';
+    case 'part':
+      return of.name;
+    case 'goal':
+      return `until ${goal(of.goal)}`;
     case 'place':
       return [of.side === 'at' ? 'to' : `${num(of.n)} ${of.side}`, of.which === 'next' ? '' : of.which, of.ordinal ?? '', of.name ?? '', of.place].filter((word) => word !== '').join(' ');
   }

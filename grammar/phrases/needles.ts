@@ -1,0 +1,233 @@
+/**
+ * Needles and parts of a round: how the stitches lie, what is worked on which needle, which stitches alone are worked.
+ *
+ *     N1: k to last 3 sts, k2tog, k1 · On each needle: · Instep: patt · Divide sts over 3 dpns (15-30-15)
+ *     Work back and forth on these 32 sts only · Move BOR 2 sts to the left
+ */
+import { Any, Close, Colon, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Name, Open, Ordinal, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import type { Arrange, Count, Marker, NeedlePart, Only, Step } from '../tree.ts';
+import { Runs } from './runs.ts';
+
+const parts = /^(front|back|instep|sole|heel|top|bottom|palm|first|second|foot)$/;
+const spread = /^(divide|distribute|arrange|rearrange|redistribute|spread|split|dividing|distributing|arranging|slide)$/;
+const numbered = /^(?:n|ndl|needle)(\d)$/;
+
+export class Needles extends Runs {
+  /** Tokens of the name of a needle before its colon: "N1", "Needle 2", "2nd needle", "On needles 1 and 3", "Instep sts"; 0 when none stands here. */
+  private needleName(from = 1): number {
+    let ahead = from;
+    if (this.at(ahead, W.On)) ahead += 1;
+    const start = ahead;
+    const needle = (at: number): boolean => this.at(at, W.Needle) && !/ing$/.test(this.image(at));
+    if (this.at(ahead, Word) && (numbered.test(this.image(ahead)) || (/^n$/.test(this.image(ahead)) && this.at(ahead + 1, CountToken)))) {
+      while (this.at(ahead, Word, CountToken, W.And, Comma, Dash) && !this.at(ahead, Colon) && ahead < start + 6 && (this.at(ahead, CountToken) || numbered.test(this.image(ahead)) || /^n$/.test(this.image(ahead)) || (this.at(ahead, W.And, Comma, Dash) && (numbered.test(this.image(ahead + 1)) || /^n$/.test(this.image(ahead + 1)))))) ahead += 1;
+    } else if (needle(ahead) && this.at(ahead + 1, CountToken)) {
+      ahead += 1;
+      while (this.at(ahead, CountToken) || (this.at(ahead, W.And, Comma, Dash) && (this.at(ahead + 1, CountToken) || (needle(ahead + 1) && this.at(ahead + 2, CountToken)))) || (needle(ahead) && this.at(ahead + 1, CountToken))) ahead += 1;
+      if (this.at(ahead, Open) && this.at(ahead + 1, Word, W.Holder, Name) && this.at(ahead + 2, Close)) ahead += 3;
+    } else if ((this.at(ahead, Ordinal, W.Each, W.Every, W.First, W.Next, W.Last, W.Other) || parts.test(this.image(ahead))) && needle(ahead + 1)) ahead += 2;
+    else if (this.at(ahead, Ordinal) && this.at(ahead + 1, W.And) && this.at(ahead + 2, Ordinal) && needle(ahead + 3)) ahead += 4;
+    else if (this.at(ahead, Word, Name) && parts.test(this.image(ahead)) && !/^(first|second)$/.test(this.image(ahead))) ahead += this.at(ahead + 1, W.St) ? 2 : 1;
+    else if (needle(ahead) && this.at(ahead + 1, Colon)) ahead += 1;
+    else return 0;
+    if (ahead === start) return 0;
+    if (this.at(ahead, Colon)) return ahead;
+    return (this.at(from, W.On) && this.at(ahead, Comma)) || (this.at(ahead, Dash) && this.at(ahead + 1, Stitch, W.Work, W.Patt, Open)) ? ahead : 0;
+  }
+
+  protected needlePartAhead(): boolean {
+    const name = this.needleName();
+    return name > 0 && !this.arrangesAfter(name + 1);
+  }
+
+  /** A bare number with "sts" or the end of a clause: the needle holds so many, nothing is worked. */
+  private arrangesAfter(ahead: number): boolean {
+    return this.at(ahead, CountToken) && (this.at(ahead + 1, W.St, Semicolon, Comma, FullStop, Close) || Number.isNaN(this.LA(ahead + 1).startOffset));
+  }
+
+  needlePart = this.RULE('needlePart', (): NeedlePart => {
+    const start = this.from();
+    const state = { length: 0, eaten: 0 };
+    const numbers: number[] = [];
+    this.ACTION(() => { state.length = this.needleName() - 1; });
+    this.MANY({
+      GATE: () => state.eaten < state.length,
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          state.eaten += 1;
+          const value = this.at(0, CountToken, Ordinal) ? token.payload?.values?.[0] : Number(numbered.exec(token.image.toLowerCase())?.[1] ?? Number.NaN);
+          if (typeof value === 'number' && Number.isInteger(value)) numbers.push(value);
+          else if (this.at(0, W.First)) numbers.push(1);
+        });
+      },
+    });
+    const end = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
+    this.CONSUME1(Any);
+    const children: Step[] = [];
+    this.MANY1({
+      GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset) && !this.needlePartAhead() && !(this.at(1, FullStop, Semicolon) && this.partEnds()),
+      DEF: () => {
+        this.OR([
+          { GATE: () => this.at(1, Comma, Semicolon, FullStop, W.And, W.Then), ALT: () => this.CONSUME2(Any) },
+          { ALT: () => { const step = this.SUBRULE(this.item); this.ACTION(() => children.push(step)); } },
+        ]);
+      },
+    });
+    return this.ACTION(() => {
+      const needle = this.words(start, end);
+      return { type: 'needlePart', needle, numbers, each: /\b(each|every|both)\b/i.test(needle), children: children.map(wholeNeedle), span: this.span(start) };
+    });
+  });
+
+  private partEnds(): boolean {
+    return Number.isNaN(this.LA(2).startOffset) || (this.at(2, CountToken) && this.at(3, W.St)) || this.at(2, W.Needle, W.Row, W.Round, W.Rep, W.Next) || this.needleName(2) > 0 || (this.at(2, Word) && /^(next|repeat|then)$/.test(this.image(2)));
+  }
+
+  /** "Divide sts evenly over 4 dpns (16 sts per needle)", "Arrange sts on 3 needles (15-30-15)", "N1: 16; N2: 32; N3: 16". */
+  protected arrangeAhead(): boolean {
+    const name = this.needleName();
+    if (name > 0) return this.arrangesAfter(name + 1);
+    if (this.at(1, W.Place)) return !/^(slide|set aside)/.test(this.image(1)) && this.onNeedle();
+    if (!this.at(1, Word, W.Place) || !spread.test(this.image(1))) return false;
+    for (let ahead = 2; ahead < 20; ahead += 1) {
+      if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, FullStop, Semicolon)) return false;
+      if (this.at(ahead, W.Needle) || numbered.test(this.image(ahead))) return !this.at(1, W.Place) || this.at(ahead - 1, W.Each, Word);
+    }
+    return false;
+  }
+
+  /** "place first 30 sts on needle 1". */
+  private onNeedle(): boolean {
+    for (let ahead = 2; ahead < 9; ahead += 1) {
+      if (this.separator(ahead) || this.at(ahead, W.Holder)) return false;
+      if (this.at(ahead, W.On) && (numbered.test(this.image(ahead + 1)) || (this.at(ahead + 1, W.Needle) && this.at(ahead + 2, CountToken)) || (this.at(ahead + 1, W.Each) && this.at(ahead + 2, W.Of) && this.at(ahead + 3, CountToken)))) return true;
+    }
+    return false;
+  }
+
+  arrangeStep = this.RULE('arrangeStep', (): Arrange => {
+    const start = this.from();
+    const found: { name: string | null; count: Count }[] = [];
+    const state: { needles: Count | null; perNeedle: Count | null; name: string | null; depth: number; pending: Count | null } = { needles: null, perNeedle: null, name: null, depth: 0, pending: null };
+    this.CONSUME(Any);
+    this.ACTION(() => { if (numbered.test(this.image(0))) state.name = `needle ${numbered.exec(this.image(0))?.[1]}`; });
+    this.MANY({
+      GATE: () => !Number.isNaN(this.LA(1).startOffset) && !(this.at(1, FullStop)) && !(this.at(1, Semicolon) && !this.arrangeGoesOn(2)) && !(this.at(1, Comma, W.And) && state.depth === 0 && !this.arrangeGoesOn(2)) && !(this.at(1, Close) && state.depth === 0) && !(this.at(1, Open) && this.payload(1)?.holds === 'group'),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, Open)) state.depth += 1;
+          else if (this.at(0, Close)) state.depth -= 1;
+          else if (numbered.test(this.image(0))) {
+            state.name = `needle ${numbered.exec(this.image(0))?.[1]}`;
+            if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
+          } else if (this.at(0, CountToken) && (this.at(-1, W.Needle) || /^n$/.test(this.image(-1)))) {
+            state.name = `needle ${token.payload?.values?.[0] ?? ''}`;
+            if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
+          } else if (this.at(0, CountToken) && (this.at(1, W.Needle) || /^(circulars?|tips?)$/.test(this.image(1)))) state.needles = this.countOf(token);
+          else if (this.at(0, CountToken)) {
+            const count = this.countOf(token);
+            const each = /^(?:\s*(?:sts?|stitches|loops))?\s*(?:per|on each|each|to each|on every)\b/i.test(this.text.slice(token.startOffset + token.image.length));
+            if (each) state.perNeedle = count;
+            else if (state.name !== null) { found.push({ name: state.name, count }); state.name = null; }
+            else if (state.depth > 0 || this.at(1, Dash)) found.push({ name: null, count });
+            else state.pending = count;
+          }
+        });
+      },
+    });
+    return this.ACTION((): Arrange => {
+      const listed = this.dashed(start, found);
+      return { type: 'arrange', parts: listed, needles: state.needles, perNeedle: state.perNeedle, span: this.span(start) };
+    });
+  });
+
+  /** "(15-30-15)" may stand as one list of numbers, read as sizes. */
+  private dashed(start: number, found: { name: string | null; count: Count }[]): { name: string | null; count: Count }[] {
+    const only = found.length === 1 ? found[0] : undefined;
+    if (only === undefined || only.name !== null || only.count.values.length < 2) return found;
+    const words = this.text.slice(only.count.span.start - this.base, only.count.span.end - this.base);
+    if (start < 0 || !/^\d+([-–/]\d+)+$/.test(words)) return found;
+    return only.count.values.map((value) => ({ name: null, count: { ...only.count, values: [value] } }));
+  }
+
+  private arrangeGoesOn(ahead: number): boolean {
+    if (this.at(ahead, W.Next, W.Rem, W.Other, W.And)) return this.at(ahead + 1, CountToken, W.St, W.On);
+    if (this.at(ahead, CountToken)) return this.at(ahead + 1, W.On, W.St, Close, Comma, Semicolon, FullStop, Dash) || numbered.test(this.image(ahead + 1)) || Number.isNaN(this.LA(ahead + 1).startOffset);
+    if (numbered.test(this.image(ahead))) return this.at(ahead + 1, CountToken) || this.arrangesAfter(ahead + 2);
+    return this.at(ahead, W.Needle) && this.at(ahead + 1, CountToken) && (this.at(ahead + 2, CountToken) || this.arrangesAfter(ahead + 3));
+  }
+
+  /** "Working back and forth on these 30 sts only", "work first 30 sts of rnd back and forth in rows". */
+  protected onlyAhead(): boolean {
+    if (!this.at(1, W.Work, W.Cont, W.Patt)) return false;
+    let these = 0;
+    let told = false;
+    for (let ahead = 2; ahead < 16; ahead += 1) {
+      if (this.separator(ahead)) break;
+      if (this.at(ahead, Stitch, W.Until, W.To)) break;
+      if (this.at(ahead, W.St)) these = ahead;
+      if (this.at(ahead, W.Only) || /^(back|forth)$/.test(this.image(ahead)) || (this.at(ahead, W.In) && this.at(ahead + 1, W.Row))) told = true;
+    }
+    return these > 0 && told;
+  }
+
+  onlyStep = this.RULE('onlyStep', (): Only => {
+    const start = this.from();
+    const state: { which: Only['which']; count: Count | null } = { which: 'these', count: null };
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, W.Then) && !(this.at(1, W.And) && !/^(forth)$/.test(this.image(2))) && !(this.at(1, W.As) && this.at(0, W.Row, W.Only)),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && state.count === null) state.count = this.countOf(token);
+          else if (this.at(0, W.Next)) state.which = 'next';
+          else if (this.at(0, W.First)) state.which = 'first';
+          else if (this.at(0, W.Last)) state.which = 'last';
+          else if (this.at(0, W.Centre)) state.which = 'centre';
+        });
+      },
+    });
+    return this.ACTION(() => ({ type: 'only', which: state.which, count: state.count, span: this.span(start) }));
+  });
+
+  /** "Shift BOR 1 st to the left", "move the BOR marker 2 sts to the right". */
+  protected moveMarkerAhead(): boolean {
+    if (!this.at(1, Word) || !/^(shift|move|shifting|moving)$/.test(this.image(1))) return false;
+    for (let ahead = 2; ahead < 7; ahead += 1) {
+      if (this.separator(ahead)) return false;
+      if (this.at(ahead, W.Bor, W.Marker) || (this.at(ahead, W.Beg) && this.at(ahead + 1, W.Of))) return this.countBefore(ahead + 1);
+    }
+    return false;
+  }
+
+  private countBefore(from: number): boolean {
+    for (let ahead = from; ahead < from + 7; ahead += 1) {
+      if (this.at(ahead, CountToken)) return true;
+      if (this.separator(ahead)) return false;
+    }
+    return false;
+  }
+
+  moveMarkerStep = this.RULE('moveMarkerStep', (): Marker => {
+    const start = this.from();
+    const state: { count: Count | null } = { count: null };
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, PlainStitch, Open),
+      DEF: () => { const token = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken)) state.count ??= this.countOf(token); }); },
+    });
+    return this.ACTION((): Marker => {
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      return { type: 'marker', op: 'move', name: /\bbor\b|beg/.test(words) ? 'BOR' : null, atRow: false, span: this.span(start), ...(state.count === null ? {} : { by: { count: state.count, to: /\bright\b/.test(words) ? 'right' : 'left' } }) };
+    });
+  });
+}
+
+/** "N2: knit." means every stitch of the needle, and so does "N2: patt". */
+function wholeNeedle(step: Step, _: number, all: readonly Step[]): Step {
+  if (all.length !== 1 || step.type !== 'work' || step.n !== null || step.times !== undefined || (step.stitch !== 'k' && step.stitch !== 'p')) return step;
+  return { type: 'repeat', form: 'run', verb: step.stitch, children: [step], extent: { kind: 'end' }, once: [], ending: null, mark: null, markSpan: null, span: step.span };
+}

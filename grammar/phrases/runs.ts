@@ -1,0 +1,192 @@
+/**
+ * Runs whose end is not a place of their own: measured against an earlier row, back over what was worked, over the
+ * stitches just named, and one stitch of the lexicon all the way.
+ *
+ *     k 5 sts fewer than on last RS row · p 4 more sts than last row · turn, work back · k across them · k2tog around
+ */
+import { Any, Comma, Count as CountToken, type KnitToken, Name, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import type { AndSoOn, Count, Extent, Repeat, Side, Work } from '../tree.ts';
+import { Repeats } from './repeats.ts';
+
+/** Parts of a piece whose stitches a round or row may run over. */
+const namedParts = /^(instep|sole|heel|foot|thumb|palm|cuff|gusset|flap|front|back|sleeve|body|hand|finger)$/;
+
+export class Runs extends Repeats {
+  private runVerb(ahead: number): boolean {
+    return this.at(ahead, PlainStitch, W.Work, W.Patt, W.Rib) && !/ing$/.test(this.image(ahead));
+  }
+
+  /** Place of "fewer", "less" or "more" in "k 5 sts fewer than …"; 0 when the run is not measured so. */
+  private comparison(): number {
+    if (!this.runVerb(1)) return 0;
+    let ahead = 2;
+    if (this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) ahead = 2;
+    else if (this.at(2, CountToken)) ahead = 3;
+    else return 0;
+    for (let look = ahead; look < ahead + 3; look += 1) {
+      if (this.at(look, W.More) || /^(fewer|less)$/.test(this.image(look))) return /^than$/.test(this.image(look + 1)) || /^than$/.test(this.image(look + 2)) ? look : 0;
+      if (!this.at(look, W.St)) return 0;
+    }
+    return 0;
+  }
+
+  protected relativeAhead(): boolean {
+    return this.comparison() > 0;
+  }
+
+  /** "K 5 sts fewer than on previous RS short row". */
+  relativeRun = this.RULE('relativeRun', (): Repeat => {
+    const start = this.from();
+    const state: { sense: 'fewer' | 'more'; side: Side | null; count: Count | null } = { sense: 'more', side: null, count: null };
+    const verb = this.CONSUME(Any) as KnitToken;
+    this.ACTION(() => { state.count = this.countInside(verb); });
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, W.Turn, W.WrapTurn, W.Then) && !(this.at(1, W.And) && this.at(2, W.Turn)),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken)) state.count ??= this.countOf(token);
+          if (/^(fewer|less)$/.test(this.image(0))) state.sense = 'fewer';
+          if (this.at(0, W.Rs)) state.side = 'RS';
+          if (this.at(0, W.Ws)) state.side = 'WS';
+        });
+      },
+    });
+    return this.ACTION(() => this.runOf(verb, { kind: 'relative', count: state.count ?? this.countOf(verb, [1]), sense: state.sense, side: state.side }, start));
+  });
+
+  protected backAhead(): boolean {
+    if (!this.runVerb(1) || this.payload(1)?.values !== undefined) return false;
+    if (/^back$/.test(this.image(2))) return this.separator(3) || this.at(3, W.And, W.Then, W.To, W.Across);
+    // "k across them", "k them again", "k these sts"
+    return this.themAhead(2) > 0 || this.namedPart() > 0 || this.loneAhead();
+  }
+
+  /** "patt", "work even" as all that is said of a needle or a round. */
+  private loneAhead(): boolean {
+    if (!/(?:^|[:,;.])\s*$/.test(this.text.slice(Math.max(0, this.from() - 3), this.from()))) return false;
+    if (this.at(1, W.Patt, W.Rib)) return this.separator(2);
+    return this.at(1, W.Work) && this.at(2, W.Straight) && this.separator(3);
+  }
+
+  /** "work instep", "k across heel sts", "patt instep sts": how many tokens name the part; 0 when none is named. */
+  private namedPart(): number {
+    let ahead = 2;
+    if (this.at(ahead, W.Across)) ahead += 1;
+    if (!this.at(ahead, Word, Name) || !namedParts.test(this.image(ahead))) return 0;
+    ahead += 1;
+    if (this.at(ahead, W.St)) ahead += 1;
+    return this.separator(ahead) || this.at(ahead, W.And, W.Then, W.In, Open, W.With) ? ahead - 1 : 0;
+  }
+
+  private themAhead(from: number): number {
+    let ahead = from;
+    if (this.at(ahead, W.Across)) ahead += 1;
+    if (/^them$/.test(this.image(ahead))) return ahead;
+    return this.at(ahead, W.These) && this.at(ahead + 1, W.St) ? ahead + 1 : 0;
+  }
+
+  /** "work back", "p back"; "k across them", "k them again with main yarn". */
+  backRun = this.RULE('backRun', (): Repeat => {
+    const start = this.from();
+    const part = { left: 0 };
+    let extent: Extent = { kind: 'end' };
+    this.ACTION(() => { part.left = this.namedPart(); });
+    const verb = this.CONSUME(Any) as KnitToken;
+    this.MANY({
+      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || (this.at(1, W.To) && this.at(2, W.End)) || (this.at(1, W.End) && this.at(0, W.To)),
+      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, Word, Name)) extent = { kind: 'part', name: this.image(0) }; } if (/^them$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
+    });
+    return this.ACTION(() => this.runOf(verb, extent, start));
+  });
+
+  private runOf(verb: KnitToken, extent: Extent, start: number): Repeat {
+    const name = verb.payload?.entry?.name ?? (verb.tokenType === W.Rib ? 'rib' : verb.tokenType === W.Patt ? 'patt' : 'work');
+    const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };
+    return { type: 'repeat', form: 'run', verb: name, children: [child], extent, once: [], ending: null, mark: null, markSpan: null, span: this.span(start) };
+  }
+
+  protected aroundAhead(): boolean {
+    if (!this.at(1, Stitch) || this.at(1, PlainStitch)) return false;
+    const ahead = this.at(2, Word) && /^(all)$/.test(this.image(2)) ? 3 : 2;
+    return (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken, W.To)) || (this.at(ahead, W.To) && this.at(ahead + 1, W.End) && !this.at(1, PlainStitch));
+  }
+
+  /** "kfb around", "k2tog across", "ssk to end of rnd". */
+  aroundRun = this.RULE('aroundRun', (): Repeat => {
+    const start = this.from();
+    const token = this.CONSUME(Any) as KnitToken;
+    this.OPTION({ GATE: () => this.at(1, Word) && this.image(1) === 'all', DEF: () => this.CONSUME1(Any) });
+    const extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+    return this.ACTION((): Repeat => {
+      const stitch = token.payload?.entry?.name ?? token.image.toLowerCase();
+      const child: Work = { type: 'work', stitch, n: this.countInside(token), manner: [], span: this.tokenSpan(token), ...(token.payload?.m === undefined ? {} : { m: token.payload.m }) };
+      return { type: 'repeat', form: 'run', verb: stitch, children: [child], extent, once: [], ending: null, mark: null, markSpan: null, span: this.span(start) };
+    });
+  });
+
+  /** "ssk last st with next edge loop", "k2tog last edging st with next live st": a decrease told by what it takes. */
+  protected tieAhead(): boolean {
+    if (!this.at(1, Stitch) || !/ecrease/.test(this.payload(1)?.entry?.kind ?? '')) return false;
+    if (this.tieKind(2) !== null) return true;
+    return this.looseTie() !== null;
+  }
+
+  private looseTie(): 'mark' | 'live' | 'edge' | null {
+    let end = this.LA(1).startOffset + this.LA(1).image.length;
+    let count = 0;
+    for (let ahead = 2; ahead < 18; ahead += 1) {
+      if (this.separator(ahead) || this.at(ahead, W.Turn, CountToken)) break;
+      end = this.LA(ahead).startOffset + this.LA(ahead).image.length;
+      count += 1;
+    }
+    if (count < 3) return null;
+    const words = this.text.slice(this.LA(2).startOffset, end).toLowerCase();
+    return /\b(with|and|tog)\b/.test(words) ? this.tieWords(words) : null;
+  }
+
+  tiedWork = this.RULE('tiedWork', (): Work => {
+    const start = this.from();
+    const token = this.CONSUME(Any) as KnitToken;
+    const state: { kind: 'mark' | 'live' | 'edge' | null; bracket: boolean; words: number } = { kind: null, bracket: false, words: 0 };
+    this.ACTION(() => {
+      state.words = this.from();
+      state.kind = this.tieKind(1);
+      state.bracket = state.kind !== null;
+    });
+    this.MANY({
+      GATE: () => (state.bracket ? !/^[)\]]$/.test(this.image(0)) : !this.separator() && !this.at(1, W.Turn)),
+      DEF: () => this.CONSUME1(Any),
+    });
+    return this.ACTION((): Work => {
+      const words = this.words(state.words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const kind = state.kind ?? this.tieWords(words);
+      if (kind === 'mark') return { type: 'work', stitch: 'close yo gap', n: null, manner: [], span: this.span(start) };
+      const count = Number(/\bnext (\d)|\b(\d) (?:live|shawl|body|blanket|main|border|held|next)/.exec(words)?.slice(1).find((digit) => digit !== undefined) ?? (/\b(two)\b/.test(words) ? 2 : 1));
+      return {
+        type: 'work', stitch: token.payload?.entry?.name ?? token.image.toLowerCase(), n: this.countInside(token), manner: [], span: this.span(start),
+        ...(token.payload?.m === undefined ? {} : { m: token.payload.m }), ...(kind === null ? {} : { joins: { of: kind, count } }),
+      };
+    });
+  });
+
+  /** "join" or "JS" at the end of an edging row: the last stitch of the edging with the next stitch of the piece. */
+  protected bareJoinAhead(): boolean {
+    const word = (this.at(1, W.Join) && /^join$/.test(this.image(1))) || (this.at(1, Word) && /^js$/.test(this.image(1)));
+    if (!word) return false;
+    const ended = this.separator(2) || (/^[([]$/.test(this.image(2)));
+    return ended && /(?:[kp]\d+|tog|ssk|yo|st|kfb)\s*,\s*$/i.test(this.text.slice(Math.max(0, this.from() - 12), this.from())) && !this.at(2, Comma) || /^js$/.test(this.image(1));
+  }
+
+  bareJoin = this.RULE('bareJoin', (): Work => {
+    const token = this.CONSUME(Any) as KnitToken;
+    return this.ACTION(() => ({ type: 'work', stitch: 'kNtog', n: { type: 'count', values: [2], span: this.tokenSpan(token) }, manner: [], joins: { of: 'live', count: 1 }, span: this.tokenSpan(token) }));
+  });
+
+  /** "…", "etc.": the list goes on as it began. */
+  etcStep = this.RULE('etcStep', (): AndSoOn => {
+    const start = this.from();
+    this.CONSUME(Any);
+    return this.ACTION(() => ({ type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until: null, ending: null, stated: [], span: this.span(start) }));
+  });
+}
