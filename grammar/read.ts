@@ -4,7 +4,7 @@ import { labelAt } from './phrases/labels.ts';
 import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
 import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
-import { onThisRow, shapedRow } from './shaped-rows.ts';
+import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
@@ -122,11 +122,14 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         const parsed = statementAt(rest, base, text);
         if (parsed !== null) {
           if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
-            state.open.does = parsed.value.type === 'shape' ? onThisRow(parsed.value) : parsed.value;
+            state.open.does = onThisRow(parsed.value);
             state.open.end = parsed.value.span.end;
           } else {
             flush();
-            out.push(parsed.value);
+            const before = head ? undefined : out.at(-1);
+            const joined = before === undefined ? null : together(before, parsed.value);
+            if (joined === null) out.push(parsed.value);
+            else out.splice(out.length - 1, 1, ...joined);
           }
           at += parsed.eaten;
           head = false;
@@ -329,11 +332,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
     const trigger = triggerAt(tokens.slice(from, to), base, text);
     const after = trigger === null ? -1 : from + trigger.eaten;
-    if (trigger !== null && trigger.value.when.kind !== 'loose' && isA(tokens[after], Comma, Semicolon) && orders(after + 1) && clauseOrders(tokens, after + 1, to)) {
+    if (trigger !== null && trigger.value.when.kind !== 'loose' && isA(tokens[after], Comma, Semicolon) && orders(after + 1)) {
       flush();
       const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
       out.push({ type: 'until', verb: 'work', fabric: null, begin: null, of: null, goal: trigger.value.when, ending: trigger.value.ending, inside: [], stated: [], span });
-      return after;
+      return after + 1;
     }
     const place = placeEnd(tokens, from, to);
     if (place > 0 && place < to && orders(place) && clauseOrders(tokens, place, to)) return place;

@@ -1,13 +1,33 @@
 /**
  * A row that is shaped by a command behind its text: "Next row: Knit, dec 1 st at each end", "Next row: Dec 1 st at each end".
  */
-import type { Label, Plain, Segment, Shape, Span, Statement, Step } from './tree.ts';
+import type { AtSameTime, Label, Plain, Segment, Shape, Span, Statement, Step } from './tree.ts';
 
-/** The row that carries the shaping is the one being worked. */
-export function onThisRow(shape: Shape): Shape {
-  if (shape.schedule.length > 0) return shape;
-  const segment: Segment = { type: 'segment', kind: 'this', n: null, k: null, more: 'plain', until: null, span: shape.span };
-  return { ...shape, schedule: [segment] };
+function thisRow(span: Span): Segment {
+  return { type: 'segment', kind: 'this', n: null, k: null, more: 'plain', until: null, span };
+}
+
+/** A command with no rows of its own is worked on the row it stands in. */
+export function onThisRow<T extends Statement>(command: T): T {
+  if (command.type === 'shape' && command.schedule.length === 0) return { ...command, schedule: [thisRow(command.span)] };
+  if (command.type === 'edgeRows' && command.parts.some((part) => part.rows.length === 0)) return { ...command, parts: command.parts.map((part) => (part.rows.length === 0 ? { ...part, rows: [thisRow(part.span)] } : part)) };
+  return command;
+}
+
+/**
+ * Two commands of one sentence: "bind off at neck edge 3 sts once, then dec 1 st every other row" goes on at the same
+ * edge; "cast off 4 sts at beg and dec 1 st at end of next row" is one row. Null when each stands for itself.
+ */
+export function together(first: Statement, second: Statement): Statement[] | null {
+  if (second.type !== 'shape') return null;
+  if (first.type === 'edgeRows' && first.parts.length === 1 && first.parts[0]?.rows.length === 0 && second.schedule.length > 0) {
+    const parts = first.parts.map((part) => ({ ...part, rows: second.schedule }));
+    const track: AtSameTime = { type: 'atSameTime', when: null, ending: null, children: [second], span: second.span };
+    return [{ ...first, parts }, track];
+  }
+  const edge = first.type === 'edgeRows' || (first.type === 'shape' && first.place === 'edge') ? first.edge : null;
+  if (edge !== null && second.place === 'edge' && second.edge === null) return [first, { ...second, edge }];
+  return null;
 }
 
 const fabricOfVerb: Readonly<Record<string, string>> = { k: 'knit', p: 'purl', rib: 'rib', patt: 'patt' };

@@ -363,7 +363,8 @@ export type Goal =
   | { readonly kind: 'measure'; readonly of: string | null; readonly values: Sized; readonly unit: 'cm' | 'mm' | 'in'; readonly from: string | null; readonly span: Span; readonly shorter?: boolean }
   | { readonly kind: 'count'; readonly count: Count; readonly sense: 'total' | 'unworked' | 'between' | 'section'; readonly scope: string | null }
   | { readonly kind: 'rows'; readonly count: Count }
-  | { readonly kind: 'matches'; readonly name: string | null }
+  /** `fewer`: "18 rows less than on Back to shoulder shaping". */
+  | { readonly kind: 'matches'; readonly name: string | null; readonly fewer?: Count }
   | { readonly kind: 'allWorked' }
   /** "until there are 9 wrapped sts on each side". */
   | { readonly kind: 'marks'; readonly of: 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver'; readonly count: Count; readonly eachSide: boolean }

@@ -68,6 +68,8 @@ export class Goals extends Shaping {
       if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(worked|used)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
       const marked = marksIn(words);
       if (number !== null && marked !== null) return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
+      const less = state.rows && number !== null ? /\b(?:less|fewer|shorter) than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(words) : null;
+      if (less !== null && number !== null) return { kind: 'matches', name: less[1] || null, fewer: this.countOf(number) };
       if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
       // A ridge is two rows of garter stitch.
       if (number !== null && /\bridges\b/.test(words)) return { kind: 'rows', count: { ...this.countOf(number), values: (number.payload?.values ?? [1]).map((value: number | null) => (value === null ? null : value * 2)) } };
@@ -89,7 +91,9 @@ export class Goals extends Shaping {
   }
 
   private goalEnds(settled: boolean): boolean {
-    if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime, Close)) return true;
+    if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime)) return true;
+    // the bracket of a second unit: 12" (30.5 cm)
+    if (this.at(1, Close)) return !this.at(0, W.Cm, W.Inch, W.Mm, W.In);
     if (this.at(1, Open)) return !(this.payload(1)?.holds === 'measure' || this.payload(1)?.holds === 'remark');
     if (this.endingSideAhead()) return true;
     if (settled && this.fabricBehind()) return true;

@@ -84,6 +84,7 @@ export class Places extends PickingUp {
       GATE: () => this.at(1, Open) && this.payload(1)?.holds !== 'group' && /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
       DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
     });
+    this.OPTION1({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.MANY4({ GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
     return this.ACTION(() => {
       const all: Count = { type: 'count', values: [0], all: true, span: this.tokenSpan(head) };
       const number = state.count as KnitToken | null;
@@ -94,8 +95,19 @@ export class Places extends PickingUp {
     });
   });
 
+  /** ", working 2 tog 4 times over cables", "at same time dec 4 sts across cable": the edge is shorter, the stitches are as many. */
+  private whileBindingOff(): number {
+    let ahead = 1;
+    while (this.at(ahead, Comma, W.And, W.SameTime)) ahead += 1;
+    if (ahead === 1) return 0;
+    if (this.at(ahead, W.Dec) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St)) return this.at(ahead + 3, W.Across, W.Evenly) || (this.at(ahead + 3, Word) && /^over$/.test(this.image(ahead + 3))) ? ahead : 0;
+    return this.at(ahead, W.Work) && /^working$/.test(this.image(ahead)) && this.at(ahead + 1, Stitch, CountToken) ? ahead : 0;
+  }
+
   private bindOffManner(): boolean {
     if (this.separator() || this.at(1, Dash, Open, W.And, W.Then, W.Turn, W.PickUp)) return false;
+    // "using a sewn bind-off"
+    if (this.at(1, W.BindOff, W.ThreeNeedle)) return this.at(0, Word);
     if (this.at(1, Stitch)) return /^(knitwise|purlwise|kwise|pwise)$/.test(this.image(1)) || this.at(0, W.In, W.Work);
     if (this.at(1, Word)) return true;
     if (this.at(1, W.At)) return this.at(2, W.Same, W.These);

@@ -37,7 +37,7 @@ export class Rows extends RowRepeats {
         if (this.at(ahead, CountToken)) {
           let next = ahead + 1;
           while (this.at(next, W.More, W.Rs, W.Ws, Fabric, W.Straight, Word) && next < ahead + 4) next += 1;
-          return this.at(next, ...rowWords, W.Ridge) && !this.at(ahead - 1, ...rowWords);
+          return this.at(next, ...rowWords, W.Ridge) && !this.at(ahead - 1, ...rowWords) && !/^(less|fewer|shorter)$/.test(this.image(next + 1));
         }
         if (this.at(ahead, W.Until, W.To, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
       }
@@ -232,6 +232,9 @@ export class Rows extends RowRepeats {
     const first = this.afterBegin();
     if (first === 0 || (this.at(first, PlainStitch) && this.payload(first)?.values !== undefined)) return false;
     for (let ahead = first + 1; ahead < first + 26; ahead += 1) {
+      // "k until there are 15 sts on right needle" is part of a row
+      if (this.at(ahead, W.Until) && this.at(ahead + 1, W.There) && this.at(ahead + 2, CountToken) && this.at(ahead + 3, W.St)) return !this.at(first, PlainStitch, W.Rib, W.Patt, W.Work) || !this.at(ahead + 4, W.On, W.After);
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, ...rowWords) && /^(less|fewer|shorter)$/.test(this.image(ahead + 2))) return true;
       if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(first, PlainStitch));
       if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;

@@ -43,7 +43,7 @@ function goal(of: Goal | null): string {
     case 'rows':
       return `${num(of.count)} rows`;
     case 'matches':
-      return `matches ${of.name ?? ''}`;
+      return `matches ${of.name ?? ''}${of.fewer ? ` less ${num(of.fewer)} rows` : ''}`;
     case 'allWorked':
       return 'all worked';
     case 'marks':
