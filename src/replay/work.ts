@@ -2,7 +2,7 @@
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import { entryNamed } from '../../grammar/lexicon/index.ts';
 import { stitchUse } from '../../grammar/lexicon/use.ts';
-import type { BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
+import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { type Held, heldSet } from './holders.ts';
 import { beginRow, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
@@ -218,6 +218,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
         if (step.count === null) return stopped('unread', step.span);
         return null;
       }
+      hands.needles.begun = hands.needles.begun || hands.needles.left.n === 0;
       hands.needles.right.n += n;
       hands.divided = true;
       hands.last = n;
@@ -255,8 +256,17 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'remark':
     case 'resolve':
       return null;
+    case 'arrange':
+      return workArrange(hands, step);
+    case 'only':
+      return workOnly(hands, step);
+    case 'andSoOn':
+      hands.needles.sure = false;
+      return null;
+    case 'join':
+      return workJoin(hands, step);
     default:
-      return workJoin(hands, step as unknown as Join);
+      return stopped('unread', step.span);
   }
 }
 
@@ -364,8 +374,17 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
       if (extent.place === 'gap' && method === 'double' && extent.side !== 'past') return at + n;
       return extent.side === 'past' ? at - n : at + n;
     }
-    default:
+    case 'these':
+      return needles.left.n - Math.min(hands.last, needles.left.n);
+    case 'part': {
+      const part = needles.parts.find((each) => each.name.toLowerCase().includes(extent.name.toLowerCase()));
+      if (part) return needles.left.n - part.n;
+      return stopped('unread', span);
+    }
+    case 'times':
       return null;
+    default:
+      return stopped('unread', span);
   }
 }
 
@@ -616,6 +635,13 @@ function workHold(hands: Hands, step: Hold): Trouble | null {
     hands.divided = true;
   };
   const total = live(needles);
+  const waiting = hands.held.find((set) => set.name === 'waiting' && !set.used);
+  if (waiting !== undefined && (step.which === 'other' || step.which === 'remaining') && (n === null || n === waiting.n)) {
+    // "Work on the first 28 sts only. Slip the other 28 onto waste yarn": they have been counted out already.
+    waiting.used = true;
+    put(waiting.n);
+    return null;
+  }
   if (total === 0) {
     // The stitches that wait for the second side: a centre set of them goes on a holder of its own.
     const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
@@ -768,6 +794,37 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
       return null;
     }
   }
+}
+
+/** How the stitches lie on the needles of a round; the numbers must add up to what there is. */
+function workArrange(hands: Hands, step: Arrange): Trouble | null {
+  const { needles } = hands;
+  const parts: { name: string; n: number }[] = [];
+  for (const part of step.parts) {
+    const n = valueOf(hands, part.count.values);
+    if (n !== null) parts.push({ name: part.name ?? `Needle ${parts.length + 1}`, n });
+  }
+  const each = step.perNeedle === null ? null : valueOf(hands, step.perNeedle.values);
+  const count = step.needles === null ? null : valueOf(hands, step.needles.values);
+  if (parts.length === 0 && each !== null && count !== null) for (let needle = 1; needle <= count; needle += 1) parts.push({ name: `Needle ${needle}`, n: each });
+  const sum = parts.reduce((total, part) => total + part.n, 0);
+  const have = live(needles);
+  if (parts.length > 1 && have > 0 && sum !== have) hands.asides.push(stopped('partDiffers', step.span, { stated: sum, replayed: have }, { what: 'needles' }));
+  needles.parts = sum === have ? parts : [];
+  return null;
+}
+
+/** Back and forth on some stitches: the others wait until they are named again. */
+function workOnly(hands: Hands, step: Only): Trouble | null {
+  const { needles } = hands;
+  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  const have = live(needles);
+  if (needles.mode === 'round') needles.mode = 'flat';
+  if (n === null || n >= have) return null;
+  hands.held.push({ name: 'waiting', piece: hands.piece, rest: false, n: have - n, used: false });
+  setLive(needles, n);
+  hands.divided = true;
+  return null;
 }
 
 /** What the whole row leaves undone: stitches on the left needle with no turn. */
