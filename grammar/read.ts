@@ -1,13 +1,16 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
-import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
+import { listed } from './phrases/lists.ts';
+import { type Parsed, partBegins, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
+import { settled } from './readings.ts';
 import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
+import { countsTold, needless } from './told-counts.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface ReadOptions {
@@ -46,7 +49,7 @@ interface OpenRow {
 
 const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pullOver', 'pickUp']);
 
-function finish(open: OpenRow, between: (start: number, end: number) => string): Statement[] {
+function finish(open: OpenRow, between: (start: number, end: number) => string, vocabulary: Vocabulary): Statement[] {
   const span = { start: open.start, end: open.end };
   if (open.label === null && open.does === null && !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))) {
     // Orders that are no row: each stands for itself.
@@ -54,7 +57,8 @@ function finish(open: OpenRow, between: (start: number, end: number) => string):
     if (open.stated.length > 0) return [...open.steps, ...open.stated];
     return last === undefined ? [] : [...open.steps];
   }
-  return splitRow({ type: 'row', label: open.label, children: wholeRow(open.steps), does: open.does, stated: open.stated, span }, between);
+  const steps = settled(listed(wholeRow(open.steps), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
+  return splitRow({ type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span }, between);
 }
 
 /** "Knit." and "P." as the whole text of a row mean every stitch. */
@@ -78,7 +82,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
 
   const flush = (): void => {
-    if (state.open !== null) out.push(...finish(state.open, (start, end) => text.slice(start - base, end - base)));
+    if (state.open !== null) out.push(...finish(state.open, (start, end) => text.slice(start - base, end - base), options.vocabulary));
     state.open = null;
   };
   const openRow = (label: Label | null, start: number): OpenRow => {
@@ -281,7 +285,17 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "At each neck edge, dec 1 st …": the place stands before the command.
     const placed = isA(first, W.At, W.Each) && statementAt(tokens.slice(at, to), base, text) !== null;
-    if (!ordersAt(first) && !placed) {
+    const told = label === null ? countsTold(tokens, at, to, text, base) : null;
+    if (told !== null) {
+      told.forEach(attach);
+      return;
+    }
+    if (first !== undefined && needless(text.slice(first.startOffset, first.startOffset + 60))) {
+      const span = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+      if (state.open === null) out.push({ type: 'remark', span });
+      return;
+    }
+    if (!ordersAt(first) && !placed && !partBegins(tokens.slice(at, to))) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);

@@ -4,6 +4,7 @@
  */
 import { createToken, type CustomPatternMatcherReturn, type IToken, Lexer, type TokenType } from 'chevrotain';
 import type { Sized } from './count.ts';
+import { ambiguityOf } from './lexicon/ambiguous.ts';
 import type { Entry } from './lexicon/entry.ts';
 import { numberAt, ordinalName } from './numbers.ts';
 import { matchAt, type Vocabulary } from './vocabulary.ts';
@@ -14,6 +15,8 @@ export interface Payload {
   /** Values of a number, or of the number inside a stitch's name. */
   readonly values?: Sized;
   readonly entry?: Entry;
+  /** The name as the lexicon spells it with its number, where it has several readings. */
+  readonly spelling?: string;
   /** Place of the number inside the token, in the passage. */
   readonly nOffset?: number;
   readonly nLength?: number;
@@ -102,8 +105,10 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     if (meaning.is === 'name') return make(known.length, Name, { name: meaning.name });
     const { entry } = meaning;
     const literal = entry.literals?.[meaning.spelling];
+    const several = known.own ? undefined : severalReadings(meaning.spelling, known.n);
     const payload: Payload = {
       entry,
+      ...(several === undefined ? {} : { spelling: several }),
       ...(known.n ? { values: known.n, nOffset: known.nOffset, nLength: known.nLength } : literal?.N === undefined ? {} : { values: [literal.N] }),
       ...(known.m !== null ? { m: known.m } : literal?.M === undefined ? {} : { m: literal.M }),
     };
@@ -122,6 +127,12 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   if (type) return make(1, type);
   const code = text.codePointAt(offset) ?? 0;
   return make(code > 0xffff ? 2 : 1, Other);
+}
+
+/** The spelling by which a name is found among those with several readings; undefined where it has one. */
+function severalReadings(spelling: string, n: Sized | null): string | undefined {
+  const one = n?.length === 1 ? spelling.replace(/\{N[^}]*\}/i, String(n[0])) : spelling;
+  return ambiguityOf(one) !== undefined ? one : ambiguityOf(spelling) !== undefined ? spelling : undefined;
 }
 
 const Piece = createToken({ name: 'Piece', pattern: pieceAt, line_breaks: true });
@@ -176,15 +187,24 @@ function pairBrackets(tokens: KnitToken[]): void {
       const start = open.pop();
       if (start === undefined) return;
       const opening = tokens[start];
-      if (opening) opening.payload = { ...opening.payload, close: index, holds: holding(tokens.slice(start + 1, index)) };
+      if (opening) opening.payload = { ...opening.payload, close: index, holds: bareTotal(tokens, start, index) ? 'stated' : holding(tokens.slice(start + 1, index)) };
     }
   });
+}
+
+/** "kfb around (16).", "rep from * (24)", "6 times [18]": a number alone behind the end of a round is its count. */
+function bareTotal(tokens: readonly KnitToken[], open: number, close: number): boolean {
+  if (close !== open + 2 || !isA(tokens[open + 1], Count) || !isA(tokens[open - 1], W.Around, W.Across, W.End, W.Times, TimesNumber, Mark)) return false;
+  if (isA(tokens[open - 1], W.Times) && !isA(tokens[open - 2], Count)) return false;
+  return close + 1 >= tokens.length || isA(tokens[close + 1], FullStop, Semicolon, Comma);
 }
 
 function holding(inside: readonly KnitToken[]): Holds {
   const has = (...types: TokenType[]): boolean => inside.some((token) => isA(token, ...types) && token.image.toLowerCase() !== 'worked');
   const first = inside[0];
   if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
+  // What a decrease takes, how marks lie, what comes "per row": told about the stitches, not a count of them.
+  if (!has(Stitch) && ((has(W.Gap) && has(W.From)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
   const statedWord = has(W.St) || has(W.Row, W.Round, W.Ridge);
   if (has(Stitch) && !(statedWord && inside.every((token) => !isA(token, Stitch) || token.payload?.entry?.kind === 'marker'))) {
     return 'group';

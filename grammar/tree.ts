@@ -33,8 +33,8 @@ export type Extent =
   | { readonly kind: 'times'; readonly count: Count; readonly sense: 'plain' | 'more' | 'all'; readonly form: 'from' | 'bracket' }
   /** "to end", "across", "around", "until no sts rem". */
   | { readonly kind: 'end' }
-  /** "to last 3 sts", "until 3 sts rem", "to within 3 sts of end". */
-  | { readonly kind: 'last'; readonly count: Count }
+  /** "to last 3 sts", "until 3 sts rem", "to within 3 sts of end"; `of` where the words say "of needle". */
+  | { readonly kind: 'last'; readonly count: Count; readonly of?: 'needle' }
   /** "to 2 sts before m", "to m", "to 3 sts past marker". `n` is stitches short of (before) or past the place. */
   | { readonly kind: 'place'; readonly place: Anchor; readonly which: 'next' | 'last' | 'first' | 'beginning'; readonly ordinal?: number; readonly name?: string; readonly side: 'before' | 'past' | 'at'; readonly n: Count | null }
   /** "until there are 12 sts on right needle (after cast-off)". */
@@ -151,6 +151,8 @@ export interface Turn extends Base {
   readonly leaving: Count | null;
   /** "leaving rem sts on a holder", "work on these sts only": the rest leaves the needle. */
   readonly holds: string | null;
+  /** "turn work inside out": what was inside faces the knitter from here on. */
+  readonly insideOut?: boolean;
   /** "do not turn". */
   readonly not?: boolean;
   /** The piece is rotated by a quarter, not turned over. */
@@ -300,7 +302,7 @@ export interface Stated extends Base {
   readonly type: 'stated';
   readonly count: Count;
   /** 'total' of stitches; a change; rows; stitches of a part. */
-  readonly what: 'total' | 'increased' | 'decreased' | 'rows' | 'each' | 'part' | 'left' | 'held' | 'repeats' | 'series';
+  readonly what: 'total' | 'increased' | 'decreased' | 'rows' | 'each' | 'part' | 'left' | 'held' | 'repeats' | 'series' | 'worked' | 'used';
   /** "each side", "for back", "on holder", "between markers", "Needle 1". */
   readonly scope: string | null;
 }

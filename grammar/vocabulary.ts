@@ -24,6 +24,8 @@ export interface VocabularyMatch {
   readonly nLength: number;
   readonly m: number | null;
   readonly length: number;
+  /** From the draft's own words. */
+  readonly own: boolean;
 }
 
 interface Letters {
@@ -231,5 +233,5 @@ export function matchAt(text: string, index: number, vocabulary: Vocabulary, siz
   const own = vocabulary.own === null ? null : walk(text, index, vocabulary.own, sizes);
   const found = own !== null && (common === null || own.end >= common.end) ? own : common;
   if (found === null) return null;
-  return { meaning: found.meaning, n: found.n, nOffset: found.nOffset, nLength: found.nLength, m: found.m, length: found.end - index };
+  return { meaning: found.meaning, n: found.n, nOffset: found.nOffset, nLength: found.nLength, m: found.m, length: found.end - index, own: found === own };
 }

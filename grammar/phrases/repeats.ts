@@ -5,9 +5,11 @@
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, IntoOne, Repeat, Step, Work } from '../tree.ts';
-import { Stitches } from './stitches.ts';
+import { Told } from './told.ts';
 
-export class Repeats extends Stitches {
+type Into = Pick<IntoOne, 'into' | 'takes' | 'dropping' | 'times' | 'everywhere'>;
+
+export class Repeats extends Told {
   /** Marks that close the star repeat being read, innermost last. */
   protected readonly openMarks: string[] = [];
 
@@ -34,7 +36,10 @@ export class Repeats extends Stitches {
     for (let look = ahead + 1; look < ahead + 400; look += 1) {
       const token = this.LA(look) as KnitToken;
       if (Number.isNaN(token.startOffset)) return false;
-      if (this.at(look, Mark) && this.image(look) === image) return true;
+      if (this.at(look, Mark) && this.image(look) === image) {
+        // "*A**, B; rep from * to **": a mark that is only named as the far end closes and does not open.
+        return !(this.at(look - 1, W.To) || (this.at(look - 1, W.And, Dash) && this.at(look - 2, Mark)));
+      }
       if (this.at(look, W.Rep) && this.at(look + 1, W.From, W.Between)) {
         if (this.at(look + 2, Mark) && this.image(look + 2) === image) return true;
       }
@@ -50,39 +55,59 @@ export class Repeats extends Stitches {
     const children = this.SUBRULE(this.sequence);
     this.ACTION(() => this.openMarks.push(...saved));
     this.CONSUME(Close);
-    let into: { into: IntoOne['into']; takes: Count | null; times?: Count; dropping: boolean } | null = null;
+    const more: Step[] = [];
+    let into: Into | null = null;
+    let whole = this.ACTION(() => this.span(start));
     let extent: Extent | null = null;
     this.OR([
       { GATE: () => this.intoAhead(), ALT: () => { into = this.SUBRULE(this.intoWords); } },
-      { GATE: () => this.extentAhead(true), ALT: () => { extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } },
+      {
+        GATE: () => this.extentAhead(true),
+        ALT: () => {
+          extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+          this.ACTION(() => { whole = this.span(start); });
+          // "(k1, p1) twice, k1 in next st", "(k1, p1) twice into yo 4 times"
+          this.OPTION1({ GATE: () => this.at(1, Comma) && this.at(2, Stitch) && this.intoAhead(3), DEF: () => { this.CONSUME3(Any); const last = this.SUBRULE(this.loneStitch); this.ACTION(() => more.push(last)); } });
+          this.OPTION2({ GATE: () => (more.length > 0 || this.at(0, W.Times, TimesNumber, CountToken)) && this.intoAhead(), DEF: () => { into = this.SUBRULE1(this.intoWords); } });
+        },
+      },
       { GATE: () => this.at(1, W.Rep) && this.at(2, W.To, W.Across, W.Around, TimesNumber, CountToken) && !this.at(3, W.Row), ALT: () => { this.CONSUME(Any); extent = this.SUBRULE1(this.extent, { ARGS: ['from'] }); } },
       { GATE: () => this.at(1, Open) && this.at(2, CountToken) && this.at(3, Close), ALT: () => { this.CONSUME1(Open); const n = this.CONSUME(CountToken) as KnitToken; this.CONSUME1(Close); this.OPTION({ GATE: () => this.at(1, W.Times), DEF: () => this.CONSUME2(Any) }); this.ACTION(() => { extent = { kind: 'times', count: this.countOf(n), sense: 'plain', form: 'bracket' }; }); } },
       { ALT: () => undefined },
     ]);
     return this.ACTION((): Step => {
       const span = this.span(start);
-      if (into !== null) return { type: 'intoOne', children, span, ...(into as { into: IntoOne['into']; takes: Count | null; dropping: boolean }) };
+      const inside = extent === null ? children : [{ type: 'repeat' as const, form: 'bracket' as const, children, extent, once: [], ending: null, mark: null, markSpan: this.tokenSpan(open), span: whole }];
+      if (into !== null) return { type: 'intoOne', children: [...inside, ...more], span, ...(into as Into) };
       return { type: 'repeat', form: 'bracket', children, extent, once: [], ending: null, mark: null, markSpan: this.tokenSpan(open), span };
     });
   });
 
-  protected intoAhead(): boolean {
-    let ahead = 1;
+  /** A stitch by itself, with its number. */
+  private loneStitch = this.RULE('loneStitch', (): Work => {
+    const token = this.CONSUME(Any) as KnitToken;
+    return this.ACTION((): Work => ({ type: 'work', stitch: token.payload?.entry?.name ?? token.image, n: this.countInside(token), manner: [], span: this.tokenSpan(token) }));
+  });
+
+  protected intoAhead(from = 1): boolean {
+    let ahead = from;
+    if (this.at(ahead, Comma) && this.at(ahead + 1, W.All)) ahead += 1;
     if (this.at(ahead, W.All)) ahead += 1;
     return this.at(ahead, W.In, W.Into) && this.at(ahead + 1, W.Next, W.Same, W.Each, W.St, Word, CountToken, W.Marker, W.Centre, W.Double, W.Every, Stitch, W.Across, W.Last, W.First, W.Foll);
   }
 
   /** "all in next st", "into double yo, dropping second wrap", "in each of next 3 sts". */
-  protected intoWords = this.RULE('intoWords', (): { into: IntoOne['into']; takes: Count | null; times?: Count; dropping: boolean } => {
+  protected intoWords = this.RULE('intoWords', (): Into => {
     let into: IntoOne['into'] = 'stitch';
     let takes: Count | null = null;
     let times: Count | undefined;
     let dropping = false;
     let each = false;
+    this.OPTION3({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME6(Any) });
     this.OPTION({ GATE: () => this.at(1, W.All), DEF: () => this.CONSUME(Any) });
     this.CONSUME1(Any);
     this.MANY({
-      GATE: () => this.at(1, W.Next, W.Same, W.Each, W.Every, W.St, W.Of, CountToken, W.Marker, W.Centre, W.Foll, W.Last, W.First, W.Rem, W.Gap, W.Across) || (this.at(1, Word) && /^(double|that|one|this|single|yarn|over|yarn-over|overs|st)$/.test(this.image(1))) || (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'yarnOver'),
+      GATE: () => (this.at(1, W.Row) && this.at(0, W.Last)) || this.at(1, W.Next, W.Same, W.Each, W.Every, W.St, W.Of, CountToken, W.Marker, W.Centre, W.Foll, W.Last, W.First, W.Rem, W.Gap, W.Across) || (this.at(1, Word) && /^(double|that|one|this|single|yarn|over|yarn-over|overs|st)$/.test(this.image(1))) || (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'yarnOver'),
       DEF: () => {
         const token = this.CONSUME2(Any) as KnitToken;
         this.ACTION(() => {
@@ -101,24 +126,89 @@ export class Repeats extends Stitches {
         this.MANY1({ GATE: () => this.at(1, Word, W.More, W.Wrapped, Ordinal, W.St, W.Other, Stitch), DEF: () => this.CONSUME5(Any) });
       },
     });
-    return this.ACTION(() => ({ into: each && into === 'stitch' ? 'each' : into, takes, dropping, ...(times === undefined ? {} : { times }) }));
+    return this.ACTION(() => ({ into: each && into === 'stitch' ? 'each' : into, takes, dropping, ...(times === undefined ? {} : { times }), ...(each && into === 'doubleYarnOver' ? { everywhere: true } : {}) }));
   });
 
-  /** "k1, yo, k1 in next st" with no bracket, or "p1 into double yo": the stitch just before the word. */
+  /** One knit, purl or yarn over, which may be part of "k1, yo, k1 in next st". */
+  private singleAt(ahead: number): 'k' | 'p' | 'yo' | null {
+    const { entry, values } = this.payload(ahead) ?? {};
+    if (!this.at(ahead, Stitch) || entry === undefined || (values !== undefined && (values.length > 1 || values[0] !== 1))) return null;
+    if (entry.kind === 'yarnOver' && entry.makes === 1) return 'yo';
+    return this.at(ahead, PlainStitch) || /^[kp] tbl$/.test(entry.name) ? (entry.face ?? 'k') : null;
+  }
+
+  /**
+   * How many stitches the bare run "k1, yo, k1 in next st" has from here on; 0 when none begins here. Of a longer list the
+   * last stitches that go by turns belong to it: of "k1, p1, k1, yo, k1 in next st" the last three.
+   */
+  private bareRun(): number {
+    const singles: ('k' | 'p' | 'yo')[] = [];
+    let ahead = 1;
+    for (; singles.length < 12; ahead += 2) {
+      const single = this.singleAt(ahead);
+      if (single === null) return 0;
+      singles.push(single);
+      if (!this.at(ahead + 1, Comma) || (this.at(ahead + 2, W.All) && this.at(ahead + 3, W.In, W.Into))) break;
+    }
+    const into = this.at(ahead + 1, Comma, W.All) ? (this.at(ahead + 2, W.All) ? ahead + 3 : ahead + 2) : ahead + 1;
+    if (!this.at(into, W.In, W.Into) || !(this.at(into + 1, W.Next, W.Same, W.Each) || (this.at(into + 1, Word) && /^(double|that|one|triple)$/.test(this.image(into + 1))) || (this.at(into + 1, CountToken) && this.at(into + 2, W.St)) || (this.at(into + 1, Stitch) && this.payload(into + 1)?.entry?.kind === 'yarnOver'))) return 0;
+    const last = singles.length - 1;
+    const other = singles[last - 1];
+    let from = last;
+    while (from > 0 && singles[from - 1] !== singles[from] && (from >= last || singles[from - 1] === singles[from + 1]) && (other !== 'yo' || singles[last] !== 'yo')) from -= 1;
+    return from === 0 ? singles.length : 0;
+  }
+
+  /** "k1, yo, k1 in next st" with no bracket, or "p1 into double yo". */
   protected bareIntoAhead(): boolean {
-    if (!this.at(1, Stitch) || this.at(2, W.In, W.Into) === false) return false;
-    const shifted = this.at(3, W.Next, W.Same, W.Each) || (this.at(3, Word) && /^(double|that)$/.test(this.image(3))) || (this.at(3, Stitch) && this.payload(3)?.entry?.kind === 'yarnOver');
-    return shifted && (this.payload(1)?.entry?.takes !== 1 || this.payload(3)?.entry?.kind === 'yarnOver' || /^double/.test(this.image(3)) || this.at(1, PlainStitch));
+    return this.at(1, Stitch) && this.bareRun() > 0;
   }
 
   protected bareIntoOne = this.RULE('bareIntoOne', (): IntoOne => {
     const start = this.from();
-    const token = this.CONSUME(Any) as KnitToken;
+    const children: Work[] = [];
+    const left = { stitches: 0, all: 0 };
+    this.ACTION(() => { left.stitches = this.bareRun(); left.all = left.stitches; });
+    this.AT_LEAST_ONE({
+      GATE: () => left.stitches > 0,
+      DEF: () => {
+        const child = this.SUBRULE(this.loneStitch);
+        this.ACTION(() => { children.push(child); left.stitches -= 1; });
+        this.OPTION({ GATE: () => left.stitches > 0 && this.at(1, Comma), DEF: () => this.CONSUME(Any) });
+      },
+    });
     const into = this.SUBRULE(this.intoWords);
-    return this.ACTION(() => ({
-      type: 'intoOne', span: this.span(start), ...into,
-      children: [{ type: 'work', stitch: token.payload?.entry?.name ?? token.image, n: this.countInside(token), manner: [], span: this.tokenSpan(token) }],
-    }));
+    return this.ACTION((): IntoOne => ({ type: 'intoOne', span: this.span(start), ...into, children, ...(left.all > 1 ? { bare: true } : {}) }));
+  });
+
+  /** "into next st work (k1, p1, k1)", "work (k1, yo, k1) in next st", "working (p1, k1) into each double yo". */
+  protected intoBracketAhead(): boolean {
+    return this.intoBracket() > 0;
+  }
+
+  private intoBracket(): number {
+    if (this.at(1, W.Work) || /^(?:knitting|purling)$/.test(this.image(1))) return this.groupAt(2) ? 2 : 0;
+    if (!this.at(1, W.In, W.Into) || !this.at(2, W.Next, W.Same, W.Each) || !this.at(3, W.St)) return 0;
+    let ahead = 4;
+    while (this.at(ahead, Comma, W.Work)) ahead += 1;
+    return this.groupAt(ahead) ? ahead : 0;
+  }
+
+  private groupAt(ahead: number): boolean {
+    return this.at(ahead, Open) && this.payload(ahead)?.holds === 'group';
+  }
+
+  intoBracketStep = this.RULE('intoBracketStep', (): Step => {
+    const start = this.from();
+    const before = { tokens: 0, into: false };
+    this.ACTION(() => { before.tokens = this.intoBracket() - 1; before.into = this.at(1, W.In, W.Into); });
+    this.MANY({ GATE: () => before.tokens > 0, DEF: () => { this.CONSUME(Any); this.ACTION(() => { before.tokens -= 1; }); } });
+    const step = this.SUBRULE(this.group) as Step;
+    return this.ACTION((): Step => {
+      const span = this.span(start);
+      if (before.into && step.type === 'repeat') return { type: 'intoOne', children: step.extent === null ? step.children : [step], into: 'stitch', takes: null, dropping: false, span };
+      return { ...step, span };
+    });
   });
 
   /** "*k2, p2; rep from * to last 2 sts", "*k2, p2* 3 times", "*A**, B; rep from * to ** twice". */

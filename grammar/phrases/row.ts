@@ -5,6 +5,7 @@
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, IntoOne, Repeat, Remark, Step, Unread, Work } from '../tree.ts';
+import { listed } from './lists.ts';
 import { Needles } from './needles.ts';
 
 export class InRow extends Needles {
@@ -21,7 +22,7 @@ export class InRow extends Needles {
         ]);
       },
     });
-    return steps;
+    return this.ACTION(() => listed(steps, (span) => this.text.slice(span.start - this.base, span.end - this.base)));
   });
 
   override item = this.RULE('item', (): Step => {
@@ -31,8 +32,11 @@ export class InRow extends Needles {
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.bracketRemark) },
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
+      { GATE: () => this.intoBracketAhead(), ALT: () => this.SUBRULE(this.intoBracketStep) },
+      { GATE: () => this.toldAhead(), ALT: () => this.SUBRULE(this.toldStep) },
       { GATE: () => this.needlePartAhead(), ALT: () => this.SUBRULE(this.needlePart) },
       { GATE: () => this.arrangeAhead(), ALT: () => this.SUBRULE(this.arrangeStep) },
+      { GATE: () => this.slipJoinAhead(), ALT: () => this.SUBRULE(this.slipJoin) },
       { GATE: () => this.onlyAhead(), ALT: () => this.SUBRULE(this.onlyStep) },
       { GATE: () => this.moveMarkerAhead(), ALT: () => this.SUBRULE(this.moveMarkerStep) },
       { GATE: () => this.tieAhead(), ALT: () => this.SUBRULE(this.tiedWork) },

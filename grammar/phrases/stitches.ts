@@ -4,7 +4,7 @@
  *     k3 tbl · sl 1 wyif · k2tog twice · inc 1 · pass the slipped st over · sl next 3 sts to cn and hold in front
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
-import type { Count, Extent, IntoOne, Repeat, Step, Work } from '../tree.ts';
+import type { Count, PullOver, Work } from '../tree.ts';
 import { Places } from './places.ts';
 
 /** Words that change how a stitch is worked and never how many there are. */
@@ -12,13 +12,16 @@ const manners = /^(tbl|tfl|wyif|wyib|kwise|pwise|knitwise|purlwise|kw|pw|yfwd|yb
 
 export class Stitches extends Places {
   /** One stitch of the lexicon with its manner and number: "k3 tbl", "sl 1 wyif", "k2tog twice", "DS". */
-  work = this.RULE('work', (): Work => {
+  work = this.RULE('work', (): Work | PullOver => {
     const start = this.from();
     const token = this.CONSUME(Any) as KnitToken;
     const manner: string[] = [];
     let times: Count | undefined;
     let n: Count | null = null;
     this.ACTION(() => { n = this.countInside(token); });
+    // "k2, tog": a decrease with a stray comma.
+    let stray = false;
+    this.OPTION4({ GATE: () => this.at(0, PlainStitch) && n !== null && this.at(1, Comma) && /^(tog|together)$/.test(this.image(2)), DEF: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { stray = true; }); } });
     // "knit the first 9 (10, 11) heel stitches", "k next 5 sts", "k across 12 sts"
     this.OPTION({
       GATE: () => this.at(0, PlainStitch, SlipStitch) && this.payload(0)?.values === undefined && this.numberedAhead(1) > 0,
@@ -43,10 +46,16 @@ export class Stitches extends Places {
       DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['bracket'] }); this.ACTION(() => { times = often.count; }); },
     });
     // A remark on the stitch: "sk2p (2 sts dec'd)" is a stated change and stays outside; "ssk (left-leaning)" is passed over.
-    return this.ACTION(() => ({
-      type: 'work', stitch: token.payload?.entry?.name ?? (this.isDouble(token) ? 'DS' : token.image.toLowerCase()), n, manner, span: this.span(start),
+    return this.ACTION((): Work | PullOver => {
+      const name = token.payload?.entry?.name;
+      if (name === 'psso' || name === 'p2sso') return { type: 'pullOver', count: name === 'psso' ? 1 : 2, span: this.span(start) };
+      const spelling = token.payload?.spelling;
+      return ({
+      type: 'work', stitch: stray ? `${name}Ntog` : name ?? (this.isDouble(token) ? 'DS' : token.image.toLowerCase()), n, manner, span: this.span(start),
       ...(token.payload?.m === undefined ? {} : { m: token.payload.m }), ...(times === undefined ? {} : { times }),
-    }));
+      ...(spelling === undefined ? {} : { spelling }),
+    });
+    });
   });
 
   protected isDouble(token: KnitToken): boolean {

@@ -71,13 +71,13 @@ export function outline(node: Statement): string {
     case 'unread':
       return `UNREAD "${node.text.replace(/\s+/g, ' ')}"`;
     case 'work':
-      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}`;
+      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}${node.readings && node.readings.length > 1 ? `(or ${node.readings.slice(1).map((other) => `${other.stitch}${other.n ? `{${num(other.n)}}` : ''}${other.m === undefined ? '' : `/${other.m}`}${other.times ? `×${num(other.times)}` : ''}`).join(', ')})` : ''}`;
     case 'intoOne':
-      return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}`;
+      return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}${node.everywhere ? ' everywhere' : ''}`;
     case 'repeat': {
       if (node.form === 'run') return `${node.verb}→${extent(node.extent)}`;
       const end = node.ending ? ` ${node.ending.kind}:${list(node.ending.children)}` : '';
-      return `${node.form === 'star' ? (node.mark ?? '*') : ''}[${list(node.children)}${node.once.length > 0 ? ` | ${list(node.once)}` : ''}]→${extent(node.extent)}${end}`;
+      return `${node.form === 'list' ? (node.repeats === 'last' ? 'list of which last' : 'list') : node.form === 'star' ? (node.mark ?? '*') : ''}[${list(node.children)}${node.once.length > 0 ? ` | ${list(node.once)}` : ''}]→${extent(node.extent)}${end}`;
     }
     case 'turn':
       return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
@@ -106,7 +106,7 @@ export function outline(node: Statement): string {
     case 'resolve':
       return `resolve ${node.what}`;
     case 'pullOver':
-      return `pull over ${node.count}`;
+      return `pull over ${node.count}${node.readings ? ` (or ${node.readings.slice(1).join(', ')})` : ''}`;
     case 'change':
       return `change ${node.what}`;
     case 'stated':
@@ -130,7 +130,7 @@ export function outline(node: Statement): string {
     case 'until':
       return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.of ? ` of ${node.of}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'refer':
-      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}` : ''}${node.reversing ? ' reversing' : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${stated}`;
+      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}` : ''}${node.reversing ? ' reversing' : ''}${node.over ? ` ${extent(node.over)}` : ''}${node.repeats ? ` (${num(node.repeats)} repeats)` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.then ? ` then ${node.then.map(outline).join(', ')}` : ''}${stated}`;
     case 'join':
       return `join ${node.what}${node.count ? ` ${num(node.count)}` : ''}${node.side ? ` ${node.side}` : ''}${node.loses ? ` loses ${node.loses}` : ''}`;
     case 'atSameTime':
