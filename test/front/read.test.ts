@@ -165,16 +165,4 @@ describe('any draft', () => {
     const source = '# Kelp\n\nSizes: S (M, L)\n\nGauge: 22 sts = 10 cm\n';
     expect(read(source).front).toEqual(read(source).front);
   });
-  it('takes time in proportion to its length', () => {
-    const part = '**Yarn:** 3 skeins (200 m per 100 g); k = knit: (22 sts = 4 in (10 cm). "5 (6, 7" ';
-    const time = (count: number): number => {
-      const source = `# K\n\n## Materials\n\n${part.repeat(count)}\n`;
-      const start = performance.now();
-      read(source);
-      return performance.now() - start;
-    };
-    time(50);
-    const [small, large] = [time(100), time(800)];
-    expect(large).toBeLessThan(Math.max(small, 20) * 8 * 4);
-  });
 });
