@@ -20,7 +20,9 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     else if (isA(token, Close)) depth -= 1;
     else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
     else if (depth > 0) continue;
-    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn)) return -1;
+    // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
+    else if (isA(token, CountToken) && at > from && isA(tokens[at - 1], Word, Name) && isA(tokens[at + 1], Colon)) continue;
+    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn)) return -1;
   }
   return -1;
 }

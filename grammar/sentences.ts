@@ -1,5 +1,5 @@
 /** Cutting the tokens of a passage into sentences. A full stop ends one only where a knitter would stop. */
-import { Close, endOf, FullStop, isA, type KnitToken, Mark, Open, W } from './tokens.ts';
+import { Close, Colon, Count, endOf, FullStop, isA, type KnitToken, Mark, Open, Semicolon, W } from './tokens.ts';
 
 /** Whether a star opened before `index` is named again behind it, so that the sentence runs on. */
 function starOpen(tokens: readonly KnitToken[], from: number, index: number): boolean {
@@ -18,6 +18,12 @@ function starOpen(tokens: readonly KnitToken[], from: number, index: number): bo
   return false;
 }
 
+/** Whether "Row 4:", "Next rnd:" or "SR4 (WS):" stands at `index`. */
+function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
+  if (isA(tokens[index], W.Next)) return isA(tokens[index + 1], W.Row, W.Round) && isA(tokens[index + 2], Colon);
+  return isA(tokens[index], W.Row, W.Round) && isA(tokens[index + 1], Count) && (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'));
+}
+
 /** Ranges `[from, to)` of tokens, one for each sentence; the full stop belongs to the sentence it ends. */
 export function sentencesOf(tokens: readonly KnitToken[], text: string): { readonly from: number; readonly to: number }[] {
   const ranges: { from: number; to: number }[] = [];
@@ -27,6 +33,12 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     const token = tokens[index] as KnitToken;
     if (isA(token, Open) && token.payload?.close !== undefined) depth += 1;
     else if (isA(token, Close)) depth = Math.max(0, depth - 1);
+    // "…, turn; SR4: …": a label opens its row after a semicolon as well.
+    if (depth === 0 && isA(token, Semicolon) && labelFollows(tokens, index + 1)) {
+      ranges.push({ from, to: index + 1 });
+      from = index + 1;
+      continue;
+    }
     if (depth > 0 || !isA(token, FullStop)) continue;
     const next = tokens[index + 1];
     if (next !== undefined) {

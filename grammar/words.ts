@@ -63,7 +63,7 @@ export const words = {
   CastOn: ['co', 'cast on', 'cast-on', 'casting on'],
   BindOff: ['bo', 'bind off', 'cast off', 'bind-off', 'cast-off', 'binding off', 'casting off', 'bound off', 'b.o.', 'c.o.'],
   PickUp: ['pick up and knit', 'pick up and k', 'pick up & knit', 'pick up & k', 'pick up', 'knit up', 'pu&k', 'pu & k', 'puk', 'picking up', 'pick up and purl', 'pick up and p', 'pu and k', 'k up', 'pick up and work', 'pick up, knitting', 'pick-up and knit'],
-  Place: ['place', 'put', 'transfer', 'set aside', 'sl these', 'slide'],
+  Place: ['place', 'put', 'placing', 'putting', 'transfer', 'set aside', 'sl these', 'slide'],
   Return: ['return', 'replace on needle', 'put back', 'place back'],
   Holder: ['holder', 'holders', 'stitch holder', 'stitch holders', 'st holder', 'st holders', 'waste yarn', 'scrap yarn', 'spare needle', 'safety pin', 'safety pins', 'spare needles', 'thread', 'contrast yarn', 'length of yarn', 'hold', 'spare yarn', 'a thread', 'a spare piece of yarn', 'piece of waste yarn'],
   Join: ['join', 'rejoin', 're-join', 'reattach', 'attach', 'joining', 'rejoining', 'join in'],
@@ -76,7 +76,7 @@ export const words = {
   FastenOff: ['fasten off', 'fasten', 'fasten off securely'],
   Graft: ['graft', 'kitchener', 'grafting', 'weave together', 'use kitchener stitch'],
   ThreeNeedle: ['three-needle bind off', 'three-needle bind-off', 'three-needle cast off', 'three-needle cast-off', '3-needle bind off', '3-needle bind-off', '3-needle bo', 'three-needle bo', '3-needle cast off', '3-needle cast-off', 'three needle bind off', 'three needle cast off', 'three needle bind-off', '3 needle bind off'],
-  Thread: ['draw', 'run', 'gather'],
+  Thread: ['draw', 'run', 'gather', 'b&t', 'b & t'],
   // sides
   Rs: ['rs', 'right side', 'rs facing', 'right side facing', 'right-side', 'rsf'],
   Ws: ['ws', 'wrong side', 'ws facing', 'wrong side facing', 'wrong-side', 'wsf'],

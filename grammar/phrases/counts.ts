@@ -95,7 +95,7 @@ export class Counts extends Base {
           else if (this.at(0, W.Dec)) what = 'decreased';
           else if (this.at(0, W.Row, W.Round, W.Ridge) && !this.inScope && what === 'total' && !/st/.test(this.words(number.startOffset, from))) what = 'rows';
           else if (this.at(0, W.Unworked)) what = 'left';
-          else if (this.at(0, W.Each, W.For, W.Between, W.On, W.At) && !this.inScope) {
+          else if (this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) && !this.inScope) {
             this.inScope = true;
             scopeStart = from;
           }
@@ -108,6 +108,7 @@ export class Counts extends Base {
       if (scope !== null && /^on (your |the |both )?needles?\.?$/i.test(scope)) scope = null;
       if (scope !== null && what === 'total') what = /holder|waste yarn|held|hold/i.test(scope) ? 'held' : /^each (rep|time|row|rnd|round)/i.test(scope) ? 'each' : 'part';
       if (/\bheld\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)) && what === 'total') what = 'held';
+      if (/\bused\b/i.test(this.words(number.startOffset, number.startOffset + 40).split(/[;)\]]/)[0] ?? '') && what === 'total') what = 'used';
       return { type: 'stated', count: this.countOf(number), what, scope, span: this.span(start) };
     });
   });

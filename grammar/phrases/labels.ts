@@ -66,6 +66,25 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     }
   };
 
+  // "On the next row, …"
+  if (isA(first, W.On) && isA(tokens[at + 1], W.Next) && isA(tokens[at + 2], ...rowWords, W.Rs, W.Ws)) {
+    const rest = labelAt(tokens, index + 1, base, text, true);
+    if (rest === null) return null;
+    let next = rest.next;
+    if (isA(tokens[next], Comma)) next += 1;
+    return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next };
+  }
+  // "Every RS row: …"
+  if (isA(first, W.Every) && ((isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], ...rowWords) && isA(tokens[at + 3], Colon)) || (isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], Colon)))) {
+    const sided = isA(tokens[at + 1], W.Rs, W.Ws);
+    const word = tokens[at + (sided ? 2 : 1)] as KnitToken;
+    const side: Side | null = !sided ? null : isA(tokens[at + 1], W.Rs) ? 'RS' : 'WS';
+    const token = tokens[at + 1] as KnitToken;
+    return {
+      label: { type: 'label', unit: isA(word, W.Round) ? 'round' : 'row', numbers: [], lastBySize: null, andAll: null, next: null, name: 'every', side, sideSpan: side === null ? null : { start: base + token.startOffset, end: base + endOf(token) }, numberSpan: null, span: { start: base + first.startOffset, end: base + endOf(word) } },
+      next: at + (sided ? 4 : 3),
+    };
+  }
   if (isA(first, W.Next, W.Foll) && !isA(tokens[at + 1], W.Then)) {
     at += 1;
     let count: readonly (number | null)[] = [1];

@@ -5,7 +5,7 @@
  *     Work back and forth on these 32 sts only · Move BOR 2 sts to the left
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Name, Open, Ordinal, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
-import type { Arrange, Count, Marker, NeedlePart, Only, Step } from '../tree.ts';
+import type { Arrange, Count, Join, Marker, NeedlePart, Only, Step } from '../tree.ts';
 import { Runs } from './runs.ts';
 
 const parts = /^(front|back|instep|sole|heel|top|bottom|palm|first|second|foot)$/;
@@ -92,7 +92,7 @@ export class Needles extends Runs {
     if (!this.at(1, Word, W.Place) || !spread.test(this.image(1))) return false;
     for (let ahead = 2; ahead < 20; ahead += 1) {
       if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, FullStop, Semicolon)) return false;
-      if (this.at(ahead, W.Needle) || numbered.test(this.image(ahead))) return !this.at(1, W.Place) || this.at(ahead - 1, W.Each, Word);
+      if (this.at(ahead, W.Needle) || numbered.test(this.image(ahead)) || (/^n$/.test(this.image(ahead)) && this.at(ahead + 1, CountToken))) return !this.at(1, W.Place) || this.at(ahead - 1, W.Each, Word);
     }
     return false;
   }
@@ -210,6 +210,25 @@ export class Needles extends Runs {
     }
     return false;
   }
+
+  /** "Slip last CO st to LH needle, k2tog with first st": joins the round and uses up the stitch cast on over. */
+  protected slipJoinAhead(): boolean {
+    if (!(this.at(1, Word) && /^slip$/.test(this.image(1))) && !/^sl/.test(this.payload(1)?.entry?.name ?? '')) return false;
+    return /^(?:sl|slip)(?: the)? (?:last|first)(?: \w+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog|k it tog|ssk|pass)[^.;,]*\b(?:first|last|over)\b/i.test(this.text.slice(this.from(), this.from() + 120));
+  }
+
+  slipJoin = this.RULE('slipJoin', (): Join => {
+    const start = this.from();
+    const state = { end: 0 };
+    this.ACTION(() => {
+      const words = this.text.slice(start, start + 160);
+      const over = /\b(?:k2tog|knit it tog|k it tog|ssk|pass)\b[^.;,]*/i.exec(words);
+      state.end = start + (over === null ? 0 : over.index + over[0].length);
+    });
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => this.LA(1).startOffset < state.end, DEF: () => this.CONSUME1(Any) });
+    return this.ACTION((): Join => ({ type: 'join', what: 'round', count: null, side: null, loses: 1, span: this.span(start) }));
+  });
 
   moveMarkerStep = this.RULE('moveMarkerStep', (): Marker => {
     const start = this.from();

@@ -1,10 +1,10 @@
 /** The finished parser: every family of phrases, and which statements may begin with which words. */
 import type { IToken, ParserMethod } from 'chevrotain';
-import type { KnitToken } from '../tokens.ts';
+import { type KnitToken, W } from '../tokens.ts';
 import type { EndSide, Goal, Stated, Statement, Step } from '../tree.ts';
-import { Rows } from './rows.ts';
+import { Series } from './series.ts';
 
-class Phrases extends Rows {
+class Phrases extends Series {
   constructor() {
     super();
     this.performSelfAnalysis();
@@ -14,6 +14,9 @@ class Phrases extends Rows {
   readonly statements = [
     { looks: () => this.edgeRowsAhead(), rule: this.edgeRows },
     { looks: () => this.shapeAhead(), rule: this.shape },
+    { looks: () => this.andSoOnAhead(), rule: this.andSoOn },
+    { looks: () => this.moreOfThemAhead(), rule: this.moreOfThem },
+    { looks: () => this.namedShapingAhead(), rule: this.namedShape },
     { looks: () => this.repeatRowsAhead(), rule: this.repeatRows },
     { looks: () => this.untilAhead(), rule: this.until },
     { looks: () => this.plainAhead(), rule: this.plain },
@@ -35,6 +38,11 @@ class Phrases extends Rows {
 
   triggerBegins(): boolean {
     return this.triggerAhead();
+  }
+
+  /** Whether a step begins here with a word that elsewhere describes: a needle's name, "Distribute", "Rows 1–4 twice". */
+  partBegins(): boolean {
+    return this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead();
   }
 
   statedBegins(): boolean {
@@ -104,6 +112,12 @@ export function triggerAt(tokens: readonly KnitToken[], base: number, text: stri
 export function statedAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Stated[]> | null {
   phrases.start(tokens, base, text);
   return phrases.statedBegins() ? run(phrases.statedList, tokens, base, text) : null;
+}
+
+/** Whether a needle's part, an arrangement of needles or rows by number begin at the head of the tokens. */
+export function partBegins(tokens: readonly KnitToken[]): boolean {
+  phrases.start(tokens, 0, '');
+  return phrases.partBegins();
 }
 
 /** Whether a stated count begins at the head of the tokens. */

@@ -1,0 +1,91 @@
+/**
+ * Counts that a sentence tells in passing and orders nothing.
+ *
+ *     Every heel stitch has now been worked and 18 stitches remain · Needle 1 holds 24 sts, Needle 2 holds 28
+ *     These 32 sts are the heel · On the last RS row you should knit 12 sts before turning
+ */
+import { Count as CountToken, endOf, isA, type KnitToken, Ordinal, W } from './tokens.ts';
+import type { Stated } from './tree.ts';
+
+const holds = /^(holds?|has|have|carries|carry|contains?|with|will|should)$/;
+
+/** The stitches a needle is said to hold, from `at` on; null when no needle with its number stands there. */
+function onNeedle(tokens: readonly KnitToken[], at: number, base: number): { stated: Stated; next: number } | null {
+  let name: string | null = null;
+  let next = at;
+  const image = (index: number): string => tokens[index]?.image.toLowerCase() ?? '';
+  if (isA(tokens[at], W.Needle) && isA(tokens[at + 1], CountToken)) {
+    name = `needle ${tokens[at + 1]?.payload?.values?.[0] ?? ''}`;
+    next = at + 2;
+  } else if (image(at) === 'n' && isA(tokens[at + 1], CountToken)) {
+    name = `needle ${image(at + 1)}`;
+    next = at + 2;
+  } else if (isA(tokens[at], Ordinal, W.First) && isA(tokens[at + 1], W.Needle)) {
+    name = `needle ${tokens[at]?.payload?.values?.[0] ?? 1}`;
+    next = at + 2;
+  } else if (/^(front|back|instep|sole|heel)$/.test(image(at)) && (isA(tokens[at + 1], W.Needle) || holds.test(image(at + 1)))) {
+    name = image(at);
+    next = isA(tokens[at + 1], W.Needle) ? at + 2 : at + 1;
+  }
+  if (name === null) return null;
+  const told = next;
+  while (next < told + 4 && (holds.test(image(next)) || /^(now|hold)$/.test(image(next)))) next += 1;
+  const number = tokens[next];
+  if (next === told || number === undefined || !isA(number, CountToken)) return null;
+  const end = isA(tokens[next + 1], W.St) ? next + 1 : next;
+  const span = { start: base + (tokens[at] as KnitToken).startOffset, end: base + endOf(tokens[end] as KnitToken) };
+  const count = { type: 'count' as const, values: number.payload?.values ?? [1], span: { start: base + number.startOffset, end: base + endOf(number) } };
+  return { stated: { type: 'stated', count, what: 'part', scope: name, span }, next: end + 1 };
+}
+
+/**
+ * The counts of the sentence `tokens[from, to)`, when it tells counts and orders nothing; null for any other sentence.
+ * @param text masked text of the passage
+ * @param base offset of the passage in the author's file
+ */
+export function countsTold(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Stated[] | null {
+  const first = tokens[from];
+  if (first === undefined || to - from > 60) return null;
+  const words = text.slice(first.startOffset, endOf(tokens[to - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
+  const made = (number: KnitToken, what: Stated['what'], scope: string | null): Stated => {
+    const span = { start: base + number.startOffset, end: base + endOf(number) };
+    return { type: 'stated', count: { type: 'count', values: number.payload?.values ?? [1], span }, what, scope, span };
+  };
+  const numbers = tokens.slice(from, to).filter((token) => isA(token, CountToken));
+
+  const needles: Stated[] = [];
+  for (let at = from; at < to; ) {
+    const found = onNeedle(tokens, at, base);
+    if (found === null) at += 1;
+    else {
+      needles.push(found.stated);
+      at = found.next;
+    }
+  }
+  if (needles.length > 0) return needles;
+
+  // "These 32 sts are the heel", "The first 30 sts form the instep."
+  const part = /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:\.|$| needle| sts| stitches)/.exec(words);
+  if (part && numbers[0] !== undefined && !/\bhold|holder|pattern|patt\b/.test(words)) return [made(numbers[0], 'part', part[1]?.trim() ?? null)];
+
+  // "On the last RS row you should knit 12 sts before turning."
+  const worked = /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) [\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(words);
+  if (worked && numbers.length === 1 && numbers[0] !== undefined) {
+    const row = /\bon (the (?:last|first|next|final|\w+) (?:rs |ws )?(?:row|rnd|round|short row))/.exec(words)?.[1];
+    return [made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)];
+  }
+
+  // "Every heel stitch has now been worked and 18 stitches remain."
+  const rest = /\b(?:have|has|are|is|were)\b.*\b(?:and|so|leaving) (?:there are |you have )?[\d ([\]),:;–-]+ ?(?:[a-z]+ )?(?:sts|stitches)(?: (?:now )?(?:remain|rem|are left|left|live))?/.test(words);
+  const last = numbers.at(-1);
+  if (rest && !isA(first, W.Work, W.Rep, W.Cont) && last !== undefined && isA(tokens[tokens.indexOf(last) + 1], W.St, W.Rem) && /\b(remain|rem|remaining|left)\b\.?$/.test(words)) return [made(last, 'total', null)];
+
+  // "Do not work rem 28 sts."
+  if (/^do not work (?:the )?(?:rem|remaining|last|other|next)\b/.test(words) && numbers.length === 1 && numbers[0] !== undefined) return [made(numbers[0], 'left', null)];
+  return null;
+}
+
+/** "There is no need to pick up the wraps", "Do not hide wraps in garter st": advice about marks that orders nothing. */
+export function needless(words: string): boolean {
+  return /^(?:there(?:'s| is) no need|it is not necessary|it isn't necessary|no need|you (?:do not|don't) (?:need|have)|(?:do not|don't) (?:pick up|hide|work) (?:the )?wraps|wraps (?:do not|don't|need not))\b/i.test(words);
+}
