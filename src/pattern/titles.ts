@@ -5,7 +5,7 @@ const front = /\b(materials?|gauge|tension|abbreviations?|notes?|sizes?|measurem
 const finishing = /^(finishing|making up|to make up|make up|to finish|blocking|assembly|to complete|completion|joining|aftercare|care)\b/i;
 const stitches = /\b(stitch patterns?|pattern stitch(es)?|stitch cards?|lace pattern|cable pattern|patterns? used|edging pattern)\b/i;
 const piece = /\b(back|fronts?|left front|right front|sleeves?|body|yoke|neckband|collar|hood|band|buttonband|button band|pocket|cuff|cuffs|leg|foot|heel|toe|brim|crown|hat|cowl|scarf|shawl|blanket|square|thumb|hand|mitten|mittens|glove|strap|cord|border|edging|gusset|tab|wedges?|skirt|bodice|panel|motif|ear|head|arm|tail|lining|bonnet|bag|cushion)\b/i;
-const stage = /^(shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?|all sizes|for)\b/i;
+const stage = /^(shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?\b.*\bonly|all sizes|for)\b/i;
 
 /** The kind a title suggests. */
 export function titleKind(title: string): Section['kind'] {

@@ -628,7 +628,7 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
 
 function workHold(hands: Hands, step: Hold): Trouble | null {
   const { needles } = hands;
-  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  const n = step.count === null ? (step.which === 'centre' ? 1 : null) : valueOf(hands, step.count.values);
   if (step.count !== null && n === null) return null;
   const put = (count: number): void => {
     hands.held.push({ name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder), piece: hands.piece, rest: false, n: count, used: false });
@@ -778,7 +778,13 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
         needles.left = { n: needles.right.n, marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at) };
         needles.right = { n: 0, marks: [] };
       }
+      if (needles.left.n > 0 && needles.right.n > 0) {
+        // Picked up beside stitches that waited: all of them make the round.
+        needles.left = { n: live(needles), marks: [] };
+        needles.right = { n: 0, marks: [] };
+      }
       needles.left.marks = needles.left.marks.filter((mark) => mark.name !== 'BOR' && mark.at > 0);
+      needles.begun = false;
       needles.mode = 'round';
       needles.side = 'RS';
       needles.suspended = false;
