@@ -1,4 +1,5 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
+import { declaration, multipleIn } from './declarations.ts';
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
 import { listed } from './phrases/lists.ts';
@@ -173,6 +174,14 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         at += picked.eaten;
         continue;
       }
+      if (isA(rest[0], Mark) && (rest[0]?.image !== '*' || rest.slice(1).every((token) => isA(token, FullStop)))) {
+        const lone = stepAt(rest, base, text);
+        if (lone?.value.type === 'unread') {
+          markBlock(rest[0] as KnitToken);
+          at += 1;
+          continue;
+        }
+      }
       const parsed: Parsed<Step> | null = stepAt(rest, base, text);
       if (parsed === null) {
         const token = rest[0] as KnitToken;
@@ -235,6 +244,27 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
 
   const sentences = sentencesOf(tokens, text);
   let skipTo = 0;
+  /** A mark that opens or closes a block of rows: rows follow it, or nothing does. */
+  const blockMarkAt = (at: number, to: number): boolean => {
+    const rest = tokens.slice(at + 1, to);
+    if (rest.every((token) => isA(token, FullStop, Mark))) return true;
+    if (labelAt(tokens.slice(0, to), at + 1, base, text, emphasised(tokens[at + 1])) !== null) return true;
+    const image = tokens[at]?.image;
+    const statement = statementAt(rest, base, text);
+    if (statement !== null) return true;
+    return !rest.some((token, index) => isA(token, Mark) && token.image === image && index > 0) && image !== '*';
+  };
+  const markBlock = (token: KnitToken): void => {
+    flush();
+    out.push({ type: 'declare', what: 'blockMark', name: token.image, multiple: null, count: null, span: { start: base + token.startOffset, end: base + endOf(token) } });
+  };
+  /** "Dec row." with neither colon nor stitches behind it: the named row is worked. */
+  const calledAt = (match: { readonly label: Label; readonly next: number }, at: number, to: number): boolean => {
+    const { label } = match;
+    if (match.next < to || label.name === null || label.numbers.length > 0 || label.next !== null || tokens.slice(at, to).some((token) => isA(token, Colon)) || emphasised(tokens[at])) return false;
+    return !isA(tokens[to], Stitch, PlainStitch, Mark, Open, W.Patt, W.Rib, W.Work, Fabric);
+  };
+
   const readSentence = (from: number, to: number, index: number): void => {
     let at = from;
     const block = sizeBlockAt(tokens, at, to, options.sizes ?? [], base);
@@ -262,7 +292,20 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (at >= to) return;
     }
     const first = tokens[at];
+    if (isA(first, Mark) && blockMarkAt(at, to)) {
+      markBlock(first as KnitToken);
+      if (at + 1 < to && !tokens.slice(at + 1, to).every((token) => isA(token, FullStop, Mark))) readSentence(at + 1, to, -1);
+      else for (const mark of tokens.slice(at + 1, to)) if (isA(mark, Mark)) markBlock(mark);
+      return;
+    }
     const label = labelAt(tokens.slice(0, to), at, base, text, emphasised(first));
+    if (label !== null && calledAt(label, at, to)) {
+      flush();
+      const span = { start: label.label.span.start, end: base + endOf(tokens[to - 1] as KnitToken) };
+      const count = { type: 'count' as const, values: [1], span: label.label.span };
+      out.push({ type: 'repeatRows', verb: 'work', rows: { kind: 'name', count: null, numbers: [], name: label.label.name, of: null, mark: null, toMark: null }, times: { count, sense: 'plain' }, until: null, ending: null, schedule: [], step: null, inPlace: null, stated: [], span });
+      return;
+    }
     if (label !== null) {
       const row = openRow(label.label, label.label.span.start);
       row.end = label.label.span.end;
@@ -295,6 +338,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (state.open === null) out.push({ type: 'remark', span });
       return;
     }
+    const declared = declaration(tokens, at, to, text, base);
+    if (declared !== null) {
+      flush();
+      out.push(declared);
+      return;
+    }
     if (!ordersAt(first) && !placed && !partBegins(tokens.slice(at, to))) {
       const begins = introduced(at, to);
       if (begins < 0) {
@@ -304,15 +353,10 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (begins < to) readSentence(begins, to, -1);
       return;
     }
-    const declared = declaration(tokens, at, to, text, base);
-    if (declared !== null) {
-      flush();
-      out.push(declared);
-      return;
-    }
     const labelled = state.open !== null && state.open.label !== null;
     // A sentence after a labelled row goes on with the row, unless it speaks of rows itself.
-    if (labelled && !isA(first, W.Turn) && statementAt(tokens.slice(at, to), base, text) !== null) {
+    const begun = state.open !== null && (state.open.steps.length > 0 || state.open.does !== null);
+    if (labelled && begun && !isA(first, W.Turn) && statementAt(tokens.slice(at, to), base, text) !== null) {
       flush();
       readBody(at, to, false);
       return;
@@ -389,33 +433,7 @@ export function readLabel(text: string, base: number, options: Pick<ReadOptions,
   return match !== null && match.next >= tokens.length ? match.label : null;
 }
 
-/** "Multiple of 8 + 3.", "These 4 rows form patt." */
-function declaration(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Declare | null {
-  const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
-  const words = text.slice(span.start - base, span.end - base);
-  const multiple = multipleIn(words);
-  if (isA(tokens[from], W.Multiple) && multiple !== null) return { type: 'declare', what: 'multiple', name: null, multiple, count: null, span };
-  const forms = /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words.replace(/\s+/g, ' ')) || /^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words);
-  if (forms && isA(tokens[from], W.These, W.Last)) return { type: 'declare', what: 'forms', name: /(?:form|forms|set|sets)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
-  if (isA(tokens[from], W.Rep, W.These) && /for (?:the )?patt(?:ern)?\b/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
-  return null;
-}
-
-/** The multiple a sentence names: "multiple of 8 + 3", "a multiple of 10 sts and 8 rnds", "any odd number of sts". */
-export function multipleIn(words: string): Declare['multiple'] {
-  const text = words.replace(/\s+/g, ' ');
-  const rows = /(\d+) (?:rows|rnds|rounds)/i.exec(text);
-  const high = rows === null ? null : Number(rows[1]);
-  const match = /(?:multiple of|mult of|multiples of|divisible by) (\d+)(?: (?:sts?|stitches))?(?:,? ?(?:\+|plus|and) ?(\d+)(?! ?(?:rows|rnds|rounds)))?/i.exec(text);
-  if (match) {
-    const more = /(?:\+|plus) ?\d+(?: (?:sts?|stitches))? ?(?:\+|plus) ?(\d+)/i.exec(text);
-    return { of: Number(match[1]), plus: Number(match[2] ?? 0) + Number(more?.[1] ?? 0), rows: high };
-  }
-  if (/\b(?:an|any) odd number of (?:sts|stitches)/i.test(text)) return { of: 2, plus: 1, rows: high };
-  if (/\b(?:an|any) even number of (?:sts|stitches)/i.test(text)) return { of: 2, plus: 0, rows: high };
-  if (/\bany number of (?:sts|stitches)/i.test(text)) return { of: 1, plus: 0, rows: high };
-  return null;
-}
+export { multipleIn };
 
 /** Steps of a tree that count as instruction: leaves that do something, read or not. */
 export function countSteps(statements: readonly Statement[]): { steps: number; notRead: Unread[] } {

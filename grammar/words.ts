@@ -66,7 +66,7 @@ export const words = {
   Place: ['place', 'put', 'placing', 'putting', 'transfer', 'set aside', 'sl these', 'slide'],
   Return: ['return', 'replace on needle', 'put back', 'place back'],
   Holder: ['holder', 'holders', 'stitch holder', 'stitch holders', 'st holder', 'st holders', 'waste yarn', 'scrap yarn', 'spare needle', 'safety pin', 'safety pins', 'spare needles', 'thread', 'contrast yarn', 'length of yarn', 'hold', 'spare yarn', 'a thread', 'a spare piece of yarn', 'piece of waste yarn'],
-  Join: ['join', 'rejoin', 're-join', 'reattach', 'attach', 'joining', 'rejoining', 'join in'],
+  Join: ['join', 'rejoin', 're-join', 'reattach', 'attach', 'joining', 'rejoining', 'join in', 'join in the round', 'join in the rnd', 'join in rnd', 'join in rnds', 'join in a round', 'join in a ring', 'join in rounds', 'join into the round'],
   InRound: ['in the round', 'in the rnd', 'in rnds', 'in rounds', 'into a round', 'into a ring', 'into the round', 'into a rnd', 'in a ring', 'in a round', 'for the round', 'in rnd', 'into rnd'],
   Yarn: ['yarn', 'ball', 'balls', 'yarns', 'second ball', 'new ball', 'yarn a', 'yarn b', 'yarn c'],
   Needle: ['needle', 'needles', 'ndl', 'ndls', 'dpn', 'dpns', 'circular', 'double-pointed needles', 'double pointed needles', 'needle tip', 'circ', 'lh needle', 'rh needle', 'left needle', 'right needle', 'left-hand needle', 'right-hand needle', 'the needle', 'left hand needle', 'right hand needle'],

@@ -57,6 +57,9 @@ export class References extends Goals {
       const matching = /\b(match|other side|first side|correspond)/.test(words);
       const name = /(?:as|like|same as)(?: (?:given|worked|instructed))?(?: (?:for|in))?(?: the)? ([a-z0-9 ]+?)(?: to ([a-z ]+))?$/.exec(words);
       const place = name?.[2] ?? null;
+      // "like Wedge 2": the number is part of the name of a section, no row.
+      const section = /(?:as|like|same as) (?:the )?([a-z]+ \d+)$/.exec(words)?.[1];
+      if (section !== undefined && !/^(?:rows?|rnds?|rounds?) /.test(section)) return { type: 'refer', to: 'piece', rows: [], name: section, until: state.until, reversing: state.reversing, times: state.times, stated: [], span: this.span(start) };
       return {
         type: 'refer', to: state.rows.length > 0 && !/\b(wedge|section)\b/.test(words) ? 'row' : matching ? 'side' : 'piece', rows: state.rows, name: state.rows.length > 0 ? (/ of (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null) : (name?.[1]?.trim() ?? null),
         until: state.until ?? (place === null ? null : { mark: null, place, goal: null }), reversing: state.reversing || matching, times: state.times, stated: [], span: this.span(start),
