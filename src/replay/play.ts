@@ -1,10 +1,10 @@
 /** What the replay keeps while it plays: one state per size, the rows it can call again, the sheet it writes. */
-import type { Label, Row, Side, Span, Statement } from '../../grammar/tree.ts';
+import type { Label, Row, Side, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
 import { type Book, type Met, openBook, troubleMet } from './book.ts';
 import type { Held } from './holders.ts';
 import { copyNeedles, emptyNeedles, live, type Needles } from './needles.ts';
-import type { Trouble } from './work.ts';
+import type { RowChoice, Trouble } from './work.ts';
 
 /** A row that was worked, as "rep last 2 rows" calls it again. */
 export interface Worked {
@@ -41,7 +41,27 @@ export interface Item {
   readonly first: boolean;
 }
 
+/** One size at the head of a row that is about to be worked and written down. */
+export interface Moment {
+  /** Which entry of the sheet the row becomes. */
+  readonly entry: number;
+  readonly size: number;
+  readonly row: Row;
+  readonly steps: readonly Step[];
+  /** How its words were read, and the other ways in which they may be. */
+  readonly choice: RowChoice;
+  readonly choices: readonly RowChoice[];
+  readonly needles: Needles;
+  readonly held: readonly Held[];
+  readonly piece: string;
+  readonly number: number | null;
+  /** The row stands here; what it states is said of this working. */
+  readonly inline: boolean;
+}
+
 export interface Play {
+  /** Told of every row that is written down, before the next is worked. */
+  readonly witness?: (moment: Moment) => void;
   readonly pattern: Pattern;
   readonly sizeCount: number;
   readonly flow: readonly Item[];
@@ -72,9 +92,9 @@ export function newHand(): Hand {
   return { needles: emptyNeedles(), held: [], history: [], rows: 0, sectionRows: 0, setRows: 0, fresh: true, joined: false };
 }
 
-export function newPlay(pattern: Pattern, flow: readonly Item[], text: (span: Span) => string): Play {
+export function newPlay(pattern: Pattern, flow: readonly Item[], text: (span: Span) => string, witness?: (moment: Moment) => void): Play {
   return {
-    pattern, flow, text, sizeCount: pattern.sizes.length, hands: pattern.sizes.map(newHand), book: openBook(), sets: new Map(), fillers: new Map(), named: [],
+    ...(witness === undefined ? {} : { witness }), pattern, flow, text, sizeCount: pattern.sizes.length, hands: pattern.sizes.map(newHand), book: openBook(), sets: new Map(), fillers: new Map(), named: [],
     section: 0, inline: null, depth: 0, at: 0, trying: false, ruled: null,
   };
 }

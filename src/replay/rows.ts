@@ -78,6 +78,7 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const facing = sizes.map((size) => nextSide(handOf(play, size).needles));
   if (call.inline && row.label !== null) checkSide(play, row.label, sizes, call, label);
   const choices = choicesFor(steps);
+  const heads = play.witness === undefined || play.trying ? null : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
   let best: Outcome[] = [];
   let bestFit = -1;
   let chosen = 0;
@@ -134,6 +135,9 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     remember(hand.history, { row, times: 1, section: play.section, textSpan: call.textSpan, label, change: live(hand.needles) - (counts[size] as number) });
   });
   if (call.inline) for (const each of row.stated) checkStated(play, each, sizes, { before: counts, node: row, label });
+  heads?.forEach((head, position) => {
+    play.witness?.({ ...head, entry: play.book.entries.length, size: sizes[position] as number, row, steps, choice: choices[chosen] as RowChoice, choices, piece: pieceTitle(play), number: call.number, inline: call.inline });
+  });
   write(play, { label, span: call.span, textSpan: call.textSpan, node: call.node, side: common(facing), unit: row.label?.unit ?? 'row' }, sizes, before, takes, makes);
 }
 
@@ -219,7 +223,7 @@ function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: r
   });
 }
 
-function choiceWords(choice: RowChoice): string {
+export function choiceWords(choice: RowChoice): string {
   if (choice.loop === 'apart') return 'the stitch left by the bind-off is not counted in what follows';
   if (choice.times === 'all') return 'the number of times counts the first working in';
   if (choice.names > 0) return 'another meaning of the stitch name';

@@ -3,7 +3,7 @@ import type { Span, Statement } from '../../grammar/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { observationsOf } from './book.ts';
 import { playMultiple } from './multiples.ts';
-import { allSizes, type Item, newPlay, type Play } from './play.ts';
+import { allSizes, type Item, type Moment, newPlay, type Play } from './play.ts';
 import type { Entry, Replay } from './replay.ts';
 import { defineRow, playFrom } from './statements.ts';
 
@@ -30,10 +30,11 @@ function defineAhead(play: Play): void {
 /**
  * Plays the pattern. Pure: the same pattern gives the same replay.
  * @param text gives the author's words at a place, for labels
+ * @param witness is told of every row before it is written down, with the needles as they stood at its head
  */
-export function replayPattern(pattern: Pattern, text: (span: Span) => string): Replay {
+export function replayPattern(pattern: Pattern, text: (span: Span) => string, witness?: (moment: Moment) => void): Replay {
   const flow = flowOf(pattern);
-  const play = newPlay(pattern, flow, text);
+  const play = newPlay(pattern, flow, text, witness);
   defineAhead(play);
   const sizes = allSizes(play);
   let at = 0;

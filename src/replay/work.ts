@@ -51,6 +51,16 @@ export interface Hands {
   divided: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** Looks over the shoulder; with it every pass of a repeat is worked one by one. */
+  readonly watch?: Watch;
+}
+
+/** Whoever shows a row stitch by stitch. The needles stand as the call finds them: before a step, after it, before a pass. */
+export interface Watch {
+  begin(step: Step, hands: Hands): void;
+  end(step: Step, hands: Hands): void;
+  /** A pass of a repeat begins, counted from 1; 0 for the words that stand between the first pass and the others. */
+  pass(step: Repeat, pass: number, passes: number | null, hands: Hands): void;
 }
 
 const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, number> = {}, words: Record<string, string> = {}): Trouble => ({ kind, span, numbers, words });
@@ -175,7 +185,10 @@ export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boo
 /** Works the steps in order; the first trouble stops the row. */
 export function workSteps(hands: Hands, steps: readonly Step[]): Trouble | null {
   for (let index = 0; index < steps.length; index += 1) {
-    const trouble = workStep(hands, steps[index] as Step);
+    const step = steps[index] as Step;
+    hands.watch?.begin(step, hands);
+    const trouble = workStep(hands, step);
+    hands.watch?.end(step, hands);
     if (trouble !== null) return trouble;
   }
   return null;
@@ -395,6 +408,7 @@ function workRun(hands: Hands, step: Repeat): Trouble | null {
   if (extent.kind === 'times') {
     const passes = passesOf(hands, extent) ?? 0;
     for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+      hands.watch?.pass(step, pass + 1, passes, hands);
       const trouble = workSteps(hands, step.children);
       if (trouble) return trouble;
     }
@@ -428,9 +442,18 @@ function runTo(hands: Hands, target: number, span: Span): Trouble | null {
   return null;
 }
 
-/** Works `passes` whole passes of steps with fixed use, folding over stretches without markers. */
-function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number): Trouble | null {
+/** Works `passes` whole passes of steps with fixed use, folding over stretches without markers; `of` passes in all. */
+function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number, of = passes): Trouble | null {
   const { needles } = hands;
+  if (hands.watch !== undefined && passes <= mostPasses) {
+    for (let pass = 1; pass <= passes; pass += 1) {
+      hands.watch.pass(step, pass, of, hands);
+      const trouble = workSteps(hands, step.children);
+      if (trouble) return trouble;
+    }
+    hands.last = use.makes * passes;
+    return null;
+  }
   let rest = passes;
   while (rest > 0) {
     const { left } = needles;
@@ -483,9 +506,14 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     lastTakes = use.takes - ending.takes;
     target += lastTakes;
   }
-  const finish = (): Trouble | null => {
+  const changed = step.ending !== null && step.ending.kind !== 'then' ? 1 : 0;
+  const finish = (worked: number | null): Trouble | null => {
     if (step.ending === null) return null;
-    if (step.ending.kind === 'then') return workSteps(hands, step.ending.children);
+    if (step.ending.kind === 'then') {
+      hands.watch?.pass(step, 0, null, hands);
+      return workSteps(hands, step.ending.children);
+    }
+    if (worked !== null) hands.watch?.pass(step, worked + 1, worked + 1, hands);
     const children = step.children.slice(0, -1);
     return workSteps(hands, step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children]);
   };
@@ -497,17 +525,19 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     }
     const passes = room / use.takes;
     if (passes === 0 && step.ending === null) hands.asides.push(stopped('repeatNotWorked', step.span, {}));
-    const trouble = foldPasses(hands, step, use, passes);
-    return trouble ?? finish();
+    const trouble = foldPasses(hands, step, use, passes, passes + changed);
+    return trouble ?? finish(passes);
   }
   if (use !== null && use.takes === 0 && step.once.length === 0 && use.makes >= 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n, wanted: target, takes: 0 });
   let passes = 0;
   const goal = target;
   while (needles.left.n > goal) {
     const before = needles.left.n;
+    hands.watch?.pass(step, passes + 1, null, hands);
     const trouble = workSteps(hands, step.children);
     if (trouble) return trouble.kind === 'tooFew' ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n }) : trouble;
     if (passes === 0 && step.once.length > 0) {
+      hands.watch?.pass(step, 0, null, hands);
       const between = workSteps(hands, step.once);
       if (between) return between;
     }
@@ -516,7 +546,7 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     if (hands.turned && step.children.some((child) => child.type === 'turn')) continue;
   }
   if (needles.left.n < goal) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: goal - hands.base });
-  return finish();
+  return finish(passes);
 }
 
 function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {
@@ -530,14 +560,18 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
     return foldPasses(hands, step, use, passes);
   }
   for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+    hands.watch?.pass(step, pass + 1, passes, hands);
     const trouble = workSteps(hands, step.children);
     if (trouble) return trouble;
     if (pass === 0 && step.once.length > 0) {
+      hands.watch?.pass(step, 0, null, hands);
       const between = workSteps(hands, step.once);
       if (between) return between;
     }
   }
-  return step.ending === null ? null : workSteps(hands, step.ending.children);
+  if (step.ending === null) return null;
+  hands.watch?.pass(step, 0, null, hands);
+  return workSteps(hands, step.ending.children);
 }
 
 function workTurn(hands: Hands, step: Turn): Trouble | null {
