@@ -48,7 +48,7 @@ export class Extents extends Counts {
       { GATE: () => this.timesAhead(true), ALT: () => this.SUBRULE(this.howOften, { ARGS: [form] }) },
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
-      { GATE: () => this.at(2, W.There), ALT: () => this.SUBRULE(this.onRight) },
+      { GATE: () => this.at(2, W.There) || this.afterBindOffAhead(), ALT: () => this.SUBRULE(this.onRight) },
       { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor() && !this.lastBeforeAnchor(), ALT: () => this.SUBRULE(this.toLast) },
       { GATE: () => this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))), ALT: () => this.SUBRULE(this.untilRem) },
       { ALT: () => this.SUBRULE(this.toPlace) },
@@ -58,6 +58,16 @@ export class Extents extends Counts {
   /** "to last 3 sts before gap": short of the gap, not of the end. */
   private lastBeforeAnchor(): boolean {
     return this.at(2, W.Last) && this.at(3, CountToken) && this.at(4, W.St) && this.at(5, W.Before) && this.anchorAhead(6) >= 0;
+  }
+
+  /** "until 12 sts after BO", "until 12 sts on right needle after casting off". */
+  private afterBindOffAhead(): boolean {
+    if (!this.at(2, CountToken) || !this.at(3, W.St)) return false;
+    for (let ahead = 4; ahead < 9; ahead += 1) {
+      if (this.at(ahead, W.BindOff)) return this.at(ahead - 1, W.After);
+      if (!this.at(ahead, W.On, W.Needle, W.After, W.Rs, Word)) return false;
+    }
+    return false;
   }
 
   private withinAnchor(): boolean {
@@ -105,7 +115,7 @@ export class Extents extends Counts {
   /** "until there are 12 sts on right needle (after cast-off)". */
   private onRight = this.RULE('onRight', (): Extent => {
     this.CONSUME(Any);
-    this.CONSUME1(Any);
+    this.OPTION({ GATE: () => this.at(1, W.There), DEF: () => this.CONSUME1(Any) });
     const token = this.CONSUME(CountToken) as KnitToken;
     let afterBindOff = false;
     this.MANY({

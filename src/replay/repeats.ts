@@ -4,7 +4,8 @@ import type { Goal, RepeatRows, Row, RowsNamed, Span, Statement } from '../../gr
 import { live, type Needles } from './needles.ts';
 import { copyHand, handOf, type Hand, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { playPlainRows } from './plain-rows.ts';
-import { contradictions, playSteps, settle } from './rows.ts';
+import { contradictions, nextSide, playSteps, settle } from './rows.ts';
+import { intervalsOf, playIntervals } from './scheduled.ts';
 import { checkStated } from './stated.ts';
 import { fillerFor, playFrom } from './statements.ts';
 
@@ -296,30 +297,16 @@ function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list:
 
 /** "Rep Dec Rnd every 10 (10, 8) rnds 6 (7, 9) more times". */
 function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], sizes: readonly number[]): void {
-  const passes = new Map<number, number>();
-  for (const size of sizes) {
-    let count = 0;
-    for (const segment of node.schedule) {
-      const n = segment.n === null ? null : sizeValue(segment.n.values, size);
-      if (n !== null) count += n;
-      else if (segment.until !== null) {
-        const target = sizeValue(segment.until.values, size);
-        const change = passChange(play, list, size);
-        const need = target === null ? 0 : target - live(handOf(play, size).needles);
-        if (change === 0 || need % change !== 0 || need / change < 0) {
-          if (target !== null) met(play, { kind: 'targetMissed', span: segment.until.span, numbers: { target, live: live(handOf(play, size).needles), step: change }, words: {} }, size, node, null);
-        } else count += need / change;
-      } else if (segment.kind !== 'every' || node.times === null) count += 1;
+  const isNamed = (worked: Worked): boolean => worked.row !== null && worked.row === list.at(-1)?.row;
+  const intervals = new Map(sizes.map((size) => [size, intervalsOf(play, node, size, passChange(play, list, size), isNamed)]));
+  const side = list[0]?.row?.label?.side ?? null;
+  playIntervals(play, intervals, (now) => {
+    for (const size of now) {
+      const { needles } = handOf(play, size);
+      if (side !== null && needles.mode === 'flat' && nextSide(needles) === null) settle(needles, side);
     }
-    if (node.times !== null && node.schedule.every((segment) => segment.n === null && segment.until === null)) count = sizeValue(node.times.count.values, size) ?? 0;
-    passes.set(size, count);
-  }
-  // The plain rows between keep the side where the interval is even; flat work on odd intervals changes it with each.
-  playPasses(play, list, passes, node.span, node);
-  for (const size of sizes) {
-    const { needles } = handOf(play, size);
-    if (needles.mode === 'flat') settle(needles, 'WS');
-  }
+    playAgain(play, list, now, node.span, node);
+  });
 }
 
 function passChange(play: Play, list: readonly Again[], size: number): number {
