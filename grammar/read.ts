@@ -39,6 +39,11 @@ function ordersAt(token: KnitToken | undefined): boolean {
   return isA(token, Stitch, PlainStitch, Mark, Open, CountToken, Dash, Fabric, W.Work, W.Rep, W.Cont, W.Beg, W.Inc, W.Dec, W.CastOn, W.BindOff, W.PickUp, W.Place, W.Leaving, W.Return, W.Join, W.With, W.Change, W.Break, W.Turn, W.WrapTurn, W.Double, W.Graft, W.ThreeNeedle, W.FastenOff, W.Thread, W.Keep, W.Complete, W.As, W.Rs, W.Ws, W.Needle, W.Patt, W.Rib, W.Not, W.There, W.Then, W.Every, W.These, W.SameTime, W.Multiple, W.Holder, W.Last, W.Shaping, W.Reversing, W.Twin, W.Wrapped, W.InAll);
 }
 
+/** "Follow Chart A to end of Row 16": an order by the chart it names. */
+function chartOrder(tokens: readonly KnitToken[], at: number, to: number): boolean {
+  return /^(?:foll|follow|begin|commence|read)$/i.test(tokens[at]?.image ?? '') && tokens.slice(at, Math.min(to, at + 8)).some((token) => /^charts?$/i.test(token.image));
+}
+
 interface OpenRow {
   label: Label | null;
   steps: Step[];
@@ -64,7 +69,7 @@ function finish(open: OpenRow, between: (start: number, end: number) => string, 
 
 /** "Knit." and "P." as the whole text of a row mean every stitch. */
 function wholeRow(steps: readonly Step[]): Step[] {
-  const worked = steps.filter((step) => rowSteps.has(step.type));
+  const worked = steps.filter((step) => rowSteps.has(step.type) && !(step.type === 'intoOne' && step.everywhere));
   const only = worked.length === 1 ? worked[0] : undefined;
   if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p')) return [...steps];
   const run: Repeat = { type: 'repeat', form: 'run', verb: only.stitch, children: [only], extent: { kind: 'end' }, once: [], ending: null, mark: null, markSpan: null, span: only.span };
@@ -125,7 +130,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
       if ((head || onlyOrders) && !isA(rest[0], Close)) {
         const parsed = statementAt(rest, base, text);
-        if (parsed !== null) {
+        // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
+        const fabricOnly = labelled && parsed?.value.type === 'until' && parsed.value.goal.kind === 'loose' && parsed.value.goal.text === '';
+        if (parsed !== null && !fabricOnly) {
           if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
             state.open.does = onThisRow(parsed.value);
             state.open.end = parsed.value.span.end;
@@ -326,6 +333,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       out.push(title);
       return;
     }
+    const declared = declaration(tokens, at, to, text, base);
+    if (declared !== null) {
+      flush();
+      out.push(declared);
+      return;
+    }
     // "At each neck edge, dec 1 st …": the place stands before the command.
     const placed = isA(first, W.At, W.Each) && statementAt(tokens.slice(at, to), base, text) !== null;
     const told = label === null ? countsTold(tokens, at, to, text, base) : null;
@@ -338,13 +351,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (state.open === null) out.push({ type: 'remark', span });
       return;
     }
-    const declared = declaration(tokens, at, to, text, base);
-    if (declared !== null) {
-      flush();
-      out.push(declared);
-      return;
-    }
-    if (!ordersAt(first) && !placed && !partBegins(tokens.slice(at, to))) {
+    if (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to))) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);

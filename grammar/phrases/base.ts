@@ -1,7 +1,7 @@
 /** What all families of phrases share: spans, looking ahead, and the rules that families call before they are drawn. */
 import { EmbeddedActionsParser, type ParserMethod, type TokenType } from 'chevrotain';
 import type { Sized } from '../count.ts';
-import { endOf, isA, type KnitToken, tokenTypes } from '../tokens.ts';
+import { Close, Comma, endOf, FullStop, isA, type KnitToken, Semicolon, tokenTypes } from '../tokens.ts';
 import type { BindOff, CastOn, Change, Count, EndSide, Evenly, Extent, Goal, Hold, Join, Marker, PickUp, Resolve, Segment, Span, Stated, Step, TakeUp, Turn } from '../tree.ts';
 
 /** Words that carry on a description and instruct nothing: "along the side of the flap", "for left front". */
@@ -52,6 +52,18 @@ export class Base extends EmbeddedActionsParser {
   /** Whether the token `ahead` places on is one of the types. */
   protected at(ahead: number, ...types: TokenType[]): boolean {
     return isA(this.LA(ahead) as KnitToken, ...types);
+  }
+
+  protected separator(ahead = 1): boolean {
+    return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
+  }
+
+  protected within(from: number, count: number, ...types: Parameters<typeof this.at>[1][]): boolean {
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      if (this.at(ahead, ...types)) return true;
+      if (this.separator(ahead)) return false;
+    }
+    return false;
   }
 
   protected image(ahead: number): string {

@@ -124,6 +124,7 @@ export class Needles extends Runs {
             if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
           } else if (this.at(0, CountToken) && (this.at(-1, W.Needle) || /^n$/.test(this.image(-1)))) {
             state.name = `needle ${token.payload?.values?.[0] ?? ''}`;
+            if (!/\bon(?:to)?(?: needle| n)?$/i.test(this.words(start, token.startOffset))) state.pending = null;
             if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
           } else if (this.at(0, CountToken) && (this.at(1, W.Needle) || /^(circulars?|tips?)$/.test(this.image(1)))) state.needles = this.countOf(token);
           else if (this.at(0, CountToken)) {
@@ -131,7 +132,7 @@ export class Needles extends Runs {
             const each = /^(?:\s*(?:sts?|stitches|loops))?\s*(?:per|on each|each|to each|on every)\b/i.test(this.text.slice(token.startOffset + token.image.length));
             if (each) state.perNeedle = count;
             else if (state.name !== null) { found.push({ name: state.name, count }); state.name = null; }
-            else if (state.depth > 0 || this.at(1, Dash)) found.push({ name: null, count });
+            else if (state.depth > 0 || this.at(1, Dash) || /^[([]?\d+(?:[-–/]\d+)+/.test(token.image)) found.push({ name: null, count });
             else state.pending = count;
           }
         });
@@ -148,7 +149,7 @@ export class Needles extends Runs {
     const only = found.length === 1 ? found[0] : undefined;
     if (only === undefined || only.name !== null || only.count.values.length < 2) return found;
     const words = this.text.slice(only.count.span.start - this.base, only.count.span.end - this.base);
-    if (start < 0 || !/^\d+([-–/]\d+)+$/.test(words)) return found;
+    if (start < 0 || !/^[([]?\d+(?:[-–/]\d+)+[)\]]?$/.test(words)) return found;
     return only.count.values.map((value) => ({ name: null, count: { ...only.count, values: [value] } }));
   }
 
@@ -156,6 +157,7 @@ export class Needles extends Runs {
     if (this.at(ahead, W.Next, W.Rem, W.Other, W.And)) return this.at(ahead + 1, CountToken, W.St, W.On);
     if (this.at(ahead, CountToken)) return this.at(ahead + 1, W.On, W.St, Close, Comma, Semicolon, FullStop, Dash) || numbered.test(this.image(ahead + 1)) || Number.isNaN(this.LA(ahead + 1).startOffset);
     if (numbered.test(this.image(ahead))) return this.at(ahead + 1, CountToken) || this.arrangesAfter(ahead + 2);
+    if (/^n$/.test(this.image(ahead))) return this.at(ahead + 1, CountToken) && (this.at(ahead + 2, CountToken) || this.arrangesAfter(ahead + 3));
     return this.at(ahead, W.Needle) && this.at(ahead + 1, CountToken) && (this.at(ahead + 2, CountToken) || this.arrangesAfter(ahead + 3));
   }
 
@@ -170,7 +172,8 @@ export class Needles extends Runs {
       if (this.at(ahead, W.St)) these = ahead;
       if (this.at(ahead, W.Only) || /^(back|forth)$/.test(this.image(ahead)) || (this.at(ahead, W.In) && this.at(ahead + 1, W.Row))) told = true;
     }
-    return these > 0 && told;
+    // "cont on these sts for left side of neck"
+    return these > 0 && (told || (this.at(1, W.Work, W.Cont) && this.at(2, W.On) && this.at(3, W.These, W.First, CountToken) && these <= 5 && !this.at(1, W.Patt)));
   }
 
   onlyStep = this.RULE('onlyStep', (): Only => {

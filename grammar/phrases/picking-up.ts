@@ -19,10 +19,6 @@ function holderNamed(words: string): string | null {
 }
 
 export class PickingUp extends Marks {
-  protected separator(ahead = 1): boolean {
-    return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
-  }
-
   protected pickUpAhead(): boolean {
     if (!this.at(1, W.PickUp)) return false;
     if (this.at(2, W.And) && this.at(3, PlainStitch) && this.payload(3)?.values !== undefined) return true;
@@ -142,7 +138,7 @@ export class PickingUp extends Marks {
     // "k 8 [9, 9, 10] sts from right front holder", "k across 26 sts on back holder", "place 44 held sts on needle"
     if (this.at(1, PlainStitch, W.Work, W.Patt, W.Rib)) {
       for (let ahead = 2; ahead < 16; ahead += 1) {
-        if (this.separator(ahead) || this.at(ahead, W.To, Dash)) return false;
+        if (this.separator(ahead) || this.at(ahead, W.To, Dash, W.Place, W.Leaving, SlipStitch) || /^(slip|put)$/.test(this.image(ahead))) return false;
         if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {
           if (/^held$/.test(this.image(ahead)) && this.stitchesWithin(ahead + 1)) return true;
           // "k 36 sts left at back neck"
@@ -158,6 +154,8 @@ export class PickingUp extends Marks {
       }
       return false;
     }
+    // "Return to sts on holder"
+    if (this.at(1, W.Return) && this.at(2, W.To)) return this.within(3, 8, W.Holder) || this.within(3, 6, W.Rem);
     if (this.at(1, W.Return, W.Place) || (this.at(1, Stitch, Word) && /^(sl|slip)/.test(this.image(1)))) {
       let held = false;
       for (let ahead = 2; ahead < 14; ahead += 1) {
@@ -196,7 +194,9 @@ export class PickingUp extends Marks {
       const worked = this.isVerb(head);
       const number = state.count as KnitToken | null;
       const name = /provisional|cast[- ]on|waste yarn|crochet chain/.test(words) && !worked ? 'provisional' : holderNamed(words) ?? /held (?:sts|stitches) (?:of|for)(?: the)? ([a-z ]+?)(?: on| onto|$)/.exec(words)?.[1] ?? /(instep|sleeve|thumb|heel|back|front)\b/.exec(words)?.[1] ?? null;
-      return { type: 'takeUp', count: inside ?? (number === null ? null : this.countOf(number)), name: name === '' ? null : name, worked, net: null, span: this.span(start) };
+      // "k centre st from safety pin": one stitch, without a number.
+      const one = number === null && inside === null && /\b(?:st|stitch) (?:from|on|off|at|left)\b/.test(words) ? { ...this.countOf(head), values: [1] } : null;
+      return { type: 'takeUp', count: inside ?? (number === null ? one : this.countOf(number)), name: name === '' ? null : name, worked, net: null, span: this.span(start) };
     });
   });
 

@@ -117,7 +117,7 @@ export class Places extends PickingUp {
 
   protected holdAhead(): boolean {
     if (this.at(1, W.Leaving)) return this.holderWithin(2, 14);
-    if (this.at(1, W.Place, W.Return)) return this.holderWithin(2, 14);
+    if (this.at(1, W.Place) || (this.at(1, W.Return) && !this.at(2, W.To))) return this.holderWithin(2, 14);
     if (this.at(1, SlipStitch, Stitch) && /^(sl|slip)/.test(this.image(1))) return this.holderWithin(2, 12);
     if (this.at(1, Word) && /^(slip|keep|hold)$/.test(this.image(1))) return this.holderWithin(2, 12);
     return false;
@@ -126,7 +126,9 @@ export class Places extends PickingUp {
   private holderWithin(from: number, count: number): boolean {
     let stitches = this.at(1, SlipStitch) && this.payload(1)?.values !== undefined;
     for (let ahead = from; ahead < from + count; ahead += 1) {
-      if (this.at(ahead, W.St, W.Rem) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
+      // stitches that come from a holder go to no holder
+      if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle)))) return false;
+      if (this.at(ahead, W.St, W.Rem, W.Centre) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
       if (this.at(ahead, W.Holder)) return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
       if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
       if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
@@ -140,7 +142,8 @@ export class Places extends PickingUp {
     const head = this.CONSUME(Any) as KnitToken;
     let which: Hold['which'] = 'next';
     const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
-    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; });
+    // "leave sts on holder": all there are
+    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if (head.tokenType === W.Leaving && this.at(1, W.St)) which = 'these'; });
     this.MANY({
       GATE: () => !this.at(1, W.Holder) && !(this.at(0, W.Holder)) && !this.separator(),
       DEF: () => {
@@ -162,7 +165,8 @@ export class Places extends PickingUp {
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
-      return { type: 'hold', which, count: number === null ? null : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
+      const centre = number === null && which === 'centre' ? { ...this.countOf(head), values: [1] } : null;
+      return { type: 'hold', which, count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
     });
   });
 
@@ -203,14 +207,6 @@ export class Places extends PickingUp {
     return false;
   }
 
-  protected within(from: number, count: number, ...types: Parameters<typeof this.at>[1][]): boolean {
-    for (let ahead = from; ahead < from + count; ahead += 1) {
-      if (this.at(ahead, ...types)) return true;
-      if (this.separator(ahead)) return false;
-    }
-    return false;
-  }
-
   /** "join in B", "join MC": a colour, not stitches. */
   private joinsColour(): boolean {
     if (this.image(1) === 'join in') return !this.within(2, 5, W.InRound, W.St, W.Yarn);
@@ -232,7 +228,7 @@ export class Places extends PickingUp {
     let side: Join['side'] = null;
     let round = false;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -248,6 +244,7 @@ export class Places extends PickingUp {
     return this.ACTION((): Join => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
+      if (/\b(?:in|into) (?:the |a )?(?:rnds?|rounds?|ring)\b/.test(words)) round = true;
       const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft ? 'graft' : head.tokenType === W.ThreeNeedle ? 'threeNeedle'
         : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not || head.tokenType === W.Work || head.tokenType === W.Cont ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
           : round ? 'round' : /three-needle|3-needle|three needle/.test(words) ? 'threeNeedle' : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words) ? 'seam' : /yarn|ball|^re-?join|^reattach|^attach/.test(words) ? 'rejoin'
@@ -274,13 +271,13 @@ export class Places extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {
       const detail = this.words(start, this.LA(0).startOffset + this.LA(0).image.length);
       const words = detail.toLowerCase();
-      const what: Change['what'] = head.tokenType === W.Join ? 'join' : /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
+      const what: Change['what'] = head.tokenType === W.Join ? 'join' : /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : /^(divide|distribute|arrange|rearrange)/.test(words) ? 'other' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
         : /needle|dpn|circular|\bmm\b/.test(words) ? 'needle' : 'yarn';
       return { type: 'change', what, detail, span: this.span(start) };
     });

@@ -14,14 +14,35 @@ export class RowRepeats extends References {
     if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
     // "then Rnd 1 only until 16 sts rem", "Rows 1–2 a total of 16 times": the verb is understood.
     if (this.at(1, ...rowWords)) return this.verbless();
+    // "1st to 4th rows again"
+    if (this.at(1, Ordinal) && this.at(2, W.To, Dash, W.And, ...rowWords)) for (let ahead = 2; ahead < 7; ahead += 1) if (this.at(ahead, ...rowWords)) return this.at(ahead + 1, W.More, TimesNumber) || (this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Times, W.More));
+    // "cont to rep Rows 1–8 until …", "work rep of Rows 1–4"
+    if (this.repeatVerb() > 1) return true;
     if (!this.at(1, W.Work)) return false;
     return this.rowsNamedAhead(2);
+  }
+
+  /** Tokens of the verb: 1 for "rep", 3 for "cont to rep" and "work rep of"; 0 when no verb of repeating stands here. */
+  private repeatVerb(): number {
+    if (this.at(1, W.Rep)) return 1;
+    if (!this.at(1, W.Work, W.Cont)) return 0;
+    const verb = this.at(2, W.To) ? 3 : 2;
+    if (!this.at(verb, W.Rep)) return 0;
+    const rows = this.at(verb + 1, W.Of) ? verb + 2 : verb + 1;
+    return this.at(rows, ...rowWords, W.Last, W.These, W.First, Ordinal) ? rows - 1 : 0;
+  }
+
+  /** Inside "cont to rep" and "work rep of", behind the first word. */
+  private verbGoesOn(): boolean {
+    if (this.at(0, W.Rep)) return this.at(1, W.Of);
+    return this.at(1, W.Rep) || (this.at(1, W.To) && this.at(2, W.Rep));
   }
 
   private verbless(): boolean {
     if (!this.at(2, CountToken)) return false;
     let ahead = 2;
     while (this.at(ahead, CountToken) || (this.at(ahead, Dash, W.To, W.And, Comma) && this.at(ahead + 1, CountToken))) ahead += 1;
+    if (this.at(ahead, W.More)) return this.separator(ahead + 1) || this.at(ahead + 2, W.Times);
     return this.at(ahead, W.Only, W.Until) || (this.at(ahead, W.InAll) && this.at(ahead + 1, CountToken, TimesNumber)) || this.at(ahead, TimesNumber) || (this.at(ahead, W.More) && this.at(ahead + 2, W.Times));
   }
 
@@ -132,7 +153,7 @@ export class RowRepeats extends References {
   repeatRows = this.RULE('repeatRows', (): RepeatRows => {
     const start = this.from();
     const head: { token: KnitToken | null } = { token: null };
-    this.OPTION7({ GATE: () => !this.at(1, ...rowWords), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { head.token = token; }); } });
+    this.many(11, { GATE: () => head.token === null ? this.repeatVerb() > 0 || this.at(1, W.Work, W.Rep) : this.at(0, W.Work, W.Cont, W.To, W.Rep) && this.verbGoesOn(), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { head.token = token; }); } });
     const rows = this.SUBRULE(this.rowsNamed);
     const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; stepSense?: 'fewer' | 'more'; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
     this.MANY({
@@ -142,7 +163,7 @@ export class RowRepeats extends References {
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
         { GATE: () => this.inPlaceAhead(), ALT: () => { const place = this.SUBRULE(this.inPlaceOf); this.ACTION(() => { state.inPlace = place; }); } },
         { GATE: () => this.at(1, Comma) && this.at(2, W.Work) && this.at(3, CountToken), ALT: () => { this.CONSUME2(Any); this.CONSUME3(Any); const step = this.SUBRULE(this.count); this.ACTION(() => { state.step = step; }); this.MANY2({ GATE: () => !this.separator(), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { if (this.at(0, W.More)) state.stepSense = 'more'; if (/^(fewer|less)$/.test(this.image(0))) state.stepSense = 'fewer'; }); } }); } },
-        { GATE: () => this.timesAhead(), ALT: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
+        { GATE: () => this.timesAhead() || this.timesBehindComma(), ALT: () => { this.OPTION3({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME8(Any) }); const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
         { GATE: () => this.at(1, W.Until, W.To) && !this.segmentAhead(1), ALT: () => { this.CONSUME5(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = goal; }); } },
         { ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME6(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Then, W.And), DEF: () => this.CONSUME7(Any) }); const segments = this.SUBRULE(this.schedule); this.ACTION(() => state.schedule.push(...segments)); } },
       ]),
@@ -150,8 +171,13 @@ export class RowRepeats extends References {
     return this.ACTION((): RepeatRows => ({ type: 'repeatRows', verb: head.token === null || head.token.tokenType === W.Rep ? 'rep' : 'work', rows, ...state, stated: [], span: this.span(start) }));
   });
 
+  /** "Rep Rows 5 and 6, 8 times more". */
+  private timesBehindComma(): boolean {
+    return this.at(1, Comma) && ((this.at(2, CountToken) && this.at(3, W.Times, W.More)) || this.at(2, TimesNumber));
+  }
+
   private repeatTailAhead(settled: boolean): boolean {
-    if (this.timesAhead()) return true;
+    if (this.timesAhead() || this.timesBehindComma()) return true;
     if (this.at(1, W.Until)) return true;
     if (this.segmentAhead(1)) return true;
     if (this.at(1, Comma, W.And, W.Then) && this.segmentAhead(2) && !this.at(2, CountToken)) return true;

@@ -238,7 +238,8 @@ export class Rows extends RowRepeats {
       if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(first, PlainStitch));
       if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;
-      if (this.at(ahead, FullStop, Semicolon) || this.at(ahead, Comma)) return false;
+      if (this.at(ahead, FullStop, Semicolon, Comma, W.Rep)) return false;
+      if (this.at(ahead, ...rowWords) && this.at(ahead + 1, CountToken)) return false;
       if (Number.isNaN(this.LA(ahead).startOffset) || (this.at(ahead, W.Rep) && this.at(ahead + 1, W.From))) return false;
     }
     return false;
@@ -249,7 +250,7 @@ export class Rows extends RowRepeats {
     const start = this.from();
     const head = this.SUBRULE(this.head);
     const state: { ending: EndSide | null; inside: Statement[]; fabric: string | null } = { ending: null, inside: [], fabric: null };
-    this.MANY({ GATE: () => !this.at(1, W.Until, W.For, CountToken), DEF: () => this.CONSUME(Any) });
+    this.MANY({ GATE: () => !this.at(1, W.Until, W.For) && !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, ...rowWords)), DEF: () => this.CONSUME(Any) });
     this.OPTION({ GATE: () => this.at(1, W.Until, W.For), DEF: () => this.CONSUME1(Any) });
     const goal = this.SUBRULE(this.goal);
     this.MANY1({
@@ -285,6 +286,8 @@ export class Rows extends RowRepeats {
   }
 
   protected standingAhead(): boolean {
+    // "work each side of neck separately", "working both sides at the same time"
+    if (this.at(1, W.Work) && this.at(2, W.Each) && /^sides?$/.test(this.image(3))) return true;
     // "work new sts into moss st", "work all inc'd sts in st st"
     if (this.at(1, W.Work)) {
       for (let ahead = 2; ahead < 7; ahead += 1) {
@@ -304,7 +307,7 @@ export class Rows extends RowRepeats {
   standing = this.RULE('standing', (): Declare => {
     const start = this.from();
     this.CONSUME(Any);
-    this.MANY({ GATE: () => !this.separator() && !this.at(1, W.SameTime, Dash), DEF: () => this.CONSUME1(Any) });
+    this.MANY({ GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.SameTime) && !this.separator(2)), DEF: () => this.CONSUME1(Any) });
     return this.ACTION((): Declare => ({ type: 'declare', what: 'rule', name: this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase(), multiple: null, count: null, span: this.span(start) }));
   });
 }

@@ -41,7 +41,8 @@ export class Turns extends Extents {
     if (this.at(1, Word) && /^(jsr|j-turn)$/.test(this.image(1))) return true;
     if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
     if (this.at(1, W.Not)) return this.at(2, W.Turn);
-    if (this.at(1, W.Leaving)) return (this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)));
+    // "leave rem sts on a holder" with no turn before it is a holder's phrase.
+    if (this.at(1, W.Leaving)) return ((this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)))) && !this.within(2, 10, W.Holder);
     return false;
   }
 
@@ -98,7 +99,7 @@ export class Turns extends Extents {
   /** "leaving rem 8 sts unworked", "and leave rem sts on a spare needle", "and work on these sts only". */
   private leavingClause = this.RULE('leavingClause', (): { leaving: KnitToken | null; rem: boolean; holds: string | null } => {
     const state: { leaving: KnitToken | null; rem: boolean; holds: string | null } = { leaving: null, rem: false, holds: null };
-    this.AT_LEAST_ONE({ GATE: () => this.at(1, Comma, W.And, Open, W.Leaving, W.Place) && !this.at(0, W.Leaving), DEF: () => this.CONSUME(Any) });
+    this.AT_LEAST_ONE({ GATE: () => this.at(1, Comma, W.And, Open, Semicolon, W.Leaving, W.Place) && !this.at(0, W.Leaving), DEF: () => this.CONSUME(Any) });
     this.MANY({
       GATE: () => this.at(1, W.Rem, W.St, W.Unworked, CountToken, W.On, W.Holder, W.Needle, W.For, W.Other, W.First, Word, W.These, W.Only, W.Last, W.Each, W.In, W.All, W.At, W.Rs, W.Ws, W.Next, Close) && !(this.at(1, Word) && this.at(0, W.Holder)) && !(this.at(0, W.Holder) && !this.at(1, W.For, Close)) && !this.at(0, Close),
       DEF: () => {
@@ -123,7 +124,7 @@ export class Turns extends Extents {
 
   private leavingAhead(): boolean {
     let ahead = 1;
-    while (this.at(ahead, Comma, W.And, Open)) ahead += 1;
+    while (this.at(ahead, Comma, W.And, Open, Semicolon)) ahead += 1;
     if (!this.at(ahead, W.Leaving, W.Place)) return this.at(1, Open) && this.at(2, W.Leaving);
     return this.at(ahead + 1, W.Rem, CountToken, W.These, W.Other, W.Last, W.All);
   }

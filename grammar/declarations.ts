@@ -1,0 +1,84 @@
+/**
+ * Sentences that declare and work no row: the stitches a pattern needs, and rows that form one.
+ *
+ *     Multiple of 8 + 3 sts · Worked over a multiple of 8 sts + 3 + 2 edge sts · any odd number of sts · Panel of 13 sts
+ *     (patt rep = 12 sts and 16 rows) · These 4 rows form patt
+ */
+import { endOf, isA, type KnitToken, W } from './tokens.ts';
+import type { Declare } from './tree.ts';
+
+type Multiple = NonNullable<Declare['multiple']>;
+
+const ST = String.raw`(?:sts?\b\.?|stitch(?:es)?\b)`;
+/** What may stand before the number of stitches: "Worked over", "Stitch count is", "Requires", "Cast on". */
+const prelude = String.raw`(?:(?:this )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|with|and|the|a|an|[,:=(]) ?){0,9}`;
+const multipleOf = new RegExp(String.raw`^${prelude}(?:(?:multiples?|mult\.?|multiple number) (?:of )?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`, 'i');
+const parity = new RegExp(String.raw`^${prelude}(?:any )?(odd|even) (?:number|no\.?) (?:of ${ST})`, 'i');
+const any = new RegExp(String.raw`^${prelude}any number (?:of ${ST})(?! divisible)`, 'i');
+const panel = new RegExp(String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:worked |work )?over (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`, 'i');
+const repeat = new RegExp(String.raw`^${prelude}(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)? ?(?:of|=|is|:) ?|(?:a|an) )(\d+)[- ]?${ST}(?: rep(?:eat)?)?(?: and | by | x | × |[,;] ?|$)`, 'i');
+const more = /^(?:,? ?(?:\+|plus|and) ?(\d+)(?! ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
+const rows = /(\d+)[- ](?:rows?|rnds?|rounds?)\b/i;
+
+/**
+ * The multiple that the words name, or null: "multiple of 8 + 3", "a multiple of 10 sts and 8 rnds", "any odd number of sts".
+ * Of a panel `of` is 0 and `plus` its width.
+ */
+export function multipleIn(words: string): Multiple | null {
+  const text = words.replace(/\s+/g, ' ').trim().replace(/^[([]/, '').replace(/\)$/, '');
+  const found = /\b(?:a )?(?:multiples?|mult|divisible|odd number|even number|any number)\b/i.exec(text);
+  if (found === null) return null;
+  return declared(text) ?? declared(text.slice(found.index));
+}
+
+function declared(text: string): Multiple | null {
+  const high = rows.exec(text);
+  const height = high === null ? null : Number(high[1]);
+  const match = multipleOf.exec(text);
+  if (match) {
+    let plus = 0;
+    let at = match[0].length;
+    // "+ 3 + 2 edge sts": edge stitches add to what stands over.
+    for (let next = more.exec(text.slice(at)); next !== null; next = more.exec(text.slice(at))) {
+      plus += Number(next[1]);
+      at += next[0].length;
+    }
+    return { of: Number(match[1]), plus, rows: height };
+  }
+  const oddEven = parity.exec(text);
+  if (oddEven) return { of: 2, plus: /odd/i.test(oddEven[1] ?? '') ? 1 : 0, rows: height };
+  if (any.test(text)) return { of: 1, plus: 0, rows: height };
+  return null;
+}
+
+/** Reads a sentence that declares something, or null. */
+export function declaration(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Declare | null {
+  const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+  const words = text.slice(span.start - base, span.end - base).replace(/\s+/g, ' ');
+  if (words.length <= 160) {
+    const header = headerIn(words);
+    if (header !== null) return { type: 'declare', count: null, ...header, span };
+  }
+  const forms = /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words) || (/^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words));
+  if (forms && isA(tokens[from], W.These, W.Last)) return { type: 'declare', what: 'forms', name: /(?:form|forms|set|sets)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
+  if (isA(tokens[from], W.Rep, W.These) && /for (?:the )?patt(?:ern)?\b/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
+  return null;
+}
+
+/** A stitch-pattern header: "multiple of 8 + 3", "Cable panel (over 12 sts)", "(patt rep = 12 sts and 16 rows)". */
+function headerIn(words: string): Pick<Declare, 'what' | 'name' | 'multiple'> | null {
+  const titled = /^([A-Za-z][A-Za-z' -]{1,40}?) ?[([]([^()[\]]+)[)\]][.:]?$/.exec(words);
+  const inside = titled?.[2] ?? words.replace(/^[([]\s*/, '').replace(/[)\]]?[.:]?\s*[)\]]?$/, '');
+  const name = titled?.[1]?.trim() ?? null;
+  const text = inside.trim();
+  const multiple = declared(text);
+  if (multiple !== null) return { what: 'multiple', name, multiple };
+  const height = rows.exec(text);
+  const high = height === null ? null : Number(height[1]);
+  const wide = panel.exec(text);
+  if (wide && /^(?:[^()]*)$/.test(text) && !/\b(?:k|p|knit|purl|yo|dec|inc)\b/i.test(text.slice(wide[0].length))) return { what: 'panel', name, multiple: { of: 0, plus: Number(wide[1] ?? wide[2] ?? wide[3]), rows: high } };
+  const again = repeat.exec(text);
+  // Of "rep of 6 sts" only the repeat is known: what stands over is not said, and `name` says so.
+  if (again && /\brep/i.test(text)) return { what: 'multiple', name: 'repeat', multiple: { of: Number(again[1]), plus: 0, rows: high } };
+  return null;
+}
