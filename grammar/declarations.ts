@@ -35,7 +35,7 @@ function declared(text: string): Multiple | null {
   const high = rows.exec(text);
   const height = high === null ? null : Number(high[1]);
   const match = multipleOf.exec(text);
-  if (match) {
+  if (match && !/^ ?[([]/.test(text.slice(match[0].length).replace(/^ ?[([](?=\D)/, ''))) {
     let plus = 0;
     let at = match[0].length;
     // "+ 3 + 2 edge sts": edge stitches add to what stands over.
@@ -76,7 +76,7 @@ function headerIn(words: string): Pick<Declare, 'what' | 'name' | 'multiple'> | 
   const height = rows.exec(text);
   const high = height === null ? null : Number(height[1]);
   const wide = panel.exec(text);
-  if (wide && /^(?:[^()]*)$/.test(text) && !/\b(?:k|p|knit|purl|yo|dec|inc)\b/i.test(text.slice(wide[0].length))) return { what: 'panel', name, multiple: { of: 0, plus: Number(wide[1] ?? wide[2] ?? wide[3]), rows: high } };
+  if (wide && /^(?:[^()]*)$/.test(text) && !/\b(?:[kp]\d+|knit|purl|yo)\b/i.test(text.slice(wide[0].length))) return { what: 'panel', name, multiple: { of: 0, plus: Number(wide[1] ?? wide[2] ?? wide[3]), rows: high } };
   const again = repeat.exec(text);
   // Of "rep of 6 sts" only the repeat is known: what stands over is not said, and `name` says so.
   if (again && /\brep/i.test(text)) return { what: 'multiple', name: 'repeat', multiple: { of: Number(again[1]), plus: 0, rows: high } };

@@ -114,6 +114,8 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     unit = isA(tokens[at], W.Round) ? 'round' : 'row';
     at += 1;
   } else {
+    // "Work chart Rows 1–10" orders rows and labels none.
+    if (isA(first, W.Work) && /^charts?$/i.test(tokens[at + 1]?.image ?? '')) return null;
     const start = at;
     while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
     if (!isA(tokens[at], ...rowWords)) return null;

@@ -30,7 +30,8 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       out.push(step);
       return;
     }
-    const from = out.findLastIndex((each) => each.type === 'marker' || each.type === 'turn' || (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'));
+    // A semicolon or a full stop ends what came before: "k1 rnd; k2tog around" is no list.
+    const from = out.findLastIndex((each, at) => each.type === 'marker' || each.type === 'turn' || each.type === 'andSoOn' || /[.;]/.test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) || (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'));
     const before = out.slice(from + 1);
     const inside = open ? before : [...before, ...step.children];
     if (!before.some((each) => works.has(each.type))) {

@@ -5,11 +5,11 @@
  */
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, IntoOne, Repeat, Step, Work } from '../tree.ts';
-import { Told } from './told.ts';
+import { Charts } from './charts.ts';
 
 type Into = Pick<IntoOne, 'into' | 'takes' | 'dropping' | 'times' | 'everywhere'>;
 
-export class Repeats extends Told {
+export class Repeats extends Charts {
   /** Marks that close the star repeat being read, innermost last. */
   protected readonly openMarks: string[] = [];
 
@@ -289,6 +289,7 @@ export class Repeats extends Told {
 
   protected runAhead(): boolean {
     if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined) return this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
+    if (this.fabricAlone()) return true;
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
       if (this.at(1, W.Work) && this.at(2, W.Across) && this.at(3, W.These, Word) && this.image(3) !== 'all') return true;
       for (let ahead = 2; ahead < 6; ahead += 1) {
@@ -296,6 +297,18 @@ export class Repeats extends Told {
         if (this.at(ahead, CountToken)) return !this.at(ahead + 1, W.Row, W.Round, W.Times, W.More, W.Cm, W.Inch, W.Ridge, W.InAll, Word, W.Mm) || (this.at(ahead + 1, Word) && this.at(ahead + 2, W.St));
         if (!this.at(ahead, W.Patt, W.In, W.Rib, Fabric, W.As, W.Set, Word, Name, W.Next, W.Across, W.All, W.Keep, W.Straight, W.St) || (this.at(ahead, Word) && this.knownVerb(ahead))) return false;
       }
+    }
+    return false;
+  }
+
+  /** "Rib as set", "work as established", "cont in patt" with no place to stop: over the whole row. */
+  private fabricAlone(): boolean {
+    if (!this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) return false;
+    let named = this.at(1, W.Patt, W.Rib, Fabric);
+    for (let ahead = 2; ahead < 8; ahead += 1) {
+      if (this.at(ahead, FullStop, Semicolon) || Number.isNaN(this.LA(ahead).startOffset)) return named;
+      if (!this.at(ahead, W.Patt, W.Rib, Fabric, W.In, W.As, W.Set, W.Straight, W.Keep)) return false;
+      if (this.at(ahead, W.Patt, W.Rib, Fabric, W.Set)) named = true;
     }
     return false;
   }

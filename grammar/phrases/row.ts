@@ -8,6 +8,17 @@ import type { Count, Extent, IntoOne, Repeat, Remark, Step, Unread, Work } from 
 import { listed } from './lists.ts';
 import { Needles } from './needles.ts';
 
+/** Single words that may stand between the steps of a row and order nothing. */
+const prose = /^(?:now|next|again|finally|then|first|firstly|also|too|loosely|firmly|tightly|carefully|neatly|so|thus|still|here|ready|however|etc|once|only|note|exactly|together|beginning|ending|finished|well|done|evenly|gently|snugly|both|all|above|below|optional|otherwise|meanwhile|throughout|accordingly|twice|please|remember|lastly|secondly|afterwards|before|after|steam|press|block|enjoy|overall|alternately|same|and|or|but|for|in|on|of|by|at|it|them|this|that|these|those|as|usual|rs|ws|facing|front|back|sides?|work|instead|total|approximately|approx|about|ish|otherwise|plain|simply|leftover|seaming|joined|inclusive)$/i;
+
+/** Whether words no phrase knows look like the name of a stitch: one word, or letters and digits together. */
+function nameLike(text: string): boolean {
+  const word = text.trim();
+  if (/^[A-Z][A-Z0-9&/]{1,5}$/.test(word)) return true;
+  if (/^[A-Za-z]+-?[A-Za-z]*\d[A-Za-z0-9]*$/.test(word)) return true;
+  return /^[A-Za-z]{2,12}$/.test(word) && !prose.test(word) && !/(?:ing|ly)$/.test(word);
+}
+
 export class InRow extends Needles {
   override sequence = this.RULE('sequence', (): Step[] => {
     const steps: Step[] = [];
@@ -33,6 +44,7 @@ export class InRow extends Needles {
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
       { GATE: () => this.intoBracketAhead(), ALT: () => this.SUBRULE(this.intoBracketStep) },
+      { GATE: () => this.chartAhead(), ALT: () => this.SUBRULE(this.chartStep) },
       { GATE: () => this.toldAhead(), ALT: () => this.SUBRULE(this.toldStep) },
       { GATE: () => this.needlePartAhead(), ALT: () => this.SUBRULE(this.needlePart) },
       { GATE: () => this.arrangeAhead(), ALT: () => this.SUBRULE(this.arrangeStep) },
@@ -43,6 +55,7 @@ export class InRow extends Needles {
       { GATE: () => this.bareJoinAhead(), ALT: () => this.SUBRULE(this.bareJoin) },
       { GATE: () => this.longWrap() > 0, ALT: () => this.SUBRULE(this.longWrapStep) },
       { GATE: () => this.sameBackAhead(), ALT: () => this.SUBRULE(this.sameBackStep) },
+      { GATE: () => this.returnAhead(), ALT: () => this.SUBRULE(this.returnStep) },
       { GATE: () => this.closeAhead(), ALT: () => this.SUBRULE(this.closeStep) },
       { GATE: () => this.doubleAhead(), ALT: () => this.SUBRULE(this.doubleStep) },
       { GATE: () => this.resolveAhead(), ALT: () => this.SUBRULE(this.resolveStep) },
@@ -99,9 +112,17 @@ export class InRow extends Needles {
     return this.ACTION(() => {
       const span = this.span(start);
       const text = this.text.slice(span.start - this.base, span.end - this.base);
-      return this.instructs(start) || /^[A-Z][A-Z0-9&/]{1,5}$/.test(text) ? { type: 'unread', text, span } : { type: 'remark', span };
+      return this.instructs(start) || (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text))) ? { type: 'unread', text, span } : { type: 'remark', span };
     });
   });
+
+  /** Whether the word just eaten stands among the steps of a list: between commas, marks or brackets. */
+  private amongSteps(start: number): boolean {
+    const before = this.text.slice(Math.max(0, start - 40), start).trimEnd().at(-1) ?? '';
+    const end = this.LA(0).startOffset + this.LA(0).image.length;
+    const after = this.text.slice(end, end + 40).trimStart().at(0) ?? '';
+    return /[,;:([*\d\]]/.test(before) || (/[,;)\]]/.test(after) && /^$|[.:]/.test(before));
+  }
 
   /** Whether the words just eaten, from `start` on, tell the knitter to do something with stitches. */
   private instructs(start: number): boolean {
