@@ -69,6 +69,7 @@ export type Step =
   | Resolve
   | PullOver
   | Change
+  | Join
   | Arrange
   | Only
   | AndSoOn
@@ -167,6 +168,8 @@ export interface Marker extends Base {
   readonly by?: { readonly count: Count; readonly to: 'left' | 'right' };
   /** "place a marker at each end of last row": marks the row, not a place between stitches. */
   readonly atRow: boolean;
+  /** "pm 20 sts in from each edge", "pm after 20 sts": where, counted from the ends of the row. */
+  readonly at?: { readonly count: Count; readonly from: 'beginning' | 'eachEnd' };
 }
 
 export interface CastOn extends Base {
@@ -425,6 +428,8 @@ export interface RepeatRows extends Base {
   /** "working 4 sts fewer each time". */
   readonly step: Count | null;
   readonly stepSense?: 'fewer' | 'more';
+  /** "omitting the final k1 and p1": the last rows end with their decrease. */
+  readonly omitting?: boolean;
   /** "working the Buttonhole row in place of Row 1 on the 17th and every foll 18th row …". */
   readonly inPlace: { readonly name: string; readonly of: readonly number[]; readonly schedule: readonly Segment[] } | null;
   readonly stated: readonly Stated[];

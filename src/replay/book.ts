@@ -30,6 +30,8 @@ export interface Met {
   readonly words: Readonly<Record<string, string>>;
   readonly certain: boolean;
   readonly evidence: readonly string[];
+  /** The words inside a row that was called again, where the call is what is reported. */
+  readonly inner: Span | null;
 }
 
 export interface Book {
@@ -43,7 +45,7 @@ export function openBook(): Book {
 
 export function troubleMet(trouble: Trouble, size: number, where: { section: number; row: string | null; node: Statement | null }, certain: boolean, more: Readonly<Record<string, number>> = {}): Met | null {
   if (trouble.kind === 'unread') return null;
-  return { kind: trouble.kind, span: trouble.span, size, ...where, numbers: { ...trouble.numbers, ...more }, words: trouble.words, certain, evidence: [] };
+  return { kind: trouble.kind, span: trouble.span, size, ...where, numbers: { ...trouble.numbers, ...more }, words: trouble.words, certain, evidence: [], inner: null };
 }
 
 /** The same thing met in several sizes at one place is one observation. */
@@ -72,7 +74,7 @@ export function observationsOf(met: readonly Met[]): Observation[] {
       words: first.words,
       certain: first.certain,
       evidence: [...new Set(sorted.flatMap((each) => each.evidence))],
-      follows: [],
+      follows: first.inner === null ? [] : [first.inner],
     });
   }
   return out.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);

@@ -8,6 +8,8 @@ export interface Held {
   n: number;
   /** Taken up again. */
   used: boolean;
+  /** False where its number is in doubt. */
+  sure?: boolean;
 }
 
 const small = /^(the|a|an|of|for|from|on|sts?|stitch(es)?|holder|holders|held|one|each|first|second|both)$/;

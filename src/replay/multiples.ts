@@ -127,7 +127,7 @@ export function playMultiple(play: Play, index: number): void {
         play.book.met.push({
           kind: 'multipleDiffers', span: misfit.span, size: 0, section: index, row: label, node: row,
           numbers: { perRepeat: before.perRepeat, plus: before.plus, takes: misfit.takes, roomPerRepeat: misfit.room.perRepeat, roomPlus: misfit.room.plus, ...(fits[0] === undefined ? {} : { fits: fits[0] }), ...(fits[1] === undefined ? {} : { fitsNext: fits[1] }), multipleOf: multiple.of, multiplePlus: multiple.plus, multipleStart: multiple.span.start, multipleEnd: multiple.span.end },
-          words: { kind: misfit.kind }, certain: true, evidence: [],
+          words: { kind: misfit.kind }, certain: true, evidence: [], inner: null,
         });
       }
       count = made;
@@ -172,7 +172,7 @@ export function playMultiple(play: Play, index: number): void {
   const closing = count as Linear | null;
   if (closing !== null && (closing.perRepeat !== start.perRepeat || closing.plus !== start.plus) && section.statements.some((statement) => statement.type === 'repeatRows' || (statement.type === 'declare' && statement.what === 'forms'))) {
     const row = [...section.statements].reverse().find((statement) => statement.type === 'row');
-    if (row) play.book.met.push({ kind: 'notRestored', span: row.span, size: 0, section: index, row: row.type === 'row' ? labelWords(row.label) : null, node: row, numbers: { perRepeat: closing.perRepeat, plus: closing.plus, multipleOf: start.perRepeat, multiplePlus: start.plus }, words: {}, certain: true, evidence: [] });
+    if (row) play.book.met.push({ kind: 'notRestored', span: row.span, size: 0, section: index, row: row.type === 'row' ? labelWords(row.label) : null, node: row, numbers: { perRepeat: closing.perRepeat, plus: closing.plus, multipleOf: start.perRepeat, multiplePlus: start.plus }, words: {}, certain: true, evidence: [], inner: null });
   }
 }
 
@@ -189,6 +189,6 @@ function checkRange(play: Play, index: number, row: Row): void {
   if (named === 0 || typeof times !== 'number') return;
   const rows = row.label.numbers.length;
   if (times * named !== rows) {
-    play.book.met.push({ kind: 'rangeDiffers', span: does.times.count.span, size: 0, section: index, row: labelWords(row.label), node: row, numbers: { labelRows: rows, named, times, rows: times * named }, words: { label: labelWords(row.label) }, certain: true, evidence: [] });
+    play.book.met.push({ kind: 'rangeDiffers', span: does.times.count.span, size: 0, section: index, row: labelWords(row.label), node: row, numbers: { labelRows: rows, named, times, rows: times * named }, words: { label: labelWords(row.label) }, certain: true, evidence: [], inner: null });
   }
 }

@@ -37,6 +37,8 @@ export interface Needles {
   stay: 'slide' | 'quarter' | null;
   /** False after words that were not understood, until a stated count settles it. */
   sure: boolean;
+  /** The count was put right without knowing where: markers may hang at the wrong place until they are placed anew. */
+  lost: boolean;
   /** A row is being worked: the right needle holds its stitches. */
   begun: boolean;
   /** Stitches known of each needle of a round, in order: "Needle 1" 24. */
@@ -44,7 +46,7 @@ export interface Needles {
 }
 
 export function emptyNeedles(): Needles {
-  return { left: { n: 0, marks: [] }, right: { n: 0, marks: [] }, side: null, mode: 'flat', suspended: false, stay: null, sure: true, begun: false, parts: [] };
+  return { left: { n: 0, marks: [] }, right: { n: 0, marks: [] }, side: null, mode: 'flat', suspended: false, stay: null, sure: true, lost: false, begun: false, parts: [] };
 }
 
 export function copyNeedles(from: Needles): Needles {
@@ -189,6 +191,7 @@ export function leave(needles: Needles, count: number): void {
 /** Puts the count right when only the number is known: everything unworked, markers forgotten. */
 export function setLive(needles: Needles, count: number): void {
   if (live(needles) === count) return;
+  needles.lost = needles.lost || needles.left.marks.length + needles.right.marks.length > 0;
   if (needles.begun || needles.left.n === 0) {
     const worked = count - needles.left.n;
     if (worked >= 0 && needles.left.n > 0 && needles.right.n > 0) {
@@ -197,6 +200,7 @@ export function setLive(needles: Needles, count: number): void {
     }
   }
   const keep = needles.left.n === 0 ? 'right' : 'left';
-  needles.left = { n: keep === 'left' ? count : 0, marks: [] };
-  needles.right = { n: keep === 'right' ? count : 0, marks: [] };
+  const marks = needles[keep].marks.filter((mark) => mark.at <= count && mark.kind !== 'gap');
+  needles.left = { n: keep === 'left' ? count : 0, marks: keep === 'left' ? marks : [] };
+  needles.right = { n: keep === 'right' ? count : 0, marks: keep === 'right' ? marks : [] };
 }

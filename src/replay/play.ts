@@ -84,6 +84,8 @@ export interface Play {
   trying: boolean;
   /** Sizes ruled by a size label that stands on its own line. */
   ruled: readonly number[] | null;
+  /** What was decided where a stated count and the row differ: the count to go on with, by place and size. */
+  readonly decided: Map<string, number>;
 }
 
 export const deepest = 12;
@@ -95,7 +97,7 @@ export function newHand(): Hand {
 export function newPlay(pattern: Pattern, flow: readonly Item[], text: (span: Span) => string, witness?: (moment: Moment) => void): Play {
   return {
     ...(witness === undefined ? {} : { witness }), pattern, flow, text, sizeCount: pattern.sizes.length, hands: pattern.sizes.map(newHand), book: openBook(), sets: new Map(), fillers: new Map(), named: [],
-    section: 0, inline: null, depth: 0, at: 0, trying: false, ruled: null,
+    section: 0, inline: null, depth: 0, at: 0, trying: false, ruled: null, decided: new Map(),
   };
 }
 
@@ -125,10 +127,10 @@ export function shown(hand: Hand): number | null {
   return hand.needles.sure && !hand.fresh ? live(hand.needles) : null;
 }
 
-export function met(play: Play, trouble: Trouble, size: number, node: Statement | null, row: string | null, more: Readonly<Record<string, number>> = {}, evidence: readonly string[] = []): void {
+export function met(play: Play, trouble: Trouble, size: number, node: Statement | null, row: string | null, more: Readonly<Record<string, number>> = {}, evidence: readonly string[] = [], inner: Span | null = null): void {
   const certain = handOf(play, size).needles.sure;
   const each = troubleMet(trouble, size, { section: play.section, row, node }, certain, more);
-  if (each !== null) play.book.met.push(evidence.length > 0 ? { ...each, evidence } : each);
+  if (each !== null) play.book.met.push({ ...each, evidence, inner });
 }
 
 export interface EntryWords {

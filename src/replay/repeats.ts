@@ -413,7 +413,7 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
       } else if (byLabel !== null && n === null && !Number.isInteger(byLabel)) {
         met(play, { kind: 'rangeDiffers', span: does.span, numbers: { labelRows: rows ?? 0, named: length, times: 0, rows: length }, words: { label: labelWords(label) } }, size, row, labelWords(label));
       }
-      passes.set(size, n !== null && (byLabel === null || n !== byLabel) ? n : Math.max(1, Math.floor(byLabel ?? n ?? 1)));
+      passes.set(size, Math.max(1, Math.floor(byLabel ?? n ?? 1)));
     }
     const own = list.map((each) => ({ ...each, textSpan: row.span, label: labelWords(label, label?.numbers[0] ?? null) }));
     playPasses(play, own, passes, row.span, row);

@@ -120,11 +120,15 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     } else {
       const numbers = { before: counts[size] as number, taken: outcome.hands.taken, made: outcome.hands.made };
       const trouble: Trouble = outcome.trouble ?? { kind: 'leftOver', span: row.span, numbers: { left: outcome.left }, words: {} };
-      met(play, trouble.kind === 'leftOver' ? { ...trouble, span: lastWorked(steps) ?? row.span } : trouble, size, row, label, numbers);
+      const words: Trouble = trouble.kind === 'leftOver' ? { ...trouble, span: lastWorked(steps) ?? row.span } : trouble;
+      // A row that was right where it stands and fails when it is called again: the call is at fault.
+      const called = !call.inline && call.span.start !== call.textSpan.start;
+      if (hand.needles.lost && usesMarkers(steps)) hand.needles.sure = false;
+      met(play, called ? { ...words, span: call.span, words: { ...words.words, row: label } } : words, size, row, label, numbers, [], called ? words.span : null);
       recover(hand.needles, outcome, counts[size] as number);
       if (trouble.kind !== 'unread') hand.held = outcome.held;
     }
-    hand.needles.sure = hand.needles.sure && sure;
+    hand.needles.sure = hand.needles.sure && sure && outcome.hands.doubt !== true;
     if (live(hand.needles) > 0 || outcome.hands.off > 0) hand.fresh = false;
     if (row.label?.unit === 'round' && hand.needles.mode === 'flat' && hand.joined) {
       hand.needles.mode = 'round';
@@ -141,6 +145,11 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   write(play, { label, span: call.span, textSpan: call.textSpan, node: call.node, side: common(facing), unit: row.label?.unit ?? 'row' }, sizes, before, takes, makes);
 }
 
+/** Whether a row measures from markers, so that it cannot be checked where they may hang wrong. */
+function usesMarkers(steps: readonly Step[]): boolean {
+  return steps.some((step) => step.type === 'marker' || (step.type === 'repeat' && ((step.extent?.kind === 'place' && step.extent.place === 'marker') || usesMarkers(step.children))));
+}
+
 function common<T>(values: readonly T[]): T | null {
   const [first] = values;
   return first !== undefined && values.every((value) => value === first) ? first : null;
@@ -155,9 +164,13 @@ function lastWorked(steps: readonly Step[]): Span | null {
 function recover(needles: Needles, outcome: Outcome, before: number): void {
   const guess = outcome.trouble === null ? before + outcome.hands.made - outcome.hands.taken : before;
   const { side, mode } = outcome.needles.begun ? outcome.needles : { side: nextSide(needles), mode: needles.mode };
+  const total = Math.max(0, guess);
+  const marks = [...outcome.needles.right.marks, ...outcome.needles.left.marks.map((mark) => ({ ...mark, at: total - mark.at }))].filter((mark) => mark.kind === 'marker' && mark.at >= 0 && mark.at <= total);
+  const short = [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'gap');
   needles.left = { n: 0, marks: [] };
-  needles.right = { n: Math.max(0, guess), marks: outcome.needles.right.marks.filter((mark) => mark.kind === 'marker' && mark.at <= guess) };
-  needles.side = side;
+  needles.right = { n: total, marks: marks.sort((a, b) => a.at - b.at) };
+  needles.lost = needles.lost || marks.length > 0;
+  needles.side = short ? null : side;
   needles.mode = mode;
   needles.sure = false;
   needles.begun = false;
@@ -238,7 +251,7 @@ function readingSpan(steps: readonly Step[]): Span | null {
       if (inner) return inner;
     }
     if (step.type === 'bindOff') return step.span;
-    if (step.type === 'work' && (step.readings?.length ?? 0) > 1) return step.span;
+    if ((step.type === 'work' || step.type === 'pullOver') && (step.readings?.length ?? 0) > 1) return step.span;
   }
   return null;
 }

@@ -33,6 +33,8 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         const change = live(hand.needles) - (where.before[size] ?? 0);
         const want = stated.what === 'increased' ? value : -value;
         if (change !== want) met(play, { kind: 'changeDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.abs(change), change, before: where.before[size] ?? 0, after: live(hand.needles) }, words: { what: stated.what } }, size, where.node, where.label);
+        // Either may be wrong: the next stated count settles it.
+        if (change !== want) hand.needles.sure = false;
         break;
       }
       case 'rows': {
@@ -83,6 +85,12 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   }
   if (have === value) return;
   const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
+  const place = `${stated.span.start}|${size}`;
+  const decision = play.decided.get(place);
+  if (decision !== undefined) {
+    setLive(needles, decision);
+    return;
+  }
   if (play.trying) {
     met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after' } }, size, where.node, where.label);
     if (play.depth > 0) return;
@@ -94,7 +102,12 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   if (fault === 'stated' && asStated?.first) evidence.push(`With ${value} sts a later line would fail; with ${have} sts it works.`);
   if (fault === 'row' && asMade?.first) evidence.push(`The lines that follow fit ${value} sts and not ${have}.`);
   met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after', fault } }, size, where.node, where.label, {}, evidence);
-  if (fault === 'row') setLive(needles, value);
+  play.decided.set(place, fault === 'row' ? value : have);
+  if (fault === 'row') {
+    setLive(needles, value);
+    // What was put aside by the same row is in doubt with it.
+    for (const set of hand.held) if (!set.used) set.sure = false;
+  }
 }
 
 /** How many later lines speak against a count, looked at in this size alone. */

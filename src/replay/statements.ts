@@ -100,7 +100,15 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
   for (const size of sizes) {
     const n = sizeValue(statement.count.values, size);
     const hand = handOf(play, size);
-    if (n === null) continue;
+    if (n === null) {
+      if (statement.count.values.length > 1 && size >= statement.count.values.length) {
+        hand.needles = emptyNeedles();
+        hand.needles.sure = false;
+        hand.fresh = false;
+        hand.history = [];
+      }
+      continue;
+    }
     const fresh = hand.fresh || live(hand.needles) === 0 || (section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
     if (fresh) {
       hand.needles = emptyNeedles();
@@ -130,6 +138,7 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
     const hands: Hands = { needles: hand.needles, size, vocabulary: play.pattern.vocabulary, held: hand.held, piece: pieceTitle(play), choice: firstChoice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [] };
     const trouble = workSteps(hands, [step as Step]);
     for (const aside of hands.asides) met(play, aside, size, step, null);
+    if (hands.doubt) hand.needles.sure = false;
     if (trouble !== null) {
       met(play, trouble, size, step, null, { before: counts[size] as number });
       hand.needles.sure = false;

@@ -2,7 +2,7 @@
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import { entryNamed } from '../../grammar/lexicon/index.ts';
 import { stitchUse } from '../../grammar/lexicon/use.ts';
-import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
+import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { type Held, heldSet } from './holders.ts';
 import { beginRow, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
@@ -49,8 +49,12 @@ export interface Hands {
   turned: boolean;
   /** Stitches were put aside or joined in this row, so it need not be complete. */
   divided: boolean;
+  /** Two statements of this row contradict each other: the count is in doubt behind it. */
+  doubt?: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** Heights of the right needle at which a stitch was slipped, or a yarn over made, that may still be passed over. */
+  slips?: number[];
   /** Looks over the shoulder; with it every pass of a repeat is worked one by one. */
   readonly watch?: Watch;
 }
@@ -59,8 +63,10 @@ export interface Hands {
 export interface Watch {
   begin(step: Step, hands: Hands): void;
   end(step: Step, hands: Hands): void;
-  /** A pass of a repeat begins, counted from 1; 0 for the words that stand between the first pass and the others. */
+  /** A pass of a repeat begins, counted from 1. */
   pass(step: Repeat, pass: number, passes: number | null, hands: Hands): void;
+  /** Steps of the repeat that belong to no pass: the words between its mark and "rep from", and those it ends with. */
+  between(step: Repeat, steps: readonly Step[], hands: Hands): void;
 }
 
 const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, number> = {}, words: Record<string, string> = {}): Trouble => ({ kind, span, numbers, words });
@@ -69,6 +75,8 @@ const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, numb
 const mostPasses = 20_000;
 
 function valueOf(hands: Hands, values: Sized): number | null {
+  // A list that breaks off before this size: what the size works is not known.
+  if (values.length > 1 && hands.size >= values.length) hands.needles.sure = false;
   return sizeValue(values, hands.size);
 }
 
@@ -93,6 +101,8 @@ function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: 
 export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number; makes: number } | null {
   let takes = 0;
   let makes = 0;
+  /** What was slipped in this very stretch and can be passed over in it: height of `makes`. */
+  let slips: number[] = [];
   for (const step of steps) {
     switch (step.type) {
       case 'work': {
@@ -101,6 +111,16 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
         if (use.kind === 'unknown' || use.kind === 'shortRow') return null;
         takes += use.takes;
         makes += use.makes;
+        if (use.kind === 'slip' || use.kind === 'yarnOver') for (let each = Math.min(use.makes, reach) - 1; each >= 0; each -= 1) slips.push(makes - each);
+        break;
+      }
+      case 'pullOver': {
+        const over = makes;
+        const waiting = slips.filter((at) => over - at <= reach && at <= over);
+        const count = overOf(hands, step);
+        if (waiting.length < count) return null;
+        slips = waiting.slice(0, -count);
+        makes -= count;
         break;
       }
       case 'intoOne': {
@@ -174,7 +194,7 @@ export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boo
         visit(step.children);
         visit(step.once);
       }
-      if (step.type === 'work') found.names = Math.max(found.names, step.readings?.length ?? 0);
+      if (step.type === 'work' || step.type === 'pullOver') found.names = Math.max(found.names, step.readings?.length ?? 0);
       if (step.type === 'needlePart' || step.type === 'intoOne') visit(step.children);
     });
   };
@@ -255,7 +275,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
       return null;
     }
     case 'pullOver':
-      return token(hands, 0, -step.count, step.span);
+      return workPullOver(hands, step);
     case 'change':
       if (step.what === 'slide') hands.needles.stay = 'slide';
       if (step.what === 'side' && !hands.needles.begun) {
@@ -300,6 +320,31 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   return null;
 }
 
+/** Stitches that may lie between a slipped stitch and the place where it is passed over. */
+const reach = 4;
+
+/** "psso": lifts stitches that were slipped, or a yarn over, over those worked since. */
+function workPullOver(hands: Hands, step: PullOver): Trouble | null {
+  const { right } = hands.needles;
+  const waiting = (hands.slips ?? []).filter((at) => right.n - at <= reach && at <= right.n);
+  const count = overOf(hands, step);
+  if (waiting.length < count) return stopped('nothingToPass', step.span, { wanted: count, waiting: waiting.length });
+  hands.slips = waiting.slice(0, -count);
+  return token(hands, 0, -count, step.span);
+}
+
+/** A bare "psso" behind two slipped stitches lifts both, or one. */
+function overOf(hands: Hands, step: PullOver): number {
+  return step.readings?.[hands.choice.names] ?? step.count;
+}
+
+function noteSlips(hands: Hands, use: { makes: number; kind: string }): void {
+  if (use.kind !== 'slip' && use.kind !== 'yarnOver') return;
+  const from = hands.needles.right.n;
+  const last = Math.min(use.makes, reach);
+  hands.slips = [...(hands.slips ?? []).filter((at) => from - at <= reach), ...Array.from({ length: last }, (_, each) => from - last + each + 1)];
+}
+
 function workOne(hands: Hands, step: Work): Trouble | null {
   const use = useOf(hands, step);
   if (use === null) return null;
@@ -318,9 +363,12 @@ function workOne(hands: Hands, step: Work): Trouble | null {
     hands.taken += use.takes;
     hands.made += use.makes;
     hands.last = use.makes;
+    noteSlips(hands, use);
     return null;
   }
-  return token(hands, use.takes, use.makes, step.span);
+  const trouble = token(hands, use.takes, use.makes, step.span);
+  noteSlips(hands, use);
+  return trouble;
 }
 
 /** Where a mark lies ahead on the left needle; null when there is none. */
@@ -495,7 +543,8 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   if (typeof target !== 'number') return target;
   const ending = step.ending === null ? null : fixedUse(hands, step.ending.children);
   let lastTakes = 0;
-  if (step.ending?.kind === 'then' && ending !== null) target += ending.takes;
+  // "to last 2 sts, end k2": the ending is those two.
+  if (step.ending?.kind === 'then' && ending !== null && extent.kind === 'end') target += ending.takes;
   if (step.ending?.kind === 'lastRepeat' && ending !== null && use !== null) {
     const replaced = step.children.at(-1);
     const old = replaced === undefined ? null : fixedUse(hands, [replaced]);
@@ -510,7 +559,7 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   const finish = (worked: number | null): Trouble | null => {
     if (step.ending === null) return null;
     if (step.ending.kind === 'then') {
-      hands.watch?.pass(step, 0, null, hands);
+      hands.watch?.between(step, step.ending.children, hands);
       return workSteps(hands, step.ending.children);
     }
     if (worked !== null) hands.watch?.pass(step, worked + 1, worked + 1, hands);
@@ -519,9 +568,15 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   };
   if (use !== null && use.takes > 0 && step.once.length === 0) {
     const room = needles.left.n - target;
-    if (room < 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: target - hands.base, takes: use.takes });
+    // What is left is told up to the marker or gap where one is named.
+    const place = extent.kind === 'place' ? markAhead(hands, extent) : null;
+    const from = place === null || place.at > target ? hands.base : place.at;
+    const words: Readonly<Record<string, string>> = extent.kind === 'place' ? { place: extent.place } : {};
+    if (room < 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - from, wanted: target - from, takes: use.takes }, words);
     if (room % use.takes !== 0) {
-      return stopped('repeatDoesNotFit', step.span, { left: (room % use.takes) + target - hands.base, wanted: target - hands.base, takes: use.takes, room, over: room % use.takes });
+      // Nobody counts ahead: whoever watches sees the passes that fit.
+      if (hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(room / use.takes), Math.ceil(room / use.takes));
+      return stopped('repeatDoesNotFit', step.span, { left: (room % use.takes) + target - from, wanted: target - from, takes: use.takes, room, over: room % use.takes }, words);
     }
     const passes = room / use.takes;
     if (passes === 0 && step.ending === null) hands.asides.push(stopped('repeatNotWorked', step.span, {}));
@@ -537,7 +592,7 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     const trouble = workSteps(hands, step.children);
     if (trouble) return trouble.kind === 'tooFew' ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n }) : trouble;
     if (passes === 0 && step.once.length > 0) {
-      hands.watch?.pass(step, 0, null, hands);
+      hands.watch?.between(step, step.once, hands);
       const between = workSteps(hands, step.once);
       if (between) return between;
     }
@@ -555,6 +610,7 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
     if (use.takes > 0) {
       beginRow(needles);
       const have = needles.left.n - hands.base;
+      if (have < use.takes * passes && hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(have / use.takes), passes);
       if (have < use.takes * passes) return stopped('tooFew', step.span, { left: have, wanted: use.takes * passes, takes: use.takes, passes }, { place: 'repeat' });
     }
     return foldPasses(hands, step, use, passes);
@@ -564,13 +620,13 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
     const trouble = workSteps(hands, step.children);
     if (trouble) return trouble;
     if (pass === 0 && step.once.length > 0) {
-      hands.watch?.pass(step, 0, null, hands);
+      hands.watch?.between(step, step.once, hands);
       const between = workSteps(hands, step.once);
       if (between) return between;
     }
   }
   if (step.ending === null) return null;
-  hands.watch?.pass(step, 0, null, hands);
+  hands.watch?.between(step, step.ending.children, hands);
   return workSteps(hands, step.ending.children);
 }
 
@@ -592,7 +648,9 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
   }
   if (step.holds !== null) {
     if (needles.left.n > 0) {
-      hands.held.push({ name: step.holds, piece: hands.piece, rest: true, n: needles.left.n, used: false });
+      const doubt = step.leaving !== null && valueOf(hands, step.leaving.values) !== needles.left.n && valueOf(hands, step.leaving.values) !== null;
+      hands.held.push({ name: step.holds, piece: hands.piece, rest: true, n: needles.left.n, used: false, sure: needles.sure && !doubt });
+      if (doubt) needles.sure = false;
       leave(needles, needles.left.n);
     }
     hands.divided = true;
@@ -611,6 +669,7 @@ function workMarker(hands: Hands, step: Marker): Trouble | null {
   if (step.op === 'place' || step.op === 'replace') {
     if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
     const marks = needles.right.marks;
+    needles.lost = false;
     marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
     return null;
   }
@@ -712,6 +771,8 @@ function workHold(hands: Hands, step: Hold): Trouble | null {
     if (needles.left.n < count) return stopped('tooFew', step.span, { left: needles.left.n, wanted: count });
     leave(needles, count);
     put(count);
+    // The row goes on over what is left.
+    hands.divided = false;
     return null;
   }
   if (count > total) return stopped('tooFew', step.span, { left: total, wanted: count });
@@ -736,7 +797,8 @@ function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   const set = heldSet(hands.held, step.name, n);
   const count = n ?? set?.n ?? null;
   if (count === null) return stopped('unread', step.span);
-  if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
+  if (set !== null && set.sure === false) needles.sure = false;
+  else if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
   if (set !== null) set.used = true;
   if (step.worked) {
     needles.begun = true;
@@ -798,6 +860,7 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
       const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
       if (live(needles) === 0 && rest !== undefined) {
         rest.used = true;
+        needles.sure = rest.sure !== false;
         needles.left = { n: rest.n, marks: [] };
         needles.right = { n: 0, marks: [] };
         needles.begun = true;
@@ -849,7 +912,10 @@ function workArrange(hands: Hands, step: Arrange): Trouble | null {
   if (parts.length === 0 && each !== null && count !== null) for (let needle = 1; needle <= count; needle += 1) parts.push({ name: `Needle ${needle}`, n: each });
   const sum = parts.reduce((total, part) => total + part.n, 0);
   const have = live(needles);
-  if (parts.length > 1 && have > 0 && sum !== have) hands.asides.push(stopped('partDiffers', step.span, { stated: sum, replayed: have }, { what: 'needles' }));
+  if (parts.length > 1 && have > 0 && sum !== have) {
+    hands.asides.push(stopped('partDiffers', step.span, { stated: sum, replayed: have }, { what: 'needles' }));
+    hands.doubt = true;
+  }
   needles.parts = sum === have ? parts : [];
   return null;
 }
