@@ -3,7 +3,7 @@
  *
  *     Armhole shaping (RS): Cast off 6 sts … · Shape neck—Next row: … · Loosely cast off … · When work measures 30 cm, cast off …
  */
-import { Close, Colon, Comma, Count as CountToken, Dash, isA, type KnitToken, Name, Open, Ordinal, PlainStitch, Stitch, W, Word } from './tokens.ts';
+import { Close, Colon, Comma, Count as CountToken, Dash, Fabric, isA, type KnitToken, Name, Open, Ordinal, PlainStitch, Stitch, W, Word } from './tokens.ts';
 
 /** Longest heading that may run into the text, in tokens. */
 const longestHeading = 9;
@@ -21,20 +21,21 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
     else if (depth > 0) continue;
     // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
+    else if (isA(token, W.Row) && /^short-row/i.test(token?.image ?? '')) continue;
     else if (isA(token, CountToken) && at > from && isA(tokens[at - 1], Word, Name) && isA(tokens[at + 1], Colon)) continue;
-    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn)) return -1;
+    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.Turn, Fabric, W.Dec, W.Inc, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn, W.As, W.Foll, W.Set) && token?.image.toLowerCase() !== 'left') return -1;
   }
   return -1;
 }
 
 /** Whether the words at `from` are an adverb before an order: "Loosely cast off", "Provisionally cast on". */
 export function adverbAt(token: KnitToken | undefined): boolean {
-  return isA(token, Word) && /ly$|^(now|then|first|next|finally|also|again|please)$/i.test(token?.image ?? '');
+  return isA(token, Word) && /ly$|^(provisional|now|then|first|next|finally|also|again|please)$/i.test(token?.image ?? '');
 }
 
 /** Index behind the comma of "At end of last row," or "On reaching the armhole,"; -1 when the sentence begins otherwise. */
 export function placeEnd(tokens: readonly KnitToken[], from: number, to: number): number {
-  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(by|once|during|upon|to)$/i.test(tokens[from]?.image ?? ''))) return -1;
+  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))) return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
     if (isA(tokens[at], Comma, Colon)) return at + 1;
     if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word)) return -1;

@@ -31,7 +31,7 @@ export interface ReadOptions {
 
 const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
 /** Words that begin an order to the knitter. */
-const orders = /^(slip|slipping|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push)$/;
+const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push)$/;
 
 function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;
@@ -128,7 +128,8 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         continue;
       }
       const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
-      if ((head || onlyOrders) && !isA(rest[0], Close)) {
+      const goesOn = isA(rest[0], W.Cont) || (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
+      if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {
         const parsed = statementAt(rest, base, text);
         // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
         const fabricOnly = labelled && parsed?.value.type === 'until' && parsed.value.goal.kind === 'loose' && parsed.value.goal.text === '';
@@ -223,7 +224,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     while (at < to && isA(tokens[at], ...separators)) at += 1;
     const trigger = triggerAt(tokens.slice(at, to), base, text);
     const kept = out.length;
-    readBody(trigger === null ? from : at + trigger.eaten, to, false);
+    let begin = trigger === null ? at : at + trigger.eaten;
+    while (begin < to && isA(tokens[begin], ...separators)) begin += 1;
+    // "shape neck as follows: dec 1 st …"
+    const heading = headingEnd(tokens, begin, to);
+    readBody(heading > 0 && statementAt(tokens.slice(heading, to), base, text) !== null ? heading : begin, to, false);
     flush();
     const children = out.splice(kept);
     const node: AtSameTime = { type: 'atSameTime', when: trigger?.value.when ?? null, ending: trigger?.value.ending ?? null, children, span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } };
@@ -340,10 +345,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       return;
     }
     // "At each neck edge, dec 1 st …": the place stands before the command.
-    const placed = isA(first, W.At, W.Each) && statementAt(tokens.slice(at, to), base, text) !== null;
+    const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(tokens.slice(at, to), base, text) !== null;
     const told = label === null ? countsTold(tokens, at, to, text, base) : null;
     if (told !== null) {
-      told.forEach(attach);
+      told.stated.forEach(attach);
+      if (told.next < to) readSentence(told.next, to, -1);
       return;
     }
     if (first !== undefined && needless(text.slice(first.startOffset, first.startOffset + 60))) {
@@ -351,7 +357,10 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (state.open === null) out.push({ type: 'remark', span });
       return;
     }
-    if (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to))) {
+    // "Front: As Back to **" is no needle called Front.
+    const heading = headingEnd(tokens, at, to);
+    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
+    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to)))) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);

@@ -13,6 +13,11 @@ function turns(step: Step | undefined): boolean {
   return step?.type === 'turn' && step.not !== true && step.quarter !== true;
 }
 
+/** Whether a step turns, or holds turns: a star of short rows. */
+function turnsWithin(step: Step): boolean {
+  return turns(step) || (step.type === 'repeat' && step.children.some(turnsWithin));
+}
+
 /** The turns that end a row; two with nothing but casting on between them cancel each other. */
 function endings(steps: readonly Step[]): ReadonlySet<Step> {
   const ends = new Set<Step>();
@@ -51,7 +56,7 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
       pieces.push(piece);
       piece = [];
       back = true;
-    } else if (back && worked && last !== undefined && later.some(turns) && /[;\n]/.test(between(last.span.end, step.span.start))) {
+    } else if (back && worked && last !== undefined && later.some(turnsWithin) && /[;\n]/.test(between(last.span.end, step.span.start))) {
       pieces.push(piece);
       piece = [];
       back = false;

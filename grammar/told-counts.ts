@@ -4,7 +4,7 @@
  *     Every heel stitch has now been worked and 18 stitches remain · Needle 1 holds 24 sts, Needle 2 holds 28
  *     These 32 sts are the heel · On the last RS row you should knit 12 sts before turning
  */
-import { Count as CountToken, endOf, isA, type KnitToken, Ordinal, W } from './tokens.ts';
+import { Count as CountToken, endOf, isA, type KnitToken, Ordinal, PlainStitch, Semicolon, W } from './tokens.ts';
 import type { Stated } from './tree.ts';
 
 const holds = /^(holds?|has|have|carries|carry|contains?|with|will|should)$/;
@@ -43,15 +43,17 @@ function onNeedle(tokens: readonly KnitToken[], at: number, base: number): { sta
  * @param text masked text of the passage
  * @param base offset of the passage in the author's file
  */
-export function countsTold(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Stated[] | null {
+export function countsTold(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): { readonly stated: readonly Stated[]; readonly next: number } | null {
   const first = tokens[from];
   if (first === undefined || to - from > 60) return null;
   const words = text.slice(first.startOffset, endOf(tokens[to - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
   const made = (number: KnitToken, what: Stated['what'], scope: string | null): Stated => {
-    const span = { start: base + number.startOffset, end: base + endOf(number) };
+    const start = base + (number.payload?.nOffset ?? number.startOffset);
+    const span = { start, end: number.payload?.nLength === undefined ? base + endOf(number) : start + number.payload.nLength };
     return { type: 'stated', count: { type: 'count', values: number.payload?.values ?? [1], span }, what, scope, span };
   };
-  const numbers = tokens.slice(from, to).filter((token) => isA(token, CountToken));
+  const numbers = tokens.slice(from, to).filter((token) => isA(token, CountToken) || (isA(token, PlainStitch) && token.payload?.values !== undefined));
+  const all = (stated: readonly Stated[]): { stated: readonly Stated[]; next: number } => ({ stated, next: to });
 
   const needles: Stated[] = [];
   for (let at = from; at < to; ) {
@@ -62,26 +64,29 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
       at = found.next;
     }
   }
-  if (needles.length > 0) return needles;
+  if (needles.length > 0) return all(needles);
 
   // "These 32 sts are the heel", "The first 30 sts form the instep."
-  const part = /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:\.|$| needle| sts| stitches)/.exec(words);
-  if (part && numbers[0] !== undefined && !/\bhold|holder|pattern|patt\b/.test(words)) return [made(numbers[0], 'part', part[1]?.trim() ?? null)];
+  const part = /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:[.;,]|$| needle| sts| stitches)/.exec(words);
+  if (part && numbers[0] !== undefined && !/\bhold|holder|pattern|patt\b/.test(part[0])) {
+    const clause = tokens.findIndex((token, at) => at > from && at < to - 1 && isA(token, Semicolon));
+    return { stated: [made(numbers[0], 'part', part[1]?.trim() ?? null)], next: clause < 0 ? to : clause + 1 };
+  }
 
   // "On the last RS row you should knit 12 sts before turning."
   const worked = /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) [\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(words);
   if (worked && numbers.length === 1 && numbers[0] !== undefined) {
     const row = /\bon (the (?:last|first|next|final|\w+) (?:rs |ws )?(?:row|rnd|round|short row))/.exec(words)?.[1];
-    return [made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)];
+    return all([made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)]);
   }
 
   // "Every heel stitch has now been worked and 18 stitches remain."
   const rest = /\b(?:have|has|are|is|were)\b.*\b(?:and|so|leaving) (?:there are |you have )?[\d ([\]),:;–-]+ ?(?:[a-z]+ )?(?:sts|stitches)(?: (?:now )?(?:remain|rem|are left|left|live))?/.test(words);
   const last = numbers.at(-1);
-  if (rest && !isA(first, W.Work, W.Rep, W.Cont) && last !== undefined && isA(tokens[tokens.indexOf(last) + 1], W.St, W.Rem) && /\b(remain|rem|remaining|left)\b\.?$/.test(words)) return [made(last, 'total', null)];
+  if (rest && !isA(first, W.Work, W.Rep, W.Cont) && last !== undefined && isA(tokens[tokens.indexOf(last) + 1], W.St, W.Rem) && /\b(remain|rem|remaining|left)\b\.?$/.test(words)) return all([made(last, 'total', null)]);
 
   // "Do not work rem 28 sts."
-  if (/^do not work (?:the )?(?:rem|remaining|last|other|next)\b/.test(words) && numbers.length === 1 && numbers[0] !== undefined) return [made(numbers[0], 'left', null)];
+  if (/^do not work (?:the )?(?:rem|remaining|last|other|next)\b/.test(words) && numbers.length === 1 && numbers[0] !== undefined) return all([made(numbers[0], 'left', null)]);
   return null;
 }
 

@@ -83,7 +83,7 @@ export const words = {
   Facing: ['facing', 'facing for next row', 'facing you'],
   // measure
   Measures: ['measures', 'measure', 'meas', 'measuring', 'is', 'reaches', 'are'],
-  Matches: ['matches', 'match', 'measures same as', 'measures the same as', 'is the same length as', 'same length as', 'is same length as', 'matching'],
+  Matches: ['matches', 'match', 'correspond', 'corresponds', 'correspond to', 'correspond with', 'corresponding to', 'corresponding with', 'to match', 'to correspond', 'to correspond to', 'to correspond with', 'measures same as', 'measures the same as', 'is the same length as', 'same length as', 'is same length as', 'matching'],
   Cm: ['cm', 'cms', 'centimetres', 'centimeters', 'centimetre'],
   Mm: ['mm'],
   Inch: ['ins', 'inches', 'inch', '"', "''"],

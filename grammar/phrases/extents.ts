@@ -5,7 +5,7 @@
  *     to 3 sts past marker · to DS · until there are 12 sts on right needle after cast-off · 6 times
  */
 import { Any, Count as CountToken, type KnitToken, Name, Ordinal, W, Word } from '../tokens.ts';
-import type { Anchor, Extent } from '../tree.ts';
+import type { Anchor, Count, Extent } from '../tree.ts';
 import { Counts } from './counts.ts';
 
 const anchors = (): readonly [Anchor, ...(typeof W.To)[]][] => [
@@ -17,11 +17,13 @@ export class Extents extends Counts {
     for (const [anchor, ...types] of anchors()) if (this.at(ahead, ...types)) return anchor;
     if (/^yos?$/.test(this.image(ahead))) return 'yarnOver';
     if (/^corners?$/.test(this.image(ahead))) return 'corner';
+    if (this.at(ahead, W.Turn) && this.at(ahead - 1, W.Before, W.Past, W.Last, W.After)) return 'turn';
     return null;
   }
 
   /** How many words stand before the anchor: "next", "side", "first raglan"; -1 when no anchor follows. */
   private anchorAhead(from: number): number {
+    if (/^clos(e|ing)$/.test(this.image(from))) return -1;
     for (let ahead = from; ahead < from + 4; ahead += 1) {
       if (this.anchorAt(ahead) !== null) return ahead - from;
       if (!this.at(ahead, W.Next, W.Last, W.First, Word, Ordinal, W.Other, W.Each, W.These, W.Same, Name, W.Rs, W.Ws)) return -1;
@@ -49,6 +51,7 @@ export class Extents extends Counts {
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
       { GATE: () => this.at(2, W.There) || this.afterBindOffAhead(), ALT: () => this.SUBRULE(this.onRight) },
+      { GATE: () => this.at(2, W.Last) && this.at(3, W.St) && this.at(4, W.Before) && this.anchorAhead(5) >= 0, ALT: () => this.SUBRULE1(this.toPlace) },
       { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor() && !this.lastBeforeAnchor(), ALT: () => this.SUBRULE(this.toLast) },
       { GATE: () => this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))), ALT: () => this.SUBRULE(this.untilRem) },
       { ALT: () => this.SUBRULE(this.toPlace) },
@@ -76,7 +79,10 @@ export class Extents extends Counts {
 
   private across = this.RULE('across', (): Extent => {
     this.CONSUME(Any);
-    return { kind: 'end' };
+    // "across to last 3 sts": the place says more.
+    let place: Extent | null = null;
+    this.OPTION({ GATE: () => this.at(1, W.To, W.Until) && this.extentAhead(), DEF: () => { place = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } });
+    return place ?? { kind: 'end' };
   });
 
   private toEnd = this.RULE('toEnd', (): Extent => {
@@ -130,6 +136,9 @@ export class Extents extends Counts {
     const token: { n: KnitToken | null } = { n: null };
     let side: 'before' | 'past' | 'at' = 'at';
     this.CONSUME(Any);
+    // "to last st before marker"
+    let one: Count | null = null;
+    this.OPTION3({ GATE: () => this.at(1, W.Last) && this.at(2, W.St) && this.at(3, W.Before), DEF: () => { const last = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.CONSUME8(Any); this.ACTION(() => { one = { ...this.countOf(last), values: [1] }; side = 'before'; }); } });
     this.OPTION({ GATE: () => this.at(1, W.Within) || (this.at(1, W.Last) && this.at(2, CountToken)), DEF: () => { this.CONSUME1(Any); } });
     this.OPTION1({
       GATE: () => this.at(1, CountToken),
@@ -165,7 +174,7 @@ export class Extents extends Counts {
     // "marker A"
     this.OPTION2({ GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)), DEF: () => { this.CONSUME5(Any); this.ACTION(() => { name = this.image(0); }); } });
     return this.ACTION(() => ({
-      kind: 'place', place, which, side, n: token.n === null ? null : this.countOf(token.n, token.n.payload?.values ?? [1]),
+      kind: 'place', place, which, side, n: token.n === null ? one : this.countOf(token.n, token.n.payload?.values ?? [1]),
       ...(ordinal === undefined ? {} : { ordinal }), ...(name === undefined ? {} : { name }),
     }));
   });

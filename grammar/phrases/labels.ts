@@ -3,7 +3,7 @@
  *
  *     Row 1 (RS): · 1st row (RS): · Rows 5–8: · Rnds 1 and 2. · Next row (WS): · Dec Rnd: · Row 2 and all WS rows: · Short row 3 (RS) · Inc Row 10 (RS):
  */
-import { Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Name, Open, Ordinal, Other, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import { Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Name, Open, Ordinal, Other, PlainStitch, Stitch, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
 import type { Label, Side } from '../tree.ts';
 
@@ -125,7 +125,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     // "Row" with neither name nor number is no label.
     at += 1;
     list();
-    if (numbers.length === 0 && named === null) return null;
+    if (numbers.length === 0 && named === null && !(at === start + 1 && isA(tokens[at], Colon) && isA(tokens[at + 1], Stitch, W.Work, Open, Mark, W.Rib, W.Patt))) return null;
     if (numbers.length > 0) strong = true;
   }
 

@@ -31,7 +31,7 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       return;
     }
     // A semicolon or a full stop ends what came before: "k1 rnd; k2tog around" is no list.
-    const from = out.findLastIndex((each, at) => each.type === 'marker' || each.type === 'turn' || each.type === 'andSoOn' || /[.;]/.test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) || (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'));
+    const from = out.findLastIndex((each, at) => each.type === 'marker' || each.type === 'turn' || each.type === 'andSoOn' || (step.repeats !== 'all' || !open ? /[.;]/ : /\./).test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) || (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'));
     const before = out.slice(from + 1);
     const inside = open ? before : [...before, ...step.children];
     if (!before.some((each) => works.has(each.type))) {

@@ -6,7 +6,7 @@
  *     k it tog with its wrap · pick up wrap and k it with st · lift the bar and k it tog with next st · k2tog (yo and next st)
  */
 import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, SlipStitch, Stitch, W, Word } from '../tokens.ts';
-import type { Change, Resolve, Turn, Work } from '../tree.ts';
+import type { Change, Count, Resolve, Turn, Work } from '../tree.ts';
 import { Turns } from './turns.ts';
 
 const strands = /^(strand|strands|bar|thread|loop|loops|bump|bumps|pinned|yarn|threads)$/;
@@ -94,7 +94,7 @@ export class Marks extends Turns {
 
   /** The stitch that closes the gap, in tokens from here; 0 when this is no lifting of a strand. */
   private strandEnd(): number {
-    const lifts = (this.at(1, W.PickUp) && !/and (k|p|knit|purl)|ing/.test(this.image(1))) || this.at(1, W.Place) || (this.at(1, Word) && /^(lift|pull|raise|insert)$/.test(this.image(1))) || (this.at(1, SlipStitch) && this.at(2, W.Next) && this.at(3, W.St) && this.at(4, Comma) && this.at(5, W.Place));
+    const lifts = (this.at(1, W.PickUp) && !/and (k|p|knit|purl)|ing/.test(this.image(1))) || this.at(1, W.Place) || (this.at(1, Word) && /^(lift|pull|raise|insert)$/.test(this.image(1))) || (this.at(1, SlipStitch) && this.at(2, Comma) && this.at(3, W.Place)) || (this.at(1, SlipStitch) && this.at(2, W.Next) && this.at(3, W.St) && this.at(4, Comma) && this.at(5, W.Place));
     if (!lifts) return 0;
     let strand = false;
     for (let ahead = 2; ahead < 26; ahead += 1) {
@@ -112,6 +112,7 @@ export class Marks extends Turns {
   }
 
   protected closeAhead(): boolean {
+    if (this.sidesOfGap()) return true;
     if (this.at(1, Word) && /^close$/.test(this.image(1))) return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
     if (this.bareVerb(1)) {
       if (this.wrapWorkAhead()) return true;
@@ -123,15 +124,21 @@ export class Marks extends Turns {
     return this.wrapWorkAhead() || this.strandAhead();
   }
 
+  /** "work tog the 2 sts on either side of the gap": a decrease across it. */
+  private sidesOfGap(): boolean {
+    return this.bareVerb(1) && /^(?:work|k|p|knit|purl)(?: together| tog)? (?:the )?(?:2|two)? ?(?:sts|stitches)? ?(?:together |tog )?(?:on|at) (?:either|each|both) sides? of (?:the )?gap/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '));
+  }
+
   /** One stitch worked together with the mark beside it: takes one stitch and makes one. */
   closeStep = this.RULE('closeStep', (): Work => {
     const start = this.from();
-    const state: { wrap: boolean; strand: number; eaten: number } = { wrap: false, strand: 0, eaten: 1 };
+    const state: { wrap: boolean; strand: number; eaten: number; decrease: boolean } = { wrap: false, strand: 0, eaten: 1, decrease: false };
     this.ACTION(() => {
+      state.decrease = this.sidesOfGap();
       state.wrap = this.wrapWorkAhead();
       state.strand = state.wrap ? 0 : this.strandEnd();
     });
-    this.CONSUME(Any);
+    const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
       GATE: () => state.eaten < state.strand || (!this.at(1, Comma, Semicolon, Close, Open, W.Turn, W.WrapTurn) && !this.at(1, W.Then) && !Number.isNaN(this.LA(1).startOffset) && !this.at(0, Close) && !/^\.$/.test(this.image(1)) && !(this.at(1, W.And) && this.at(2, W.Turn))),
       DEF: () => { this.CONSUME1(Any); this.ACTION(() => { state.eaten += 1; }); },
@@ -140,7 +147,7 @@ export class Marks extends Turns {
       GATE: () => state.strand > 0 && this.at(1, Open) && this.tieKind(1) === 'mark',
       DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME4(Any); },
     });
-    return this.ACTION((): Work => ({ type: 'work', stitch: state.wrap ? 'pick up wrap' : 'close gap', n: null, manner: [], span: this.span(start) }));
+    return this.ACTION((): Work => state.decrease ? { type: 'work', stitch: head.payload?.entry?.name === 'p' ? 'pNtog' : 'kNtog', n: { type: 'count', values: [2], span: this.span(start) }, manner: [], span: this.span(start) } : ({ type: 'work', stitch: state.wrap ? 'pick up wrap' : 'close gap', n: null, manner: [], span: this.span(start) }));
   });
 
   // Brackets that say what a decrease takes
@@ -235,6 +242,35 @@ export class Marks extends Turns {
     return this.ACTION(() => ({ type: 'work', stitch: 'sl', n: { type: 'count', values: [1], span: this.tokenSpan(head) }, manner: ['back'], span: this.span(start) }));
   });
 
+  /** "sl 3 sts back to LH needle", "slip these sts back", "return 3 sts to left needle": stitches go back to be worked again. */
+  protected returnAhead(): boolean {
+    if (!(this.at(1, Stitch) && /^sl/.test(this.payload(1)?.entry?.name ?? '')) && !(this.at(1, Word, W.Place) && /^sl/.test(this.image(1))) && !this.at(1, W.Return)) return false;
+    const back = this.at(1, W.Return) ? 1 : this.clauseHas(2, 8, (ahead) => /^back$/.test(this.image(ahead)));
+    if (back === 0 || this.clauseHas(2, 12, (ahead) => /^held$/.test(this.image(ahead)) || this.at(ahead, W.Holder)) > 0) return false;
+    const to = this.clauseHas(back + 1, 6, (ahead) => this.at(ahead, W.Needle) || /^(lh|left|ln)$/.test(this.image(ahead)));
+    return to > 0 ? /left|lh|\bln\b|^needle/.test(this.image(to)) : this.separator(back + 1);
+  }
+
+  returnStep = this.RULE('returnStep', (): Work => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const state: { count: Count | null; all: boolean } = { count: null, all: false };
+    this.ACTION(() => { state.count = this.countInside(head); if (!/st\b/.test(head.image.toLowerCase())) state.all = true; });
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, W.And, W.Then, W.Turn) && !(this.at(1, Open)),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken)) state.count ??= this.countOf(token);
+          if (this.at(0, W.St) && /^(st|stitch|loop)$/.test(this.image(0)) && state.count === null) state.all = false;
+        });
+      },
+    });
+    return this.ACTION((): Work => ({
+      type: 'work', stitch: 'ret', n: state.count ?? (state.all ? { ...this.countOf(head, [0]), all: true } : this.countOf(head, [1])), manner: [], span: this.span(start),
+    }));
+  });
+
   // Clauses that rule the rest of the row
 
   protected resolveAhead(): boolean {
@@ -255,7 +291,7 @@ export class Marks extends Turns {
     this.OPTION({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) });
     this.CONSUME2(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma) && !this.at(1, Open) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly) || (this.at(1, PlainStitch) && this.at(0, W.And)) || (this.at(1, Stitch) && /^(tog|it)/.test(this.image(2)))) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped, PlainStitch)),
+      GATE: () => !this.at(1, Comma) && !this.at(1, Open) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly, W.By) || (this.at(1, PlainStitch) && this.at(0, W.And)) || (this.at(1, Word) && this.at(0, W.And)) || (this.at(1, Stitch) && /^(tog|it)/.test(this.image(2)))) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped, PlainStitch)),
       DEF: () => {
         this.CONSUME(Any);
         this.ACTION(() => {

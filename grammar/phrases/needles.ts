@@ -122,7 +122,7 @@ export class Needles extends Runs {
           else if (numbered.test(this.image(0))) {
             state.name = `needle ${numbered.exec(this.image(0))?.[1]}`;
             if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
-          } else if (this.at(0, CountToken) && (this.at(-1, W.Needle) || /^n$/.test(this.image(-1)))) {
+          } else if (this.at(0, CountToken) && ((this.at(-1, W.Needle) && token.payload?.values?.length === 1) || /^n$/.test(this.image(-1)))) {
             state.name = `needle ${token.payload?.values?.[0] ?? ''}`;
             if (!/\bon(?:to)?(?: needle| n)?$/i.test(this.words(start, token.startOffset))) state.pending = null;
             if (state.pending !== null) { found.push({ name: state.name, count: state.pending }); state.pending = null; state.name = null; }
@@ -163,6 +163,8 @@ export class Needles extends Runs {
 
   /** "Working back and forth on these 30 sts only", "work first 30 sts of rnd back and forth in rows". */
   protected onlyAhead(): boolean {
+    // "Heel is worked over next 30 sts", "Heel flap is worked back and forth on 30 sts"
+    if (this.at(1, Word, Name) && parts.test(this.image(1)) && /^(?:the )?\w+(?: flap| turn)? (?:is|are) worked (?:flat |back and forth |in rows )*(?:over|on|across)\b/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '))) return this.countBefore(2);
     if (!this.at(1, W.Work, W.Cont, W.Patt)) return false;
     let these = 0;
     let told = false;

@@ -43,7 +43,7 @@ class Phrases extends Series {
 
   /** Whether a step begins here with a word that elsewhere describes: a needle's name, "Distribute", "Rows 1–4 twice". */
   partBegins(): boolean {
-    return this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead();
+    return this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead() || (this.at(1, W.Form) && this.joinAhead());
   }
 
   statedBegins(): boolean {

@@ -37,8 +37,9 @@ export class Places extends PickingUp {
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
+      const each = /\bon each (?:needle|of)\b|\bper needle\b|\bto each needle\b/.test(words);
       const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
-      return { type: 'castOn', count, where, method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count, span: this.span(start) };
+      return { type: 'castOn', count, where, method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
     });
   });
 
@@ -202,6 +203,7 @@ export class Places extends PickingUp {
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
     if (this.at(1, W.Not)) return this.at(2, W.Join);
     if (this.at(1, W.Join)) return !this.joinsColour();
+    if (this.at(1, W.Form)) return /^(ring|round|circle)$/.test(this.image(2)) && this.separator(3);
     if (this.at(1, W.Work, W.Cont)) return this.backAndForth(2);
     if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
     return false;
@@ -271,7 +273,7 @@ export class Places extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {

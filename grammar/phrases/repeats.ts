@@ -40,6 +40,8 @@ export class Repeats extends Charts {
         // "*A**, B; rep from * to **": a mark that is only named as the far end closes and does not open.
         return !(this.at(look - 1, W.To) || (this.at(look - 1, W.And, Dash) && this.at(look - 2, Mark)));
       }
+      // "*k1, p1; rep to last st": the only star of the row needs no name.
+      if (this.at(look, W.Rep) && this.at(look + 1, W.To, W.Across, W.Around)) return true;
       if (this.at(look, W.Rep) && this.at(look + 1, W.From, W.Between)) {
         if (this.at(look + 2, Mark) && this.image(look + 2) === image) return true;
       }
@@ -227,6 +229,8 @@ export class Repeats extends Charts {
         this.CONSUME1(Mark);
         this.OR([
           { GATE: () => this.extentAhead(true), ALT: () => { extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } },
+          // "*k2, kfb* (32)": nothing said behind the closing star means as often as the row holds it.
+          { GATE: () => (this.at(1, FullStop) && !this.at(2, W.Rep)) || Number.isNaN(this.LA(1).startOffset) || (this.at(1, Open) && this.payload(1)?.holds === 'stated'), ALT: () => { this.ACTION(() => { extent = { kind: 'end' }; }); } },
           {
             ALT: () => {
               this.ACTION(() => this.openMarks.push('\u0000'));

@@ -155,12 +155,13 @@ export class RowRepeats extends References {
     const head: { token: KnitToken | null } = { token: null };
     this.many(11, { GATE: () => head.token === null ? this.repeatVerb() > 0 || this.at(1, W.Work, W.Rep) : this.at(0, W.Work, W.Cont, W.To, W.Rep) && this.verbGoesOn(), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { head.token = token; }); } });
     const rows = this.SUBRULE(this.rowsNamed);
-    const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; stepSense?: 'fewer' | 'more'; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
+    const state: { times: RepeatRows['times']; until: Goal | null; ending: EndSide | null; schedule: Segment[]; step: Count | null; stepSense?: 'fewer' | 'more'; omitting?: boolean; inPlace: RepeatRows['inPlace'] } = { times: null, until: null, ending: null, schedule: [], step: null, inPlace: null };
     this.MANY({
       GATE: () => this.repeatTailAhead(state.times !== null || state.until !== null),
       DEF: () => this.OR([
         { GATE: () => this.at(1, Comma) && this.at(2, W.Or, W.Until) || this.at(1, W.Or), ALT: () => this.SUBRULE2(this.orUntil) },
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
+        { GATE: () => this.omittingAhead(), ALT: () => { this.consume(20, Any); this.many(20, { GATE: () => !this.separator(), DEF: () => this.consume(21, Any) }); this.ACTION(() => { state.omitting = true; }); } },
         { GATE: () => this.inPlaceAhead(), ALT: () => { const place = this.SUBRULE(this.inPlaceOf); this.ACTION(() => { state.inPlace = place; }); } },
         { GATE: () => this.at(1, Comma) && this.at(2, W.Work) && this.at(3, CountToken), ALT: () => { this.CONSUME2(Any); this.CONSUME3(Any); const step = this.SUBRULE(this.count); this.ACTION(() => { state.step = step; }); this.MANY2({ GATE: () => !this.separator(), DEF: () => { this.CONSUME4(Any); this.ACTION(() => { if (this.at(0, W.More)) state.stepSense = 'more'; if (/^(fewer|less)$/.test(this.image(0))) state.stepSense = 'fewer'; }); } }); } },
         { GATE: () => this.timesAhead() || this.timesBehindComma(), ALT: () => { this.OPTION3({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME8(Any) }); const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
@@ -183,9 +184,15 @@ export class RowRepeats extends References {
     if (this.at(1, Comma, W.And, W.Then) && this.segmentAhead(2) && !this.at(2, CountToken)) return true;
     if (this.endingSideAhead()) return true;
     if (this.inPlaceAhead()) return true;
+    if (this.omittingAhead()) return true;
     if (this.at(1, Comma)) return (this.at(2, W.Or) && settled) || (this.at(2, W.Work) && this.at(3, CountToken) && this.at(4, W.St)) || (this.at(2, W.Then) && this.segmentAhead(3));
     if (this.at(1, W.To)) return this.at(2, CountToken) && this.at(3, W.St);
     return this.at(1, W.Or) && settled;
+  }
+
+  /** ", omitting the final k1 and p1": the last rows have no stitch left behind the decrease. */
+  private omittingAhead(): boolean {
+    return this.at(1, Comma) && this.at(2, W.Omitting);
   }
 
   private orUntil = this.RULE('orUntil', (): void => {

@@ -26,7 +26,7 @@ export class InRow extends Needles {
       GATE: () => !this.sequenceEnds(),
       DEF: () => {
         this.OR([
-          { GATE: () => this.at(1, Comma, Semicolon, W.And, W.Then, FullStop, Slash) || (this.at(1, Dash) && !this.statedAhead()), ALT: () => this.CONSUME(Any) },
+          { GATE: () => this.at(1, Comma, Semicolon, W.And, W.Then, FullStop, Slash) || (this.at(1, Colon) && this.at(2, W.Rep)) || (this.at(1, Dash) && !this.statedAhead()), ALT: () => this.CONSUME(Any) },
           { GATE: () => this.statedAhead(), ALT: () => { const told = this.SUBRULE(this.statedList); this.ACTION(() => steps.push(...told)); } },
           { GATE: () => this.pickUpAhead(), ALT: () => { const picked = this.SUBRULE(this.pickUpSteps); this.ACTION(() => steps.push(...picked)); } },
           { ALT: () => { const step = this.SUBRULE(this.item); this.ACTION(() => steps.push(step)); } },
@@ -106,7 +106,7 @@ export class InRow extends Needles {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash)),
+      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(() => {

@@ -4,8 +4,8 @@
  *
  *     k 5 sts fewer than on last RS row · p 4 more sts than last row · turn, work back · k across them · k2tog around
  */
-import { Any, Comma, Count as CountToken, type KnitToken, Name, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
-import type { AndSoOn, Count, Extent, Repeat, Side, Work } from '../tree.ts';
+import { Any, Comma, Count as CountToken, type KnitToken, Name, Open, Ordinal, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import type { AndSoOn, Count, Extent, Goal, Repeat, Side, Work } from '../tree.ts';
 import { Repeats } from './repeats.ts';
 
 /** Parts of a piece whose stitches a round or row may run over. */
@@ -58,6 +58,7 @@ export class Runs extends Repeats {
   protected backAhead(): boolean {
     if (!this.runVerb(1) || this.payload(1)?.values !== undefined) return false;
     if (/^back$/.test(this.image(2))) return this.separator(3) || this.at(3, W.And, W.Then, W.To, W.Across);
+    if (this.at(2, W.More) && /^again$/.test(this.image(2))) return this.separator(3) || this.at(3, W.With);
     // "k across them", "k them again", "k these sts"
     return this.themAhead(2) > 0 || this.namedPart() > 0 || this.loneAhead();
   }
@@ -73,7 +74,10 @@ export class Runs extends Repeats {
   private namedPart(): number {
     let ahead = 2;
     if (this.at(ahead, W.Across)) ahead += 1;
+    if (this.at(ahead, W.St) && this.at(ahead + 1, W.Of, W.On, W.From) && ((/^n$/.test(this.image(ahead + 2)) || this.at(ahead + 2, W.Needle)) && this.at(ahead + 3, CountToken))) return this.at(ahead + 4, W.On, W.To, W.Into) ? ahead + 5 + (/^n$/.test(this.image(ahead + 5)) || this.at(ahead + 5, W.Needle) ? 1 : 0) : ahead + 3;
+    if (this.at(ahead, Ordinal, W.First, W.Other)) ahead += 1;
     if (!this.at(ahead, Word, Name) || !namedParts.test(this.image(ahead))) return 0;
+    if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St)) return 0;
     ahead += 1;
     if (this.at(ahead, W.St)) ahead += 1;
     return this.separator(ahead) || this.at(ahead, W.And, W.Then, W.In, Open, W.With) ? ahead - 1 : 0;
@@ -95,7 +99,7 @@ export class Runs extends Repeats {
     const verb = this.CONSUME(Any) as KnitToken;
     this.MANY({
       GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || (this.at(1, W.To) && this.at(2, W.End)) || (this.at(1, W.End) && this.at(0, W.To)),
-      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, Word, Name)) extent = { kind: 'part', name: this.image(0) }; } if (/^them$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
+      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, CountToken) && extent.kind === 'end') extent = { kind: 'part', name: `needle ${this.image(0)}` }; else if (this.at(0, Word, Name) && extent.kind === 'end' && !/^(n|onto)$/.test(this.image(0))) extent = { kind: 'part', name: `${this.at(-1, Ordinal, W.First, W.Other) ? `${this.image(-1)} ` : ''}${this.image(0)}` }; } if (/^(them|again)$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
     });
     return this.ACTION(() => this.runOf(verb, extent, start));
   });
@@ -107,19 +111,33 @@ export class Runs extends Repeats {
   }
 
   protected aroundAhead(): boolean {
+    if (this.everyAhead()) return true;
     if (!this.at(1, Stitch) || this.at(1, PlainStitch)) return false;
     const ahead = this.at(2, Word) && /^(all)$/.test(this.image(2)) ? 3 : 2;
     return (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken, W.To)) || (this.at(ahead, W.To) && this.at(ahead + 1, W.End) && !this.at(1, PlainStitch));
   }
 
+  /** "inc in every st", "kfb in each st": once in every stitch there is. */
+  private everyAhead(): boolean {
+    if (!this.at(1, W.Inc) && !this.at(1, Stitch)) return false;
+    if (!this.at(2, W.In, W.Into)) return false;
+    if (this.at(3, W.Across)) return /^(every|all)/.test(this.image(3));
+    return this.at(3, W.Every, W.Each, W.All) && this.at(4, W.St) && !this.at(5, CountToken);
+  }
+
   /** "kfb around", "k2tog across", "ssk to end of rnd". */
   aroundRun = this.RULE('aroundRun', (): Repeat => {
     const start = this.from();
+    let extent: Extent = { kind: 'end' };
+    const state = { every: false };
+    this.ACTION(() => { state.every = this.everyAhead(); });
     const token = this.CONSUME(Any) as KnitToken;
-    this.OPTION({ GATE: () => this.at(1, Word) && this.image(1) === 'all', DEF: () => this.CONSUME1(Any) });
-    const extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+    this.OR([
+      { GATE: () => state.every, ALT: () => this.AT_LEAST_ONE({ GATE: () => this.at(1, W.In, W.Into, W.Every, W.Each, W.All, W.St, W.Across, W.Around) && !(this.at(0, W.Across) || (this.at(0, W.St) && !this.at(1, W.Across, W.Around))), DEF: () => this.CONSUME1(Any) }) },
+      { ALT: () => { this.OPTION({ GATE: () => this.at(1, Word) && this.image(1) === 'all', DEF: () => this.CONSUME2(Any) }); extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } },
+    ]);
     return this.ACTION((): Repeat => {
-      const stitch = token.payload?.entry?.name ?? token.image.toLowerCase();
+      const stitch = token.payload?.entry?.name ?? (token.tokenType === W.Inc ? 'kfb' : token.image.toLowerCase());
       const child: Work = { type: 'work', stitch, n: this.countInside(token), manner: [], span: this.tokenSpan(token), ...(token.payload?.m === undefined ? {} : { m: token.payload.m }) };
       return { type: 'repeat', form: 'run', verb: stitch, children: [child], extent, once: [], ending: null, mark: null, markSpan: null, span: this.span(start) };
     });
@@ -187,6 +205,8 @@ export class Runs extends Repeats {
   etcStep = this.RULE('etcStep', (): AndSoOn => {
     const start = this.from();
     this.CONSUME(Any);
-    return this.ACTION(() => ({ type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until: null, ending: null, stated: [], span: this.span(start) }));
+    let until: Goal | null = null;
+    this.OPTION({ GATE: () => this.at(1, W.Until) || (this.at(1, Comma) && this.at(2, W.Until)), DEF: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) }); this.CONSUME2(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { until = goal; }); } });
+    return this.ACTION(() => ({ type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until, ending: null, stated: [], span: this.span(start) }));
   });
 }

@@ -129,7 +129,7 @@ export class Shaping extends InRow {
 
   private scheduleCountAhead(): boolean {
     if (this.at(1, W.Until)) return this.at(2, CountToken) ? this.at(3, W.St, W.Rem) || (this.at(3, Word) && this.at(4, W.St)) : this.at(2, W.There) && this.at(3, CountToken);
-    if (this.at(1, W.To)) return this.at(2, CountToken) && this.at(3, W.St);
+    if (this.at(1, W.To)) return this.at(2, CountToken) && (this.at(3, W.St, Comma, Semicolon) || this.separator(3));
     // ", reducing to 40 sts"
     return this.at(1, Comma) && this.at(2, W.Inc, W.Dec) && this.at(3, W.To) && this.at(4, CountToken) && this.at(5, W.St);
   }
@@ -165,8 +165,18 @@ export class Shaping extends InRow {
     return 0;
   }
 
+  /** Tokens of "On 5th and every foll 4th row,", "every RS row," before the command; 0 when none stand there. */
+  protected scheduleBefore(): number {
+    if (!this.at(1, W.On, W.Every, W.Alt, W.In) || !this.segmentAhead(1)) return 0;
+    for (let ahead = 2; ahead < 14; ahead += 1) {
+      if (this.at(ahead, Comma)) return this.at(ahead + 1, W.Inc, W.Dec, W.BindOff, W.CastOn) ? ahead : 0;
+      if (this.separator(ahead)) return 0;
+    }
+    return 0;
+  }
+
   protected shapeAhead(): boolean {
-    const skipped = this.placeBefore();
+    const skipped = this.placeBefore() || this.scheduleBefore();
     if (skipped > 0) return this.at(skipped + 1, W.Inc, W.Dec) && this.at(skipped + 2, CountToken);
     if (!this.at(1, W.Inc, W.Dec)) return false;
     if (this.at(2, CountToken)) {
@@ -180,6 +190,8 @@ export class Shaping extends InRow {
   /** "Dec 1 st at neck edge on next 4 rows, then on foll 5 alt rows". */
   shape = this.RULE('shape', (): Shape => {
     const start = this.from();
+    const segments: Segment[] = [];
+    this.OPTION5({ GATE: () => this.scheduleBefore() > 0, DEF: () => { const read = this.SUBRULE2(this.schedule); this.ACTION(() => segments.push(...read)); } });
     this.MANY2({ GATE: () => !this.at(1, W.Inc, W.Dec), DEF: () => this.CONSUME3(Any) });
     const before = this.ACTION(() => this.words(start, this.from()).toLowerCase());
     const head = this.CONSUME(Any) as KnitToken;
@@ -191,7 +203,6 @@ export class Shaping extends InRow {
       DEF: () => this.CONSUME2(Any),
     });
     const to = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
-    const segments: Segment[] = [];
     this.OPTION2({ GATE: () => this.segmentAhead(1), DEF: () => { const read = this.SUBRULE(this.schedule); this.ACTION(() => segments.push(...read)); } });
     // "at beg of next row and at same edge on foll 3 rows"
     let same = false;
@@ -228,7 +239,7 @@ export class Shaping extends InRow {
   }
 
   protected edgeRowsAhead(): boolean {
-    const skipped = this.placeBefore();
+    const skipped = this.placeBefore() || this.scheduleBefore();
     const verb = skipped + 1;
     if (!this.at(verb, W.BindOff, W.CastOn)) return false;
     if (skipped > 0) return this.at(verb + 1, CountToken) && this.at(verb + 2, W.St);
@@ -252,6 +263,8 @@ export class Shaping extends InRow {
     const noteEdge = (): void => {
       if (this.at(0, W.Edge) && edge === null) edge = edgeNamed(`${this.image(-1)} edge`);
     };
+    const ahead: Segment[] = [];
+    this.OPTION6({ GATE: () => this.scheduleBefore() > 0, DEF: () => { const read = this.SUBRULE3(this.schedule); this.ACTION(() => ahead.push(...read)); } });
     this.MANY4({ GATE: () => !this.at(1, W.BindOff, W.CastOn), DEF: () => { this.CONSUME4(Any); this.ACTION(() => noteEdge()); } });
     const head = this.CONSUME(Any) as KnitToken;
     // "every other row: 3 sts once, 2 sts twice"
@@ -273,6 +286,7 @@ export class Shaping extends InRow {
         this.OPTION({ GATE: () => this.segmentAhead(1), DEF: () => { const read = this.SUBRULE(this.schedule); this.ACTION(() => rows.push(...read)); } });
         // "3 sts once, 2 sts twice"
         this.OPTION1({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { rows.push({ type: 'segment', kind: 'follEvery', n: often.count, k: interval.k, more: 'plain', until: null, span: this.span(from) }); }); } });
+        this.ACTION(() => { if (rows.length === 0) rows.push(...ahead.splice(0)); });
         this.ACTION(() => parts.push({ count, rows, span: this.span(from) }));
       },
     });

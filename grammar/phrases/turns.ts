@@ -3,8 +3,8 @@
  *
  *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
  */
-import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
-import type { Marker, Turn } from '../tree.ts';
+import { SlipStitch, Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import type { Count, Marker, Turn } from '../tree.ts';
 import { Extents } from './extents.ts';
 
 /** The method of a short row that a word names. */
@@ -38,12 +38,26 @@ export class Turns extends Extents {
     if (this.at(1, W.WrapTurn)) return true;
     if (this.at(1, W.Turn)) return true;
     if (this.at(1, W.Twin)) return true;
+    if (this.twinTold() > 0) return true;
     if (this.at(1, Word) && /^(jsr|j-turn)$/.test(this.image(1))) return true;
     if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
     if (this.at(1, W.Not)) return this.at(2, W.Turn);
     // "leave rem sts on a holder" with no turn before it is a holder's phrase.
     if (this.at(1, W.Leaving)) return ((this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)))) && !this.within(2, 10, W.Holder);
     return false;
+  }
+
+  /** "k into st below next st, place on LH needle, turn": tokens to the turn; 0 when this is told otherwise. */
+  private twinTold(): number {
+    const below = /^[kp]1?b/.test(this.payload(1)?.entry?.name ?? '') || /below/.test(this.image(1)) || (this.at(1, PlainStitch) && this.payload(1)?.values === undefined && /^[^,;]*below/.test(`${this.image(2)} ${this.image(3)} ${this.image(4)} ${this.image(5)}`));
+    if (!this.at(1, Stitch) || !below) return 0;
+    let place = false;
+    for (let ahead = 2; ahead < 24; ahead += 1) {
+      if (this.at(ahead, W.Place, W.Return)) place = true;
+      if (this.at(ahead, W.Turn)) return place ? ahead : 0;
+      if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined) return 0;
+    }
+    return 0;
   }
 
   override turnStep = this.RULE('turnStep', (): Turn => {
@@ -57,6 +71,7 @@ export class Turns extends Extents {
       { GATE: () => this.at(1, W.Wrapped), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.Wrapped, W.Next, W.St, Comma, W.And) && !this.at(1, W.Turn), DEF: () => this.CONSUME4(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { method = 'wrap'; }); } },
       { GATE: () => this.at(1, W.Not), ALT: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { not = true; }); this.OPTION3({ GATE: () => this.at(1, W.After) , DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }) }); } },
       { GATE: () => this.at(1, W.Turn), ALT: () => { this.CONSUME9(Any); } },
+      { GATE: () => this.twinTold() > 0, ALT: () => { this.MANY6({ GATE: () => !this.at(1, W.Turn), DEF: () => this.CONSUME(Any) }); this.CONSUME(W.Turn); this.ACTION(() => { method = 'twin'; }); } },
       { GATE: () => this.at(1, Word) && /^j/.test(this.image(1)), ALT: () => { this.CONSUME(Word); this.ACTION(() => { method = 'pin'; }); } },
       { ALT: () => { const left = this.SUBRULE1(this.leavingClause); this.ACTION(() => Object.assign(state, left, { first: false })); } },
     ]);
@@ -69,6 +84,9 @@ export class Turns extends Extents {
       GATE: () => state.first && this.leavingAhead(),
       DEF: () => { const left = this.SUBRULE(this.leavingClause); this.ACTION(() => Object.assign(state, left)); },
     });
+    // "turn work inside out"
+    let insideOut = false;
+    this.OPTION8({ GATE: () => this.at(0, W.Turn) && /^inside$/.test(this.image(1)), DEF: () => { this.MANY5({ GATE: () => /^(inside|out)$/.test(this.image(1)), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { insideOut = true; }); } });
     // "turn using German short rows", "turn using your favourite method"
     this.OPTION7({
       GATE: () => this.at(0, W.Turn) && this.at(1, W.With, W.By, Word) && (this.at(1, W.With) || /^(by|in)$/.test(this.image(1))) && this.methodAhead(),
@@ -84,7 +102,7 @@ export class Turns extends Extents {
     });
     return this.ACTION(() => ({
       type: 'turn', method: not || quarter ? 'plain' : method, leaving: state.leaving === null ? null : this.countOf(state.leaving), holds: state.holds, span: this.span(start),
-      ...(not ? { not: true } : {}), ...(quarter ? { quarter: true } : {}),
+      ...(not ? { not: true } : {}), ...(quarter ? { quarter: true } : {}), ...(insideOut ? { insideOut: true } : {}),
     }));
   });
 
@@ -134,7 +152,10 @@ export class Turns extends Extents {
   }
 
   protected markerAhead(): boolean {
-    if (this.at(1, Stitch)) return this.payload(1)?.entry?.kind === 'marker';
+    if (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'marker') return true;
+    if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && this.at(2, W.Marker, W.Bor);
+    if (this.at(1, Stitch)) return false;
+    if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`)) return this.at(3, W.At) || this.at(4, W.At);
     if (this.at(1, Word)) {
       if (markerWords.test(this.image(1))) return true;
       if (/^(slip|remove|removing|slipping|replace|mark|hang|remove)$/.test(this.image(1))) return this.markerWithin(2, 4) || this.image(1) === 'mark';
@@ -143,6 +164,11 @@ export class Turns extends Extents {
     if (this.at(1, W.Place)) return this.markerWithin(2, 5);
     if (this.at(1, W.Not)) return false;
     return false;
+  }
+
+  /** "pm 20 sts in from each edge", "after 20 sts": how far in the marker stands. */
+  private markerCountAhead(): boolean {
+    return this.at(2, W.St) && (this.at(0, W.After) || (this.at(3, W.In, W.From) && this.within(4, 4, W.Edge, W.End, W.Beg)));
   }
 
   private markerWithin(from: number, count: number): boolean {
@@ -163,16 +189,17 @@ export class Turns extends Extents {
       op = /^(sm|slip|slm|slipping|sl)/.test(name) ? 'slip' : /^r(m|emov)/.test(name) ? 'remove' : /^(replace|return)/.test(name) ? 'replace' : /^(mark|hang)$/.test(name) ? 'hang' : 'place';
     });
     let atRow = false;
+    const state: { in: Count | null } = { in: null };
     let words = start;
     this.ACTION(() => { words = this.LA(0).startOffset + this.LA(0).image.length; });
     this.MANY({
-      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, CountToken) && this.at(0, W.Place))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
-      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
+      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, CountToken) && (this.at(0, W.Place) || this.markerCountAhead())) || (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) || (this.at(1, W.Holder) && this.at(0, W.Place, Word))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
+      DEF: () => { const word = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken) && this.at(1, W.St)) state.in = this.countOf(word); if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
     });
     return this.ACTION(() => {
       const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const name = /\b(?:for )?(bor|beg(?:inning)?(?: of)?(?: the)? (?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
-      return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow, span: this.span(start) };
+      return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow: atRow && state.in === null, ...(state.in === null ? {} : { at: { count: state.in, from: /each|both/.test(described) ? 'eachEnd' as const : 'beginning' as const } }), span: this.span(start) };
     });
   });
 }

@@ -80,9 +80,9 @@ export function outline(node: Statement): string {
       return `${node.form === 'list' ? (node.repeats === 'last' ? 'list of which last' : 'list') : node.form === 'star' ? (node.mark ?? '*') : ''}[${list(node.children)}${node.once.length > 0 ? ` | ${list(node.once)}` : ''}]→${extent(node.extent)}${end}`;
     }
     case 'turn':
-      return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
+      return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.insideOut ? ' inside out' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
     case 'marker':
-      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}`;
+      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}${node.at ? ` ${num(node.at.count)} from ${node.at.from}` : ''}`;
     case 'castOn':
       return `CO ${num(node.count)} ${node.where}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
     case 'bindOff':
@@ -119,7 +119,7 @@ export function outline(node: Statement): string {
     case 'repeatRows': {
       const { rows } = node;
       const which = [rows.kind, num(rows.count), rows.name ?? '', rows.numbers.join(','), rows.of ? `of ${rows.of}` : '', rows.mark ?? '', rows.toMark ? `to ${rows.toMark}` : ''].filter((word) => word !== '').join(' ');
-      return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.step ? ` step ${num(node.step)}${node.stepSense ? ` ${node.stepSense}` : ''}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
+      return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.omitting ? ' omitting' : ''}${node.step ? ` step ${num(node.step)}${node.stepSense ? ` ${node.stepSense}` : ''}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
     }
     case 'plain':
       return `plain ${num(node.count)} ${node.unit}s${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.beginRow ? ` beg row ${node.beginRow}` : ''}${node.of ? ` of ${node.of}` : ''}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
