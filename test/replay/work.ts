@@ -5,10 +5,11 @@ import { vocabularyOf } from '../../grammar/vocabulary.ts';
 import type { Pattern, Section } from '../../src/pattern/pattern.ts';
 import { observationsOf } from '../../src/replay/book.ts';
 import type { Held } from '../../src/replay/holders.ts';
-import { live, type Needles } from '../../src/replay/needles.ts';
+import { emptyNeedles, live, type Needles } from '../../src/replay/needles.ts';
 import { allSizes, newPlay } from '../../src/replay/play.ts';
 import type { Entry, Observation } from '../../src/replay/replay.ts';
 import { playFrom } from '../../src/replay/statements.ts';
+import { type Hands, type RowChoice, unfinished, workSteps } from '../../src/replay/work.ts';
 
 export interface WorkOptions {
   /** Stitches on the left needle, one number per size. */
@@ -131,4 +132,37 @@ export function gaps(needles: Needles): { at: number; method: string }[] {
     .filter((mark) => mark.kind === 'gap')
     .map((mark) => ({ at: rightSide ? mark.at : total - mark.at, method: mark.method ?? 'plain' }));
   return [...left, ...right].sort((a, b) => a.at - b.at);
+}
+
+/** Works the first row of the text read in one certain way: whether it fits, and the stitches after it. */
+export function workAs(text: string, options: WorkOptions, choice: RowChoice): { fits: boolean; end: number } {
+  const start = typeof options.start === 'number' ? options.start : (options.start[0] as number);
+  const pattern = patternOf(text, 1);
+  const row = (pattern.sections[0] as Section).statements.find((statement) => statement.type === 'row');
+  if (row?.type !== 'row') throw new Error(`no row in: ${text}`);
+  const needles = emptyNeedles();
+  needles.left = {
+    n: start,
+    marks: (options.markers ?? []).map((at) => ({ kind: 'marker' as const, name: null, at: start - at })).sort((a, b) => a.at - b.at),
+  };
+  needles.mode = options.mode ?? 'flat';
+  needles.side = options.side ?? 'RS';
+  const hands: Hands = {
+    needles,
+    size: 0,
+    vocabulary: pattern.vocabulary,
+    held: [],
+    piece: '',
+    choice,
+    taken: 0,
+    made: 0,
+    off: 0,
+    base: 0,
+    last: 0,
+    turned: false,
+    divided: false,
+    asides: [],
+  };
+  const trouble = workSteps(hands, row.children);
+  return { fits: trouble === null && unfinished(hands) === 0, end: live(needles) };
 }
