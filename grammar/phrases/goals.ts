@@ -3,7 +3,7 @@
  *
  *     until armhole measures 19 cm · until 76 sts rem · until 96 rows have been worked · ending with a WS row · when front measures 28 cm
  */
-import { Name, Fabric, Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+import { TimesNumber, Name, Fabric, Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
 import type { EndSide, Goal } from '../tree.ts';
 import { Shaping } from './shaping.ts';
@@ -105,6 +105,7 @@ export class Goals extends Shaping {
   }
 
   protected triggerAhead(): boolean {
+    if (this.at(1, TimesNumber) && this.image(1) === 'once') return this.within(2, 10, W.Measures, W.Matches);
     return this.at(1, Word) && /^(when|once|after|before)$/.test(this.image(1)) && !this.at(2, Comma);
   }
 

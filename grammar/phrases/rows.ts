@@ -295,6 +295,8 @@ export class Rows extends RowRepeats {
         if (!this.at(ahead, Word, W.Inc, W.All, W.More, W.These, W.Edge, W.First, W.Last, W.CastOn) || /^(next|rem)/.test(this.image(ahead))) return false;
       }
     }
+    // "cont armhole shaping", "cont to dec at armhole edge as set"
+    if (this.at(1, W.Cont) && (this.within(2, 6, W.Shaping) || (this.at(2, W.To) && this.at(3, W.Inc, W.Dec)) || this.at(2, W.Inc, W.Dec)) && !this.within(2, 16, W.Until, CountToken, W.Row, W.Every)) return true;
     if (!this.at(1, W.Keep)) return false;
     for (let ahead = 2; ahead < 24; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, W.SameTime, Dash)) return ahead > 2;
