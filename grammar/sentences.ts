@@ -1,5 +1,5 @@
 /** Cutting the tokens of a passage into sentences. A full stop ends one only where a knitter would stop. */
-import { Close, Colon, Count, endOf, FullStop, isA, type KnitToken, Mark, Open, Semicolon, W } from './tokens.ts';
+import { Close, Colon, Comma, Count, endOf, FullStop, isA, type KnitToken, Mark, Open, Semicolon, W } from './tokens.ts';
 
 /** Whether a star opened before `index` is named again behind it, so that the sentence runs on. */
 function starOpen(tokens: readonly KnitToken[], from: number, index: number): boolean {
@@ -24,6 +24,18 @@ function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
   return isA(tokens[index], W.Row, W.Round) && isA(tokens[index + 1], Count) && (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'));
 }
 
+/** "*K2, p2*. Rep from * to end": the star is shut just before the full stop and named again behind it, over the row. */
+function starShut(tokens: readonly KnitToken[], from: number, index: number): boolean {
+  const shut = tokens[index - 1];
+  if (!isA(shut, Mark) || shut?.image.length !== 1) return false;
+  const opened = tokens.slice(from, index - 1).some((token, at) => isA(token, Mark) && token.image === shut.image && !isA(tokens[from + at - 1], W.From, W.Between, W.To));
+  const named = tokens.slice(index + 1, index + 4).findIndex((token) => isA(token, Mark) && token.image === shut.image);
+  if (!opened || named < 0) return false;
+  let at = index + 2 + named;
+  if (isA(tokens[at], W.To, W.And) && isA(tokens[at + 1], Mark)) at += 2;
+  return isA(tokens[at], W.Across, W.Around, FullStop) || at >= tokens.length || (isA(tokens[at], W.To) && isA(tokens[at + 1], W.End, W.Last, W.Marker, W.Bor));
+}
+
 /** Ranges `[from, to)` of tokens, one for each sentence; the full stop belongs to the sentence it ends. */
 export function sentencesOf(tokens: readonly KnitToken[], text: string): { readonly from: number; readonly to: number }[] {
   const ranges: { from: number; to: number }[] = [];
@@ -42,13 +54,13 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     if (depth > 0 || !isA(token, FullStop)) continue;
     const next = tokens[index + 1];
     if (next !== undefined) {
-      if (isA(next, FullStop)) continue;
+      if (isA(next, FullStop, Comma, Semicolon)) continue;
       const gap = text.slice(endOf(token), next.startOffset);
       // "st.st", "k.1": no space, no end.
       if (gap === '' && !isA(next, Close)) continue;
       const letter = text[next.startOffset] ?? '';
       if (/\p{Ll}/u.test(letter) && !/\n\s*\n/.test(gap) && !/^[kp]\d/.test(text.slice(next.startOffset, next.startOffset + 2))) continue;
-      if (isA(next, W.Rep) && isA(tokens[index + 2], W.From, W.Between, Mark) && starOpen(tokens, from, index)) continue;
+      if (isA(next, W.Rep) && isA(tokens[index + 2], W.From, W.Between, Mark) && (starOpen(tokens, from, index) || starShut(tokens, from, index))) continue;
     }
     ranges.push({ from, to: index + 1 });
     from = index + 1;

@@ -89,6 +89,7 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   markPattern.lastIndex = offset;
   const mark = markPattern.exec(text);
   if (mark) return make(mark[0].length, Mark);
+  if (/[*†‡]/.test(text[offset - 1] ?? '') && /^['’]?s\b/i.test(text.slice(offset, offset + 3))) return make(/^['’]/.test(text[offset] ?? '') ? 2 : 1, W.The);
   const number = numberAt(text, offset, sizes);
   const known = matchAt(text, offset, vocabulary, sizes);
   wordPattern.lastIndex = offset;
@@ -161,6 +162,8 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
       token.tokenType = type;
       token.tokenTypeIdx = type.tokenTypeIdx ?? 0;
     }
+    // "rep. from *", "*k2, p2*, rep between *'s": neither the full stop nor the ending says anything.
+    if (isA(token, W.From, W.Between) && isA(tokens.at(-1), FullStop) && isA(tokens.at(-2), W.Rep)) tokens.pop();
     if (token.tokenType !== W.The) tokens.push(token);
   }
   pairBrackets(tokens);

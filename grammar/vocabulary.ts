@@ -218,6 +218,8 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
       }
       return;
     }
+    // "K. 2", "k. 2 tog.": old leaflets put a full stop behind every abbreviation.
+    if (character === '.' && index - start <= 3 && !at.next.has('.') && /[a-z]/i.test(text[index - 1] ?? '') && /^\.\s?\d/.test(text.slice(index, index + 3))) seek({ ...at, meanings: null }, index + 1, n, nOffset, nLength, m);
     const gap = at.next.get(' ');
     if (gap !== undefined && (/\d/.test(character) || /[\d)\]]/.test(text[index - 1] ?? ''))) seek(gap, index, n, nOffset, nLength, m);
     const next = at.next.get(character);

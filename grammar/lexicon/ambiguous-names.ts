@@ -51,6 +51,10 @@ export const ambiguousNames: readonly Ambiguity[] = [
       'w fwd',
       'wool forward',
       'yft',
+      'bring yarn forward',
+      'bring the yarn forward',
+      'bring wool forward',
+      'bring the wool forward',
     ],
     readings: [
       { name: 'yf (move)', when: [{ kind: 'undoneBy', entry: 'yb' }] },

@@ -35,6 +35,10 @@ export const yarnOvers: readonly Entry[] = [
   {
     name: 'yfwd',
     spellings: [
+      'bring yarn forward',
+      'bring the yarn forward',
+      'bring wool forward',
+      'bring the wool forward',
       'yfwd',
       'yf',
       'y fwd',

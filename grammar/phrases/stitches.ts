@@ -45,6 +45,11 @@ export class Stitches extends Places {
       GATE: () => (this.at(1, TimesNumber) && !this.at(2, W.More, W.InAll)) || (this.at(1, CountToken) && this.at(2, W.Times) && !this.at(3, W.More)) || (this.at(1, W.Times) && this.at(2, CountToken)),
       DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['bracket'] }); this.ACTION(() => { times = often.count; }); },
     });
+    // "kfb in each of next 3 sts", "k2tog in last st"
+    this.OPTION5({
+      GATE: () => this.eachStitchAhead(),
+      DEF: () => this.MANY4({ GATE: () => this.at(1, W.In, W.Into, W.Each, W.Every, W.Of, W.Next, W.Same, W.St, W.First, W.Last, W.Foll) || (this.at(1, CountToken) && this.at(0, W.Next, W.Last, W.First, W.Of, W.Foll)), DEF: () => { const token = this.CONSUME8(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken)) times = this.countOf(token); }); } }),
+    });
     // A remark on the stitch: "sk2p (2 sts dec'd)" is a stated change and stays outside; "ssk (left-leaning)" is passed over.
     return this.ACTION((): Work | PullOver => {
       const name = token.payload?.entry?.name;
@@ -57,6 +62,15 @@ export class Stitches extends Places {
     });
     });
   });
+
+  private eachStitchAhead(): boolean {
+    if (!this.at(1, W.In, W.Into)) return false;
+    for (let ahead = 2; ahead < 7; ahead += 1) {
+      if (this.at(ahead, W.St)) return ahead > 2;
+      if (!this.at(ahead, W.Each, W.Every, W.Of, W.Next, W.Same, W.First, W.Last, W.Foll, CountToken)) return false;
+    }
+    return false;
+  }
 
   protected isDouble(token: KnitToken): boolean {
     return token.tokenType === W.Double;
