@@ -11,7 +11,7 @@ import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
 import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
-import { countsTold, needless } from './told-counts.ts';
+import { countsTold, exception, needless } from './told-counts.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface ReadOptions {
@@ -128,7 +128,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         continue;
       }
       const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
-      const goesOn = isA(rest[0], W.Cont) || (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
+      const goesOn = isA(rest[0], W.Cont) || (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) || (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
       if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {
         const parsed = statementAt(rest, base, text);
         // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
@@ -346,6 +346,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "At each neck edge, dec 1 st …": the place stands before the command.
     const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(tokens.slice(at, to), base, text) !== null;
+    const except = label === null ? exception(tokens, at, to, text, base) : null;
+    if (except !== null) {
+      flush();
+      out.push(except);
+      return;
+    }
     const told = label === null ? countsTold(tokens, at, to, text, base) : null;
     if (told !== null) {
       told.stated.forEach(attach);
@@ -359,7 +365,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
-    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
+    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
     if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to)))) {
       const begins = introduced(at, to);
       if (begins < 0) {

@@ -207,7 +207,7 @@ function holding(inside: readonly KnitToken[]): Holds {
   const first = inside[0];
   if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
   // What a decrease takes, how marks lie, what comes "per row": told about the stitches, not a count of them.
-  if (!has(Stitch) && ((has(W.Gap) && has(W.From)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
+  if (!has(Stitch) && ((has(W.Gap) && has(W.From)) || (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) || (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
   const statedWord = has(W.St) || has(W.Row, W.Round, W.Ridge);
   if (has(Stitch) && !(statedWord && inside.every((token) => !isA(token, Stitch) || token.payload?.entry?.kind === 'marker'))) {
     return 'group';

@@ -5,7 +5,7 @@
  *     These 32 sts are the heel · On the last RS row you should knit 12 sts before turning
  */
 import { Count as CountToken, endOf, isA, type KnitToken, Ordinal, PlainStitch, Semicolon, W } from './tokens.ts';
-import type { Stated } from './tree.ts';
+import type { Declare, Stated } from './tree.ts';
 
 const holds = /^(holds?|has|have|carries|carry|contains?|with|will|should)$/;
 
@@ -92,5 +92,24 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
 
 /** "There is no need to pick up the wraps", "Do not hide wraps in garter st": advice about marks that orders nothing. */
 export function needless(words: string): boolean {
+  // What rows and wedges look like, told of the whole piece.
+  if (/^(?:every|each) (?:(?:rs|ws|right-side|wrong-side|short) )?(?:row|rnd|round|wedge|section|triangle|square|strip|panel|repeat|pair) (?:of rows )?(?:stops|ends|begins|starts|adds|grows|is|has|will|gets|turns|brings|takes)\b/i.test(words)) return true;
   return /^(?:there(?:'s| is) no need|it is not necessary|it isn't necessary|no need|you (?:do not|don't) (?:need|have)|(?:do not|don't) (?:pick up|hide|work) (?:the )?wraps|wraps (?:do not|don't|need not))\b/i.test(words);
+}
+
+/**
+ * A sentence that makes an exception and works no stitch itself: "Do not CO after Wedge 9", "Keep Needle 2 in patt, and
+ * knit every stitch on Needles 1 and 3 except where told to decrease"; "Turn the heel" as a heading. Null for any other.
+ */
+export function exception(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Declare | null {
+  const first = tokens[from];
+  const last = tokens[to - 1];
+  if (first === undefined || last === undefined) return null;
+  const words = text.slice(first.startOffset, endOf(last)).replace(/\s+/g, ' ').replace(/\.$/, '');
+  const span = { start: base + first.startOffset, end: base + endOf(last) };
+  const made = (what: Declare['what']): Declare => ({ type: 'declare', what, name: words.toLowerCase(), multiple: null, count: null, span });
+  if (/^turn(?:ing)? (?:the )?(?:heel|toe|hem)(?: (?:as follows|as foll))?:?$/i.test(words)) return made('title');
+  if (/^(?:do not|don't) (?:co|cast on|bo|bind off|cast off|turn|inc|dec|join|rep|repeat)\b[^,;]* (?:after|before|until|in|on|at) (?:the )?(?:last |final |first )?(?:wedge|section|square|triangle|strip|repeat|rep|panel|tier|motif)\b[^,;]*$/i.test(words)) return made('rule');
+  if (/^keep(?:ing)?\b/i.test(words) && /\bexcept (?:where|when|as|for|on)\b/i.test(words)) return made('rule');
+  return null;
 }

@@ -182,6 +182,8 @@ export interface CastOn extends Base {
   readonly provisional: boolean;
   /** "12 on each needle": the number printed per needle. */
   readonly perNeedle: Count | null;
+  /** "over those cast off", "above each gap": at every gap that the last row's bind-offs left. */
+  readonly overGaps?: boolean;
 }
 
 export interface BindOff extends Base {
@@ -191,12 +193,14 @@ export interface BindOff extends Base {
   readonly manner: readonly string[];
   /** "(including st on needle)" after the stitches that follow says the loop is counted in. */
   readonly loopCounted: boolean | null;
+  /** How it is done, told behind a colon: "k1, *k1, slip both sts back …, k them tog; rep from *". */
+  readonly recipe?: string;
 }
 
 /** Stitches that leave the needle for a holder, waste yarn, a spare needle or a pin. */
 export interface Hold extends Base {
   readonly type: 'hold';
-  readonly which: 'first' | 'last' | 'next' | 'centre' | 'remaining' | 'these' | 'other';
+  readonly which: 'first' | 'last' | 'firstAndLast' | 'next' | 'centre' | 'remaining' | 'these' | 'other';
   readonly count: Count | null;
   readonly holder: string;
   readonly name: string | null;

@@ -87,7 +87,9 @@ export class PickingUp extends Marks {
     this.MANY({
       GATE: () => this.pickContinues() > 0,
       DEF: () => {
-        this.MANY1({ GATE: () => !this.at(1, CountToken), DEF: () => this.CONSUME(Any) });
+        const skip = { left: 0 };
+        this.ACTION(() => { skip.left = this.pickContinues() - 1; });
+        this.MANY1({ GATE: () => skip.left > 0, DEF: () => { this.CONSUME(Any); this.ACTION(() => { skip.left -= 1; }); } });
         const next = this.SUBRULE(this.pickMore, { ARGS: [first?.verb ?? 'knit'] });
         this.ACTION(() => steps.push(next));
       },
@@ -98,8 +100,15 @@ export class PickingUp extends Marks {
   /** Whether a list goes on: "and 4 sts down right back neck", ", then 24 up right front", ", 16 sts from holder". */
   private pickContinues(): number {
     let ahead = 1;
+    // "(1 in each garter ridge), then 3 sts from …": the bracket says how, the list goes on.
+    if (this.at(1, Open) && this.payload(1)?.holds === 'remark') {
+      while (ahead < 14 && !this.at(ahead, Close)) ahead += 1;
+      if (!this.at(ahead, Close) || !this.at(ahead + 1, Comma, W.And, W.Then)) return 0;
+      ahead += 1;
+    }
+    const begins = ahead;
     while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
-    if (ahead === 1 || !this.at(ahead, CountToken)) return 0;
+    if (ahead === begins || !this.at(ahead, CountToken)) return 0;
     let next = ahead + 1;
     while (this.at(next, W.St, W.Evenly, W.More)) next += 1;
     if (this.at(next, W.Rem)) return 0;

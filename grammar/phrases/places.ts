@@ -4,7 +4,7 @@
  *     cast on 98 [110: 122] sts · BO 5, · cast off centre 20 sts · pick up and k 22 sts down left front neck
  *     k across 16 sts on front holder · place next 44 sts on waste yarn · join in the rnd · change to 4 mm needles
  */
-import { Any, Close, Colon, Comma, Count as CountToken, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
+import { Mark, Any, Close, Colon, Comma, Count as CountToken, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
 import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join } from '../tree.ts';
 import { PickingUp } from './picking-up.ts';
 
@@ -39,7 +39,8 @@ export class Places extends PickingUp {
       const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
       const each = /\bon each (?:needle|of)\b|\bper needle\b|\bto each needle\b/.test(words);
       const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
-      return { type: 'castOn', count, where, method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
+      const overGaps = /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(words) || /\bover (?:those|each)\b/.test(words);
+      return { type: 'castOn', count, where, ...(overGaps ? { overGaps: true } : {}), method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
     });
   });
 
@@ -52,7 +53,7 @@ export class Places extends PickingUp {
   });
 
   protected bindOffAhead(): boolean {
-    return this.at(1, W.BindOff) || (this.at(1, W.ThreeNeedle) && false);
+    return this.at(1, W.BindOff) && !this.togetherAhead();
   }
 
   /** "cast off 5 sts", "BO all sts loosely in rib", "cast off rem 7 (9) sts", "bind off centre 20 sts", "cast off". */
@@ -86,12 +87,23 @@ export class Places extends PickingUp {
       DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
     });
     this.OPTION1({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.MANY4({ GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
+    // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
+    let recipe: string | undefined;
+    this.OPTION1({
+      GATE: () => state.count === null && this.at(1, Colon) && /\b(?:rep|repeat|until|slip|pass|return)\b/i.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 240)),
+      DEF: () => {
+        this.CONSUME1(Colon);
+        const from = this.from();
+        this.MANY4({ GATE: () => !Number.isNaN(this.LA(1).startOffset) && !this.at(1, FullStop), DEF: () => this.CONSUME4(Any) });
+        this.ACTION(() => { recipe = this.words(from, this.LA(0).startOffset + this.LA(0).image.length); });
+      },
+    });
     return this.ACTION(() => {
       const all: Count = { type: 'count', values: [0], all: true, span: this.tokenSpan(head) };
       const number = state.count as KnitToken | null;
       return {
         type: 'bindOff', count: number === null ? all : { ...this.countOf(number), ...(which === 'all' || which === 'remaining' ? { all: true } : {}) },
-        which: number === null && which === 'next' ? 'all' : which, manner, loopCounted, span: this.span(start),
+        which: number === null && which === 'next' ? 'all' : which, manner, loopCounted, span: this.span(start), ...(recipe === undefined ? {} : { recipe }),
       };
     });
   });
@@ -105,10 +117,21 @@ export class Places extends PickingUp {
     return this.at(ahead, W.Work) && /^working$/.test(this.image(ahead)) && this.at(ahead + 1, Stitch, CountToken) ? ahead : 0;
   }
 
+  /** "Cast off shoulder sts together": two sets at once, a three-needle bind-off. */
+  private togetherAhead(): boolean {
+    for (let ahead = 2; ahead < 10; ahead += 1) {
+      if (this.separator(ahead) || this.at(ahead, W.Work, Stitch)) return false;
+      if (this.at(ahead, Word) && /^(tog|together)$/.test(this.image(ahead))) return !this.at(ahead - 1, CountToken);
+    }
+    return false;
+  }
+
   private bindOffManner(): boolean {
     if (this.separator() || this.at(1, Dash, Open, W.And, W.Then, W.Turn, W.PickUp)) return false;
     // "using a sewn bind-off"
     if (this.at(1, W.BindOff, W.ThreeNeedle)) return this.at(0, Word);
+    // "with dec as set"
+    if (this.at(1, W.Dec, W.Inc)) return this.at(0, W.With);
     if (this.at(1, Stitch)) return /^(knitwise|purlwise|kwise|pwise)$/.test(this.image(1)) || this.at(0, W.In, W.Work);
     if (this.at(1, Word)) return true;
     if (this.at(1, W.At)) return this.at(2, W.Same, W.These);
@@ -156,7 +179,7 @@ export class Places extends PickingUp {
           else if (this.at(0, W.Other)) which = 'other';
           else if (this.at(0, W.These)) which = 'these';
           else if (this.at(0, W.First)) which = 'first';
-          else if (this.at(0, W.Last)) which = 'last';
+          else if (this.at(0, W.Last)) which = which === 'first' ? 'firstAndLast' : 'last';
         });
       },
     });
@@ -204,7 +227,10 @@ export class Places extends PickingUp {
     if (this.at(1, W.Not)) return this.at(2, W.Join);
     if (this.at(1, W.Join)) return !this.joinsColour();
     if (this.at(1, W.Form)) return /^(ring|round|circle)$/.test(this.image(2)) && this.separator(3);
+    if (this.at(1, W.Work) && (this.at(2, W.ThreeNeedle) || this.at(3, W.ThreeNeedle))) return true;
     if (this.at(1, W.Work, W.Cont)) return this.backAndForth(2);
+    if (this.at(1, W.BindOff)) return this.togetherAhead();
+    if (this.at(1, W.With)) return this.at(2, W.Graft) || (this.at(3, W.Graft) && !this.at(2, Comma));
     if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
     return false;
   }
@@ -230,7 +256,7 @@ export class Places extends PickingUp {
     let side: Join['side'] = null;
     let round = false;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work)) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -242,13 +268,13 @@ export class Places extends PickingUp {
       },
     });
     // ", being careful not to twist": a clause of the same join.
-    this.OPTION({ GATE: () => this.at(1, Comma) && /^(being|taking|careful|take|making|without)/.test(this.image(2)), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
+    this.OPTION({ GATE: () => this.at(1, Comma) && (/^(being|taking|careful|take|making|without)/.test(this.image(2)) || (head.tokenType === W.With && this.at(2, W.Join))), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
     return this.ACTION((): Join => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
       if (/\b(?:in|into) (?:the |a )?(?:rnds?|rounds?|ring)\b/.test(words)) round = true;
-      const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft ? 'graft' : head.tokenType === W.ThreeNeedle ? 'threeNeedle'
-        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not || head.tokenType === W.Work || head.tokenType === W.Cont ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
+      const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft || head.tokenType === W.With ? 'graft' : head.tokenType === W.ThreeNeedle || head.tokenType === W.BindOff ? 'threeNeedle'
+        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not || (head.tokenType === W.Work && !/needle/.test(words)) || head.tokenType === W.Cont ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
           : round ? 'round' : /three-needle|3-needle|three needle/.test(words) ? 'threeNeedle' : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words) ? 'seam' : /yarn|ball|^re-?join|^reattach|^attach/.test(words) ? 'rejoin'
             : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words) ? 'seam' : 'round';
       return { type: 'join', what, count: number === null ? null : this.countOf(number), side, loses: /first and last|last and first|k2tog|over the first/.test(words) ? 1 : 0, span: this.span(start) };

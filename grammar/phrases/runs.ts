@@ -67,7 +67,10 @@ export class Runs extends Repeats {
   private loneAhead(): boolean {
     if (!/(?:^|[:,;.])\s*$/.test(this.text.slice(Math.max(0, this.from() - 3), this.from()))) return false;
     if (this.at(1, W.Patt, W.Rib)) return this.separator(2);
-    return this.at(1, W.Work) && this.at(2, W.Straight) && this.separator(3);
+    if (!this.at(1, W.Work)) return false;
+    // "work every needle without shaping"
+    const ahead = this.at(2, W.Every, W.Each, W.All) && this.at(3, W.Needle, W.St, W.Round) ? 4 : 2;
+    return this.at(ahead, W.Straight) && this.separator(ahead + 1);
   }
 
   /** "work instep", "k across heel sts", "patt instep sts": how many tokens name the part; 0 when none is named. */
@@ -98,7 +101,7 @@ export class Runs extends Repeats {
     this.ACTION(() => { part.left = this.namedPart(); });
     const verb = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || (this.at(1, W.To) && this.at(2, W.End)) || (this.at(1, W.End) && this.at(0, W.To)),
+      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) || (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) || (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || (this.at(1, W.To) && this.at(2, W.End)) || (this.at(1, W.End) && this.at(0, W.To)),
       DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, CountToken) && extent.kind === 'end') extent = { kind: 'part', name: `needle ${this.image(0)}` }; else if (this.at(0, Word, Name) && extent.kind === 'end' && !/^(n|onto)$/.test(this.image(0))) extent = { kind: 'part', name: `${this.at(-1, Ordinal, W.First, W.Other) ? `${this.image(-1)} ` : ''}${this.image(0)}` }; } if (/^(them|again)$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
     });
     return this.ACTION(() => this.runOf(verb, extent, start));
