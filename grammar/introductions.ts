@@ -23,7 +23,7 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
     else if (isA(token, W.Row) && /^short-row/i.test(token?.image ?? '')) continue;
     else if (isA(token, CountToken) && at > from && isA(tokens[at - 1], Word, Name) && isA(tokens[at + 1], Colon)) continue;
-    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.Turn, Fabric, W.Dec, W.Inc, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Yarn, W.As, W.Foll, W.Set) && token?.image.toLowerCase() !== 'left') return -1;
+    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.Turn, Fabric, W.Dec, W.Inc, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Place, W.Yarn, W.As, W.Foll, W.Set) && token?.image.toLowerCase() !== 'left') return -1;
   }
   return -1;
 }

@@ -294,6 +294,7 @@ export class Repeats extends Charts {
   protected runAhead(): boolean {
     if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined) return this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
     if (this.fabricAlone()) return true;
+    if (this.at(1, W.Work) && this.image(1) === 'work across' && this.at(2, Comma, FullStop, Semicolon)) return true;
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
       if (this.at(1, W.Work) && this.at(2, W.Across) && this.at(3, W.These, Word) && this.image(3) !== 'all') return true;
       for (let ahead = 2; ahead < 6; ahead += 1) {
@@ -311,6 +312,8 @@ export class Repeats extends Charts {
     let named = this.at(1, W.Patt, W.Rib, Fabric);
     for (let ahead = 2; ahead < 8; ahead += 1) {
       if (this.at(ahead, FullStop, Semicolon) || Number.isNaN(this.LA(ahead).startOffset)) return named;
+      // "Rib, casting on 2 sts over those cast off"
+      if (this.at(ahead, Comma) && this.at(ahead + 1, W.CastOn, W.Inc, W.Dec)) return named;
       if (!this.at(ahead, W.Patt, W.Rib, Fabric, W.In, W.As, W.Set, W.Straight, W.Keep)) return false;
       if (this.at(ahead, W.Patt, W.Rib, Fabric, W.Set)) named = true;
     }

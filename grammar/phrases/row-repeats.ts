@@ -17,7 +17,7 @@ export class RowRepeats extends References {
     // "1st to 4th rows again"
     if (this.at(1, Ordinal) && this.at(2, W.To, Dash, W.And, ...rowWords)) for (let ahead = 2; ahead < 7; ahead += 1) if (this.at(ahead, ...rowWords)) return this.at(ahead + 1, W.More, TimesNumber) || (this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Times, W.More));
     // "cont to rep Rows 1–8 until …", "work rep of Rows 1–4"
-    if (this.repeatVerb() > 1) return true;
+    if (this.repeatVerb() > 1 || this.buttonholes() > 0) return true;
     if (!this.at(1, W.Work)) return false;
     return this.rowsNamedAhead(2);
   }
@@ -30,6 +30,13 @@ export class RowRepeats extends References {
     if (!this.at(verb, W.Rep)) return 0;
     const rows = this.at(verb + 1, W.Of) ? verb + 2 : verb + 1;
     return this.at(rows, ...rowWords, W.Last, W.These, W.First, Ordinal) ? rows - 1 : 0;
+  }
+
+  /** Tokens of "make a buttonhole" before its schedule: "on next row, then on every foll 14th row 5 times more"; 0 when none. */
+  private buttonholes(): number {
+    if (!this.at(1, W.Work)) return 0;
+    for (let ahead = 2; ahead < 5; ahead += 1) if (this.at(ahead, Word) && /^buttonholes?$/.test(this.image(ahead))) return this.segmentAhead(ahead + 1) ? ahead : 0;
+    return 0;
   }
 
   /** Inside "cont to rep" and "work rep of", behind the first word. */
@@ -60,9 +67,16 @@ export class RowRepeats extends References {
   /** "last 2 rows", "Rows 1–4 of Leaf pattern", "Rib rnd", "moss st row", "from ** to **". */
   private rowsNamed = this.RULE('rowsNamed', (): RowsNamed => {
     const start = this.from();
-    const state: { kind: RowsNamed['kind']; count: Count | null; numbers: number[]; of: string | null; mark: string | null; toMark: string | null; range: boolean; unit: boolean; short: boolean } = { kind: 'name', count: null, numbers: [], of: null, mark: null, toMark: null, range: false, unit: false, short: false };
+    const state: { kind: RowsNamed['kind']; count: Count | null; numbers: number[]; of: string | null; mark: string | null; toMark: string | null; range: boolean; unit: boolean; short: boolean; buttonhole: boolean } = { kind: 'name', count: null, numbers: [], of: null, mark: null, toMark: null, range: false, unit: false, short: false, buttonhole: false };
     let nameEnd = start;
     this.OR([
+      {
+        GATE: () => this.buttonholeNamed(),
+        ALT: () => {
+          this.many(12, { GATE: () => !this.segmentAhead(1), DEF: () => this.consume(12, Any) });
+          this.ACTION(() => { nameEnd = this.LA(0).startOffset + this.LA(0).image.length; state.buttonhole = true; });
+        },
+      },
       {
         GATE: () => this.at(1, W.From, Mark),
         ALT: () => {
@@ -115,6 +129,7 @@ export class RowRepeats extends References {
     this.OPTION4({ GATE: () => this.at(1, W.Only), DEF: () => this.CONSUME9(Any) });
     return this.ACTION((): RowsNamed => {
       const name = this.words(start, nameEnd).toLowerCase().replace(/^(?:the |a )*(?:last |first )?(?=\S)/, '');
+      if (state.buttonhole) return { kind: 'name', count: null, numbers: [], name: 'buttonhole', of: null, mark: null, toMark: null };
       // "Rep this row" is the row just given; "SR3" is short row 3.
       if (state.kind === 'name' && name === 'this') return { kind: 'last', count: null, numbers: [], name: null, of: state.of, mark: null, toMark: null };
       if (state.short && (name === '' || state.kind === 'numbers')) return { kind: 'name', count: null, numbers: state.numbers, name: 'short', of: state.of, mark: null, toMark: null };
@@ -126,6 +141,11 @@ export class RowRepeats extends References {
   private shapingJustTold(): boolean {
     const ahead = this.at(1, W.Inc, W.Dec, W.Shaping) ? 2 : 1;
     return this.segmentAhead(ahead) && !(this.at(ahead, Word, W.These) && this.image(ahead) === 'this') && !(this.at(ahead, Ordinal) && !this.at(ahead + 1, ...rowWords));
+  }
+
+  private buttonholeNamed(): boolean {
+    for (let ahead = 1; ahead < 4; ahead += 1) if (this.at(ahead, Word) && /^buttonholes?$/.test(this.image(ahead))) return this.segmentAhead(ahead + 1);
+    return false;
   }
 
   private nameBefore(start: number, end: number): boolean {

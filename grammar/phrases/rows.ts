@@ -130,7 +130,7 @@ export class Rows extends RowRepeats {
   plain = this.RULE('plain', (): Plain => {
     const start = this.from();
     const head = this.SUBRULE(this.head);
-    const state: { count: Count | null; unit: 'row' | 'round'; fabric: string | null; ridges: boolean; ending: EndSide | null; inside: Statement[]; begin: Plain['begin']; as: boolean; verb: string } = { count: null, unit: 'row', fabric: null, ridges: false, ending: null, inside: [], begin: null, as: false, verb: 'work' };
+    const state: { count: Count | null; unit: 'row' | 'round'; fabric: string | null; ridges: boolean; ending: EndSide | null; inside: Statement[]; begin: Plain['begin']; beginRow: number | null; as: boolean; verb: string } = { count: null, unit: 'row', fabric: null, ridges: false, ending: null, inside: [], begin: null, beginRow: null, as: false, verb: 'work' };
     this.OPTION({ GATE: () => this.at(1, W.For), DEF: () => this.CONSUME(Any) });
     const token = this.CONSUME1(Any) as KnitToken;
     this.ACTION(() => {
@@ -149,7 +149,7 @@ export class Rows extends RowRepeats {
           { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
           { GATE: () => this.resolveAhead(), ALT: () => { const marks = this.SUBRULE(this.resolveStep); this.ACTION(() => state.inside.push(marks)); } },
           { GATE: () => this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec) || this.at(1, W.Inc, W.Dec), ALT: () => { this.OPTION1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) }); const step = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(step)); } },
-          { GATE: () => this.at(1, Comma) && this.at(2, W.Beg), ALT: () => { this.CONSUME5(Any); const begin = this.SUBRULE(this.beginClause); this.ACTION(() => { if (begin.last) state.ending = begin.last; state.begin = begin.begin; }); } },
+          { GATE: () => this.at(1, Comma) && this.at(2, W.Beg), ALT: () => { this.CONSUME5(Any); const begin = this.SUBRULE(this.beginClause); this.ACTION(() => { if (begin.last) state.ending = begin.last; state.begin = begin.begin; state.beginRow = begin.row; }); } },
           { GATE: () => this.at(1, Comma, Open) , ALT: () => this.SUBRULE(this.asideClause) },
           {
             ALT: () => {
@@ -171,7 +171,7 @@ export class Rows extends RowRepeats {
       if (state.ridges) count = { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) };
       const verb = head.verb !== 'work' ? head.verb : state.verb;
       const fabric = state.fabric ?? head.fabric ?? (verb === 'k' ? 'knit' : verb === 'p' ? 'purl' : null);
-      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: head.beginRow, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) };
+      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: state.beginRow ?? head.beginRow, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) };
     });
   });
 
@@ -192,18 +192,19 @@ export class Rows extends RowRepeats {
     return this.ACTION(() => ({ type: 'evenly', change: head.tokenType === W.Inc ? 'inc' : 'dec', count, onLastRow: false, span: this.span(start) }));
   });
 
-  private beginClause = this.RULE('beginClause', (): { begin: Plain['begin']; last: EndSide | null } => {
+  private beginClause = this.RULE('beginClause', (): { begin: Plain['begin']; row: number | null; last: EndSide | null } => {
     const start = this.from();
     let begin: Plain['begin'] = null;
+    let row: number | null = null;
     let both = false;
     this.MANY({
       GATE: () => !this.separator() && !this.at(1, Dash),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
-        this.ACTION(() => { if (this.at(0, PlainStitch)) begin = token.payload?.entry?.name === 'p' ? 'p' : 'k'; if (this.at(0, W.Rs)) begin = 'RS'; if (this.at(0, W.Ws)) begin = 'WS'; if (this.at(0, W.Ending, W.End)) both = true; });
+        this.ACTION(() => { if (this.at(0, PlainStitch)) begin = token.payload?.entry?.name === 'p' ? 'p' : 'k'; if (this.at(0, W.Rs)) begin = 'RS'; if (this.at(0, W.Ws)) begin = 'WS'; if (this.at(0, W.Ending, W.End)) both = true; if ((this.at(0, CountToken) && this.at(-1, ...rowWords)) || (this.at(0, Ordinal) && this.at(1, ...rowWords))) row = token.payload?.values?.[0] ?? null; });
       },
     });
-    return this.ACTION(() => ({ begin, last: both && begin !== null ? { type: 'endSide', last: begin === 'k' || begin === 'RS' ? 'RS' : 'WS', row: null, edge: null, span: this.span(start) } : null }));
+    return this.ACTION(() => ({ begin, row, last: both && begin !== null ? { type: 'endSide', last: begin === 'k' || begin === 'RS' ? 'RS' : 'WS', row: null, edge: null, span: this.span(start) } : null }));
   });
 
   /** ", slipping markers", ", working last buttonhole on Row 5", "(5 ridges)": changes no count. */
@@ -286,6 +287,9 @@ export class Rows extends RowRepeats {
   }
 
   protected standingAhead(): boolean {
+    // "make 6 buttonholes to correspond with buttons": where they come is left free
+    if (this.at(1, Stitch) && /^make\b/.test(this.image(1)) && /^buttonholes?$/.test(this.image(2))) return true;
+    if (this.at(1, W.Work) && this.at(2, CountToken) && /^buttonholes?$/.test(this.image(3))) return !this.segmentAhead(4);
     // "work each side of neck separately", "working both sides at the same time"
     if (this.at(1, W.Work) && this.at(2, W.Each) && /^sides?$/.test(this.image(3))) return true;
     // "work new sts into moss st", "work all inc'd sts in st st"

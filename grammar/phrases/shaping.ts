@@ -4,7 +4,7 @@
  *     Dec 1 st at each end of next 3 rows, then on foll 2 alt rows, then on every foll 4th row until 48 sts rem
  *     Cast off 4 sts at beg of next 2 rows, then 3 sts at beg of foll 4 rows
  */
-import { PlainStitch, Colon, Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+import { TimesNumber, PlainStitch, Colon, Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Ordinal, Semicolon, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
 import type { Count, EdgeRows, Segment, Shape } from '../tree.ts';
 import { InRow } from './row.ts';
@@ -80,8 +80,8 @@ export class Shaping extends InRow {
     // "every 4th and 6th row alternately"
     this.OPTION3({ GATE: () => this.at(1, W.Alt) && this.image(1) === 'alternately', DEF: () => { this.CONSUME4(Any); this.ACTION(() => { draft.kind = 'alternately'; }); } });
     this.OPTION1({
-      GATE: () => this.timesAhead() && !this.at(1, W.InAll),
-      DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { draft.n = often.count; draft.more = often.sense; }); },
+      GATE: () => (this.timesAhead() && !this.at(1, W.InAll)) || (this.at(1, Comma) && ((this.at(2, CountToken) && this.at(3, W.Times)) || this.at(2, TimesNumber))),
+      DEF: () => { this.OPTION4({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME5(Any) }); const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { draft.n = often.count; draft.more = often.sense; }); },
     });
     this.OPTION2({
       GATE: () => this.scheduleCountAhead(),

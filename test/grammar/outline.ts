@@ -84,7 +84,7 @@ export function outline(node: Statement): string {
     case 'marker':
       return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}${node.at ? ` ${num(node.at.count)} from ${node.at.from}` : ''}`;
     case 'castOn':
-      return `CO ${num(node.count)} ${node.where}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
+      return `CO ${num(node.count)} ${node.where}${node.overGaps ? ' over gaps' : ''}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
     case 'bindOff':
       return `BO ${node.which === 'next' ? '' : `${node.which} `}${num(node.count)}${node.loopCounted ? ' loop counted' : ''}`;
     case 'hold':
