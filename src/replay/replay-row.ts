@@ -2,6 +2,7 @@
 import type { Row, Span, Statement } from '../../grammar/tree.ts';
 import type { Proof } from '../index.ts';
 import type { RowReplay, RowReplayLine, RowVerdict } from '../report/row-replay.ts';
+import { plainWords } from '../report/words.ts';
 import { findEntries } from './find-row.ts';
 import { headOf, momentsOf, type RowEnd, workMoment } from './moments.ts';
 import { emptyNeedles, live } from './needles.ts';
@@ -38,7 +39,11 @@ export function replayEntry(proof: Proof, index: number, size: string | null, fr
   const multiple = own.length === 0 ? multipleMoment(proof, index, from) : null;
   const moment = multiple ?? own.find((each) => each.size === sizeIndex);
   if (moment === undefined) return told(proof, entry, sizeIndex);
-  return worked(proof, { entry, moment, own: multiple === null ? own : [multiple], earlier: moments.filter((each) => each.entry < index) }, from);
+  return worked(
+    proof,
+    { entry, moment, own: multiple === null ? own : [multiple], earlier: moments.filter((each) => each.entry < index) },
+    from,
+  );
 }
 
 function firstSize(entry: Entry): number {
@@ -56,8 +61,7 @@ interface Asked {
 }
 
 function worked(proof: Proof, { entry, moment, own, earlier }: Asked, from: number | undefined): RowReplay {
-  const { source } = proof.manuscript;
-  const words = (span: Span) => source.slice(span.start, span.end);
+  const words = (span: Span) => plainWords(proof.manuscript, span);
   const head = headOf(moment);
   const expected = moment.needles.sure ? live(head) : null;
   const other = from !== undefined && from !== live(head) ? from : undefined;
@@ -76,7 +80,7 @@ function worked(proof: Proof, { entry, moment, own, earlier }: Asked, from: numb
     outcome: outcomeOf(given, end, words),
     verdict,
     ...designer(proof, own),
-    readings: otherReadings(proof, moment, end, words),
+    readings: otherReadings(proof, moment, other, words),
     ...(other === undefined
       ? { oneOff: oneOff(proof, moment, live(head), verdict, words) }
       : { expected, slips: slipsFor(proof, sameStretch(earlier), difference, words) }),
@@ -84,13 +88,12 @@ function worked(proof: Proof, { entry, moment, own, earlier }: Asked, from: numb
 }
 
 function place(proof: Proof, entry: Entry, size: number): Pick<RowReplay, 'size' | 'section' | 'label' | 'side' | 'text'> {
-  const { source } = proof.manuscript;
   return {
     size: proof.pattern.sizes[size] ?? '',
     section: proof.pattern.sections[entry.section]?.title ?? '',
     label: entry.label,
     side: entry.side,
-    text: source.slice(entry.textSpan.start, entry.textSpan.end).replace(/\s+/g, ' ').trim(),
+    text: plainWords(proof.manuscript, entry.textSpan),
   };
 }
 
@@ -101,20 +104,27 @@ function sameStretch(earlier: readonly Moment[]): readonly Moment[] {
 }
 
 function designer(proof: Proof, own: readonly Moment[]): Pick<RowReplay, 'sizes' | 'designer'> {
-  const verdicts = own.map((moment) => ({ name: proof.pattern.sizes[moment.size] ?? '', verdict: verdictOf(moment, workMoment(proof, moment)) }));
+  const verdicts = own.map((moment) => ({
+    name: proof.pattern.sizes[moment.size] ?? '',
+    verdict: verdictOf(moment, workMoment(proof, moment)),
+  }));
   const those = (...kinds: RowVerdict[]) => verdicts.filter((each) => kinds.includes(each.verdict)).map((each) => each.name);
   const sizes = { confirmed: those('stops', 'differs'), notConfirmed: those('fits'), unknown: those('unknown') };
   return { sizes, designer: designerSentence(sizes.confirmed, sizes.notConfirmed, sizes.unknown, proof.pattern.sizes.length === 1) };
 }
 
 /** Readings of the same words that end elsewhere than the one shown. */
-function otherReadings(proof: Proof, moment: Moment, shown: RowEnd, words: (span: Span) => string): string[] {
+function otherReadings(proof: Proof, moment: Moment, from: number | undefined, words: (span: Span) => string): string[] {
+  const begin = from === undefined ? {} : { from };
+  const ends = (end: RowEnd) => `${end.trouble?.kind ?? ''}/${end.left}/${end.trouble === null ? live(end.needles) : ''}`;
+  const shown = ends(workMoment(proof, moment, begin));
+  const seen = new Set([shown]);
   const out: string[] = [];
   for (const choice of moment.choices) {
-    const end = workMoment(proof, moment, { choice });
-    if (end.trouble?.kind === shown.trouble?.kind && end.left === shown.left && live(end.needles) === live(shown.needles)) continue;
-    const sentence = `If ${choiceWords(choice)}: ${outcomeOf(moment, end, words)}`;
-    if (!out.includes(sentence)) out.push(sentence);
+    const end = workMoment(proof, moment, { ...begin, choice });
+    if (seen.has(ends(end))) continue;
+    seen.add(ends(end));
+    out.push(`If ${choiceWords(choice)}: ${outcomeOf(moment, end, words)}`);
   }
   return out;
 }
@@ -136,11 +146,31 @@ function told(proof: Proof, entry: Entry, size: number): RowReplay {
   const before = entry.before[size] ?? null;
   const after = entry.after[size] ?? null;
   const shown = place(proof, entry, size);
-  const line: RowReplayLine = { step: shown.text ?? '', span: entry.span, takes: entry.takes[size] ?? null, makes: entry.makes[size] ?? null, leftNeedle: 0, rightNeedle: after };
+  const line: RowReplayLine = {
+    step: shown.text ?? '',
+    span: entry.span,
+    takes: entry.takes[size] ?? null,
+    makes: entry.makes[size] ?? null,
+    leftNeedle: 0,
+    rightNeedle: after,
+  };
   const rows = entry.unit === 'step' ? 'This is no row' : 'These rows are told in one sentence';
-  const counts = before === null || after === null ? 'the count is not known here' : before === after ? `the count stays at ${after}` : `the count goes from ${before} to ${after}`;
+  const counts =
+    before === null || after === null
+      ? 'the count is not known here'
+      : before === after
+        ? `the count stays at ${after}`
+        : `the count goes from ${before} to ${after}`;
   const works = proof.pattern.sizes.length > 1 && before === null && after === null ? ` Size ${shown.size} may not work it.` : '';
-  return { ...shown, before, lines: [line], after, outcome: `${rows} and not stitch by stitch; ${counts}.${works}`, verdict: 'unknown', readings: [] };
+  return {
+    ...shown,
+    before,
+    lines: [line],
+    after,
+    outcome: `${rows} and not stitch by stitch; ${counts}.${works}`,
+    verdict: 'unknown',
+    readings: [],
+  };
 }
 
 /** A row of a stitch pattern that has only a multiple, on three repeats of it or on the count asked for. */
@@ -150,13 +180,27 @@ function multipleMoment(proof: Proof, index: number, from: number | undefined): 
   if (entry === undefined || section === undefined || section.multiple === null) return null;
   const row = rowOf(entry.node, section.statements);
   if (row === null) return null;
-  const previous = proof.replay.entries.slice(0, index).findLast((each) => each.section === entry.section && each.afterPerRepeat !== null)?.afterPerRepeat;
+  const previous = proof.replay.entries
+    .slice(0, index)
+    .findLast((each) => each.section === entry.section && each.afterPerRepeat !== null)?.afterPerRepeat;
   const count = previous ?? { perRepeat: section.multiple.of, plus: section.multiple.plus };
   const needles = emptyNeedles();
   needles.left.n = from ?? count.perRepeat * repeatsShown + count.plus;
   needles.side = entry.side;
   needles.begun = true;
-  return { entry: index, size: 0, row, steps: row.children, choice: firstChoice, choices: [firstChoice], needles, held: [], piece: section.title, number: null, inline: false };
+  return {
+    entry: index,
+    size: 0,
+    row,
+    steps: row.children,
+    choice: firstChoice,
+    choices: [firstChoice],
+    needles,
+    held: [],
+    piece: section.title,
+    number: null,
+    inline: false,
+  };
 }
 
 /** The row whose words are worked: its own, or those of the row it refers to. */
@@ -164,6 +208,9 @@ function rowOf(node: Statement, statements: readonly Statement[]): Row | null {
   if (node.type !== 'row') return null;
   if (node.does === null) return node;
   const numbers = node.does.type === 'refer' ? node.does.rows : node.does.type === 'repeatRows' ? node.does.rows.numbers : [];
-  const found = statements.find((each) => each.type === 'row' && each.does === null && each.label !== null && numbers.some((number) => each.label?.numbers.includes(number)));
+  const found = statements.find(
+    (each) =>
+      each.type === 'row' && each.does === null && each.label !== null && numbers.some((number) => each.label?.numbers.includes(number)),
+  );
   return found?.type === 'row' ? found : null;
 }

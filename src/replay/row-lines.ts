@@ -81,12 +81,14 @@ export function lineWriter(words: (span: Span) => string): { watch: Watch; lines
     else close(hands);
     open = { head: headOf(hands), span: spanOfSteps(steps, step.span), pass: number, of: passes };
   };
-  const pass = (step: Repeat, number: number, passes: number | null, hands: Hands): void => next(step, step.children, number, passes, hands);
+  const pass = (step: Repeat, number: number, passes: number | null, hands: Hands): void =>
+    next(step, step.children, number, passes, hands);
   const between = (step: Repeat, steps: readonly Step[], hands: Hands): void => next(step, steps, 0, null, hands);
   return { watch: { begin, end, pass, between }, lines: () => fold(lines) };
 }
 
-const alike = (a: RowReplayLine, b: RowReplayLine) => a.span.start === b.span.start && a.span.end === b.span.end && a.takes === b.takes && a.makes === b.makes;
+const alike = (a: RowReplayLine, b: RowReplayLine) =>
+  a.span.start === b.span.start && a.span.end === b.span.end && a.takes === b.takes && a.makes === b.makes;
 
 /** The passes of a long repeat as the first two, one line for those between, and the last. */
 function fold(lines: readonly RowReplayLine[]): RowReplayLine[] {
@@ -94,7 +96,8 @@ function fold(lines: readonly RowReplayLine[]): RowReplayLine[] {
   for (let at = 0; at < lines.length; ) {
     const first = lines[at] as RowReplayLine;
     let end = at + 1;
-    if (first.pass !== undefined) while (end < lines.length && lines[end]?.pass !== undefined && alike(first, lines[end] as RowReplayLine)) end += 1;
+    if (first.pass !== undefined)
+      while (end < lines.length && lines[end]?.pass !== undefined && alike(first, lines[end] as RowReplayLine)) end += 1;
     const run = lines.slice(at, end);
     at = end;
     if (run.length <= printedPasses) {
@@ -106,14 +109,19 @@ function fold(lines: readonly RowReplayLine[]): RowReplayLine[] {
     const sum = (key: 'takes' | 'makes') => between.reduce((total, line) => total + (line[key] ?? 0), 0);
     const marked = between.filter((line) => line.marker !== undefined).length;
     const { marker: _marker, ...bare } = last;
-    out.push(run[0] as RowReplayLine, run[1] as RowReplayLine, {
-      ...bare,
-      pass: between[0]?.pass ?? 3,
-      folded: between.length,
-      takes: sum('takes'),
-      makes: sum('makes'),
-      ...(marked === 0 ? {} : { marker: marked === 1 ? 'past a marker' : `past ${marked} markers` }),
-    }, run.at(-1) as RowReplayLine);
+    out.push(
+      run[0] as RowReplayLine,
+      run[1] as RowReplayLine,
+      {
+        ...bare,
+        pass: between[0]?.pass ?? 3,
+        folded: between.length,
+        takes: sum('takes'),
+        makes: sum('makes'),
+        ...(marked === 0 ? {} : { marker: marked === 1 ? 'past a marker' : `past ${marked} markers` }),
+      },
+      run.at(-1) as RowReplayLine,
+    );
   }
   return out;
 }

@@ -1,6 +1,6 @@
 /** What came of a row, in the words of somebody who sits beside the knitter. */
 import { type Sized, sizeValue } from '../../grammar/count.ts';
-import type { Row, Span } from '../../grammar/tree.ts';
+import type { Span } from '../../grammar/tree.ts';
 import { plural } from '../report/plural.ts';
 import type { RowVerdict } from '../report/row-replay.ts';
 import type { RowEnd } from './moments.ts';
@@ -32,7 +32,9 @@ export function outcomeOf(moment: Moment, end: RowEnd, words: (span: Span) => st
   const after = live(end.needles);
   const turned = end.needles.left.n > 0 && end.needles.mode === 'flat' ? ` ${end.needles.left.n} of them are not worked in this row.` : '';
   if (stated !== null && stated !== after) return `The row fits and ends with ${stitches(after)}; the draft says ${stated}.${turned}`;
-  return after === 0 && end.off > 0 ? `The row fits; ${stitches(end.off)} are bound off.` : `The row fits and ends with ${stitches(after)}.${turned}`;
+  return after === 0 && end.off > 0
+    ? `The row fits; ${stitches(end.off)} are bound off.`
+    : `The row fits and ends with ${stitches(after)}.${turned}`;
 }
 
 function troubleSentence(end: RowEnd, words: (span: Span) => string): string {
@@ -47,15 +49,19 @@ function troubleSentence(end: RowEnd, words: (span: Span) => string): string {
       return `Here the words were not understood, so the row can be followed no further: ${at}.`;
     case 'tooFew': {
       const passes = numbers['passes'];
-      if (passes !== undefined && numbers['takes'] !== undefined) return `The row runs short by ${wanted - left}: ${plural(passes, 'repeat')} of ${stitches(numbers['takes'])} take ${wanted}, and ${left} are on the left needle.`;
-      if (trouble.words['place'] === 'run') return `The row runs short: at ${at} ${wanted} stitches should still be on the left needle, and ${left} are.`;
+      if (passes !== undefined && numbers['takes'] !== undefined)
+        return `The row runs short by ${wanted - left}: ${plural(passes, 'repeat')} of ${stitches(numbers['takes'])} take ${wanted}, and ${left} are on the left needle.`;
+      if (trouble.words['place'] === 'run')
+        return `The row runs short: at ${at} ${wanted} stitches should still be on the left needle, and ${left} are.`;
       return `The row runs short by ${wanted - left}: ${at} takes ${stitches(wanted)}, and ${left} are on the left needle.`;
     }
     case 'repeatDoesNotFit': {
       const { takes, room, over } = numbers;
       if (takes !== undefined && room !== undefined && over !== undefined && takes > 0) {
         const whole = Math.floor(room / takes);
-        return `The repeat does not come out: it takes ${stitches(takes)} and has ${room}. ${plural(whole, 'whole repeat')} take ${whole * takes}; ${over} over, or ${takes - over} too few for one more.`;
+        const come = `The repeat does not come out: it takes ${stitches(takes)} and has`;
+        if (whole === 0) return `${come} only ${room}.`;
+        return `${come} ${room}. ${plural(whole, 'whole repeat takes', 'whole repeats take')} ${whole * takes}; ${over} over, or ${takes - over} too few for one more.`;
       }
       return `The repeat does not come out: ${stitches(left)} are on the left needle where ${wanted} should be.`;
     }
@@ -83,14 +89,27 @@ const list = (names: readonly string[]) => (names.length < 2 ? (names[0] ?? '') 
 const inSizes = (names: readonly string[]) => `in ${names.length === 1 ? 'size' : 'sizes'} ${list(names)}`;
 
 /** "Confirmed in size L; not confirmed in sizes S and M, where the row works as printed." */
-export function designerSentence(confirmed: readonly string[], notConfirmed: readonly string[], unknown: readonly string[], oneSize: boolean): string {
+export function designerSentence(
+  confirmed: readonly string[],
+  notConfirmed: readonly string[],
+  unknown: readonly string[],
+  oneSize: boolean,
+): string {
   if (oneSize) {
     if (confirmed.length > 0) return 'Confirmed: the row does not work as printed.';
-    return unknown.length > 0 ? 'Neither confirmed nor refuted: something before it or in it was not understood.' : 'Not confirmed: the row works as printed.';
+    return unknown.length > 0
+      ? 'Neither confirmed nor refuted: something before it or in it was not understood.'
+      : 'Not confirmed: the row works as printed.';
   }
   const parts: string[] = [];
-  if (confirmed.length > 0) parts.push(notConfirmed.length + unknown.length === 0 ? 'confirmed in every size' : `confirmed ${inSizes(confirmed)}`);
-  if (notConfirmed.length > 0) parts.push(confirmed.length + unknown.length === 0 ? 'not confirmed in any size: the row works as printed' : `not confirmed ${inSizes(notConfirmed)}, where the row works as printed`);
+  if (confirmed.length > 0)
+    parts.push(notConfirmed.length + unknown.length === 0 ? 'confirmed in every size' : `confirmed ${inSizes(confirmed)}`);
+  if (notConfirmed.length > 0)
+    parts.push(
+      confirmed.length + unknown.length === 0
+        ? 'not confirmed in any size: the row works as printed'
+        : `not confirmed ${inSizes(notConfirmed)}, where the row works as printed`,
+    );
   if (unknown.length > 0) parts.push(`cannot be told ${inSizes(unknown)}, because something before it or in it was not understood`);
   const sentence = parts.join('; ');
   return sentence === '' ? '' : `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;

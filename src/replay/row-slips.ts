@@ -26,7 +26,9 @@ export function slipsFor(proof: Proof, rows: readonly Moment[], difference: numb
     const entry = proof.replay.entries[moment.entry];
     if (entry === undefined) continue;
     const { changes, repeats } = changesOf(proof, moment);
-    for (const sentence of changes.filter((change) => change.net === -difference).map((change) => changeSentence(change, entry.label, words))) {
+    for (const sentence of changes
+      .filter((change) => change.net === -difference)
+      .map((change) => changeSentence(change, entry.label, words))) {
       if (!single.includes(sentence)) single.push(sentence);
     }
     for (const repeat of repeats) {
@@ -40,7 +42,12 @@ export function slipsFor(proof: Proof, rows: readonly Moment[], difference: numb
     if (before - after === difference) whole.push(`${entry.label} left out`);
     else if (after - before === difference) whole.push(`${entry.label} worked twice`);
   }
-  const loose = difference === -1 ? ['a stitch dropped or knitted together with its neighbour'] : difference === 1 ? ['an extra loop, where the yarn was laid over the needle'] : [];
+  const loose =
+    difference === -1
+      ? ['a stitch dropped or knitted together with its neighbour']
+      : difference === 1
+        ? ['an extra loop, where the yarn was laid over the needle']
+        : [];
   return [...new Set([...single, ...whole])].slice(0, mostSlips).concat(loose);
 }
 
@@ -77,7 +84,8 @@ function changesOf(proof: Proof, moment: Moment): { changes: Change[]; repeats: 
         else if (pass === 2 && head !== undefined) {
           const net = hands.made - head.made - (hands.taken - head.taken);
           const last = step.children.at(-1);
-          if (net !== 0 && last !== undefined) repeats.push({ span: { start: step.children[0]?.span.start ?? last.span.start, end: last.span.end }, net });
+          if (net !== 0 && last !== undefined)
+            repeats.push({ span: { start: step.children[0]?.span.start ?? last.span.start, end: last.span.end }, net });
         }
       },
     },

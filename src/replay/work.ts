@@ -41,6 +41,8 @@ export interface Hands {
   made: number;
   /** Bound off in this row. */
   off: number;
+  /** The row is a round that closes again over stitches picked up and taken up. */
+  ring?: boolean;
   /** Left height below which the segment of a needle ends. */
   base: number;
   /** Stitches the last step worked, for "place these sts on a holder". */
@@ -307,7 +309,7 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   const { needles } = hands;
   if (takes > 0) {
     beginRow(needles);
-    if (needles.left.n - hands.base < takes && needles.mode === 'round' && hands.divided && hands.base === 0) reachRound(needles, takes - needles.left.n);
+    if (needles.left.n - hands.base < takes && (needles.mode === 'round' || hands.ring) && hands.divided && hands.base === 0) reachRound(needles, takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);
   }
@@ -352,7 +354,7 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {
     const { needles } = hands;
     beginRow(needles);
-    if (needles.left.n - hands.base < use.takes && needles.mode === 'round' && hands.divided && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
+    if (needles.left.n - hands.base < use.takes && (needles.mode === 'round' || hands.ring) && hands.divided && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < use.takes) return stopped('tooFew', step.span, { left: have, wanted: use.takes });
     if (use.kind === 'shortRow') {

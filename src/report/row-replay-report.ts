@@ -1,8 +1,8 @@
 /** The replay of one row as text for a person and as data. */
 import type { Proof } from '../index.ts';
 import { columns, cut, show, wrap } from './layout.ts';
-import { plural } from './plural.ts';
 import { hasSizes, printedPath, rangeOf } from './place.ts';
+import { plural } from './plural.ts';
 import type { RowReplay, RowReplayLine } from './row-replay.ts';
 import { plainText, type TextOptions } from './text.ts';
 
@@ -44,7 +44,10 @@ export function rowReplayText(proof: Proof, replay: RowReplay, options: TextOpti
     '',
     ...table,
     '',
-    ...wrap(`After the row: ${printed(replay.after)}. ${show(replay.outcome)}`, width),
+    ...wrap(
+      replay.verdict === undefined ? `After the row: ${printed(replay.after)}. ${show(replay.outcome)}` : show(replay.outcome),
+      width,
+    ),
     ...remarks(replay).flatMap((sentence) => wrap(show(sentence), width, '  ')),
   ].join('\n')}\n`;
 }
@@ -68,7 +71,10 @@ export function stepWords(line: RowReplayLine): string {
   if (line.folded !== undefined && line.pass !== undefined) {
     return `${needle}… repeats ${line.pass} to ${line.pass + line.folded - 1}, the same${marker}`;
   }
-  const pass = line.pass === undefined ? '' : `repeat ${line.pass}${line.of === undefined || line.pass > 1 ? '' : ` of ${line.of}`}: `;
+  const pass =
+    line.pass === undefined || line.of === 1
+      ? ''
+      : `repeat ${line.pass}${line.of === undefined || line.pass > 1 ? '' : ` of ${line.of}`}: `;
   return `${needle}${pass}${show(line.step)}${marker}`;
 }
 
