@@ -1,0 +1,32 @@
+import { countFix } from './count-fix.ts';
+import { findingOf, type Root, rootsOf, telling } from './observed.ts';
+import type { Context, Finding, Rule } from './rule.ts';
+import { counted } from './telling.ts';
+
+function say(context: Context, root: Root): Finding {
+  const { met } = root;
+  const { head, n, one } = telling(context, met);
+  const { fault } = met.words;
+  const before = one('before') === 0 || met.numbers['before'] === undefined ? '' : ` from ${n('before')}`;
+  const made = met.row === null ? `this comes to ${counted(n('replayed'))}${before}` : `${met.row} makes ${counted(n('replayed'))}${before}`;
+  const sum = `${head}${made}, but ${n('stated')} ${one('stated') === 1 ? 'is' : 'are'} stated.`;
+  const verdict =
+    fault === 'stated'
+      ? ' What follows fits the count as worked, so the stated count is the likely slip.'
+      : fault === 'row'
+        ? ' What follows fits the stated count, so look for the slip in the instruction, or before it.'
+        : ' Nothing that follows decides which of the two is right.';
+  return findingOf(context, root, { rule: countMismatch.id, level: 'error', message: sum + verdict, fix: fault === 'stated' ? countFix(context, met) : null, evidence: met.evidence });
+}
+
+export const countMismatch: Rule = {
+  id: 'count-mismatch',
+  level: 'error',
+  title: 'A stated count is the count the row makes',
+  meaning: 'Worked as written, the row or instruction leaves another number of stitches on the needles than the draft says.',
+  reason: 'A knitter who counts stops here, and cannot tell whether she or the pattern is wrong.',
+  needsReplay: true,
+  wrong: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 44 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\nBO all sts.\n' },
+  right: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 42 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\nBO all sts.\n' },
+  check: (context) => rootsOf(context, 'countDiffers').filter((root) => root.met.words['when'] !== 'before').map((root) => say(context, root)),
+};

@@ -1,0 +1,132 @@
+import type { Label, Statement } from '../grammar/tree.ts';
+import type { Span } from '../src/manuscript/manuscript.ts';
+import type { Context, Edit, Finding, Rule } from './rule.ts';
+import { sectionTitle } from './telling.ts';
+
+interface Slip {
+  readonly span: Span;
+  readonly label: Label;
+  readonly section: number;
+  readonly message: string;
+  readonly missing: readonly number[];
+  readonly fix: Edit | null;
+}
+
+interface Printed {
+  readonly label: Label;
+  readonly first: number;
+  readonly last: number;
+  /** Rows told in between without numbers, so that the next number cannot be foretold. */
+  readonly open: boolean;
+}
+
+const unit = (label: Label): string => (label.unit === 'round' ? 'Rnd' : 'Row');
+const named = (label: Label, number: number): string => `${label.name === null ? unit(label) : `${label.name.charAt(0).toUpperCase()}${label.name.slice(1)} ${unit(label).toLowerCase()}`} ${number}`;
+
+/** Statements that may stand between two numbered rows and use up numbers of their own. */
+const usesNumbers: ReadonlySet<Statement['type']> = new Set(['repeatRows', 'plain', 'shape', 'until', 'edgeRows', 'refer', 'atSameTime', 'andSoOn', 'unread', 'sizeBlock']);
+
+/** The labels of one section or size block that count on from each other, by name. */
+function seriesOf(statements: readonly Statement[]): Printed[][] {
+  const series = new Map<string, Printed[]>();
+  let open = false;
+  let at = -1;
+  for (const statement of statements) {
+    if (statement.type !== 'row' || statement.label === null) {
+      if (usesNumbers.has(statement.type) || statement.type === 'row') open = true;
+      continue;
+    }
+    const { label } = statement;
+    // Rows built from a table carry the label of the row they follow.
+    if (label.numbers.length === 0 || label.span.start <= at) {
+      if (label.numbers.length === 0) open = true;
+      continue;
+    }
+    at = label.span.start;
+    const name = label.name ?? '';
+    const list = series.get(name) ?? [];
+    list.push({ label, first: label.numbers[0] as number, last: label.lastBySize === null ? (label.numbers.at(-1) as number) : Number.NaN, open: (name === '' || /short/.test(name)) && open });
+    series.set(name, list);
+    open = false;
+  }
+  return [...series.values()];
+}
+
+/** Numbers that "and all WS rows" gives. */
+function filled(labels: readonly Printed[], number: number): boolean {
+  return labels.some(({ label, first }) => label.andAll !== null && (label.andAll === 'even' ? number % 2 === 0 : label.andAll === 'odd' ? number % 2 === 1 : (number - first) % 2 === 0));
+}
+
+function editFor(context: Context, label: Label, number: number): Edit | null {
+  const span = label.numberSpan;
+  if (span === null || label.numbers.length !== 1) return null;
+  return /^\d+$/.test(context.manuscript.source.slice(span.start, span.end)) ? { span, text: String(number) } : null;
+}
+
+function slipsOf(context: Context, list: readonly Printed[], section: number): Slip[] {
+  const slips: Slip[] = [];
+  let last: number | null = null;
+  let run = new Set<number>();
+  list.forEach((each, index) => {
+    const { label, first } = each;
+    const after = list[index + 1];
+    if (last === null || Number.isNaN(last) || (first === 1 && last !== 1)) run = new Set();
+    else if (first !== last + 1) {
+      const next: number = last + 1;
+      const between = Array.from({ length: Math.max(0, first - next) }, (_, step) => next + step).filter((number) => !filled(list, number));
+      const slip = (message: string, missing: readonly number[], fix: Edit | null): void => { slips.push({ span: label.numberSpan ?? label.span, label, section, message, missing, fix }); };
+      const steps = after !== undefined && !after.open && after.first === next + 1;
+      if (first > next && between.length > 0 && !each.open) {
+        if (steps || (after !== undefined && after.first < first && after.first > last)) {
+          slip(`${named(label, first)} stands between ${named(label, last)} and ${named(label, after?.first ?? 0)}; ${next} is probably meant.`, [next], steps ? editFor(context, label, next) : null);
+          last = next;
+          run.add(next);
+          return;
+        }
+        slip(`After ${named(label, last)} comes ${named(label, first)}: ${between.length === 1 ? `${between[0]} is` : `${between.join(', ')} are`} missing. Is a row lost, or a number wrong?`, between, null);
+      } else if (first <= last && run.has(first) && !(first === 1 && each.open)) {
+        slip(`${named(label, first)} stands twice${steps ? `, and there is no ${next}: the second is probably ${next}` : `: it comes again after ${named(label, last)}`}.`, steps || after === undefined ? [next] : [], steps ? editFor(context, label, next) : null);
+        if (steps) {
+          last = next;
+          run.add(next);
+          return;
+        }
+        if (after === undefined || after.first === last + 1) return;
+      }
+    }
+    for (const number of label.numbers) run.add(number);
+    last = each.last;
+  });
+  return slips;
+}
+
+const cache = new WeakMap<Context['pattern'], readonly Slip[]>();
+
+function slipsIn(context: Context): readonly Slip[] {
+  const known = cache.get(context.pattern);
+  if (known !== undefined) return known;
+  const slips = context.pattern.sections.flatMap((section, index) => {
+    const lists = [section.statements, ...section.statements.flatMap((statement) => (statement.type === 'sizeBlock' && statement.children.length > 0 ? [statement.children] : []))];
+    return lists.flatMap((statements) => seriesOf(statements).flatMap((list) => slipsOf(context, list, index)));
+  });
+  cache.set(context.pattern, slips);
+  return slips;
+}
+
+/** Numbers that no row has because a label carries another: a row that calls them suffers only from that. */
+export function missingNumbers(context: Context): ReadonlySet<number> {
+  return new Set(slipsIn(context).flatMap((slip) => slip.missing));
+}
+
+export const rowNumbers: Rule = {
+  id: 'row-numbers',
+  level: 'query',
+  title: 'Row numbers run without gap or double',
+  meaning: 'Two rows carry the same number, or a number is left out.',
+  reason: 'References such as “rep Rows 3–6” then mean something else, and the knitter wonders which row she has lost.',
+  needsReplay: false,
+  wrong: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 3: Purl.\nRow 5: Knit.\nBO all sts.\n' },
+  right: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRow 5: Knit.\nBO all sts.\n' },
+  check: (context): readonly Finding[] =>
+    slipsIn(context).map(({ span, label, section, message, fix }) => ({ rule: rowNumbers.id, level: 'query', span, section: sectionTitle(context, section), row: named(label, label.numbers[0] ?? 0), sizes: [], message, stated: null, replayed: null, fix })),
+};
