@@ -1,0 +1,27 @@
+/** Walks an instruction tree: every node once, parents before children, in the order of the text. */
+import type { Statement, TreeNode } from '../../grammar/tree.ts';
+import type { Pattern, Section } from '../../src/pattern/pattern.ts';
+
+type Node = TreeNode & { readonly type: string };
+
+const isNode = (value: unknown): value is Node =>
+  typeof value === 'object' && value !== null && typeof (value as { type?: unknown }).type === 'string' && 'span' in value;
+
+/** Nodes lie in many fields (children, once, ending, does, inside, parts…), so every field is looked into. */
+function visitValue(value: unknown, visit: (node: Node) => void): void {
+  if (Array.isArray(value)) {
+    for (const each of value) visitValue(each, visit);
+  } else if (typeof value === 'object' && value !== null) {
+    if (isNode(value)) visit(value);
+    for (const field of Object.values(value)) if (typeof field === 'object' && field !== null) visitValue(field, visit);
+  }
+}
+
+export function walk(statements: readonly Statement[], visit: (node: Node) => void): void {
+  visitValue(statements, visit);
+}
+
+/** All nodes of the draft with the section they stand in. */
+export function walkPattern(pattern: Pattern, visit: (node: Node, section: Section, index: number) => void): void {
+  for (const [index, section] of pattern.sections.entries()) walk(section.statements, (node) => visit(node, section, index));
+}

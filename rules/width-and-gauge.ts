@@ -1,0 +1,183 @@
+import type { Gauge, Measure, NamedMeasure } from '../src/pattern/front/front-matter.ts';
+import { found } from './facts/blocks.ts';
+import { type Held, heldCounts, inRounds, pieceTitle } from './facts/counts.ts';
+import { densities, type Density } from './facts/gauges.ts';
+import { type Girth, girthOf, isSquare } from './facts/parts.ts';
+import { pairFaults } from './facts/pairs.ts';
+import { printed, rounded, stepOf, valueAt } from './facts/units.ts';
+import type { Context, Finding, Rule } from './rule.ts';
+import { inSizes, listed, sentence } from './facts/wording.ts';
+
+/** A way to come from counts to the measure: these stitches, less so many for seams or a band that overlaps. */
+interface Way {
+  readonly counts: readonly number[];
+  readonly less: number;
+  readonly rows: number;
+  /** Pieces side by side: each may be a stitch off, because its count was made to fit the repeat. */
+  readonly pieces: number;
+}
+
+const upTo = (most: number): readonly number[] => Array.from({ length: most + 1 }, (_, at) => at);
+/** Seams take one stitch from every edge of two pieces or of one; an overlapping band takes its own width. */
+const seams = [0, 2, 4] as const;
+const widestBand = 16;
+
+function sum(lists: readonly (readonly number[])[]): readonly number[] {
+  return (lists[0] ?? []).map((_, size) => lists.reduce((total, counts) => total + counts[size]!, 0));
+}
+
+/** The counts of all pieces whose titles hold the word, steadiest first. */
+const ofPiece = (context: Context, held: readonly Held[], word: RegExp): readonly Held[] => held.filter((one) => word.test(pieceTitle(context, one.piece)));
+
+/** All ways in which the draft's counts may make the girth. Trying many makes the rule ask less, never more. */
+function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned: boolean): readonly Way[] {
+  const ways: Way[] = [];
+  const add = (counts: readonly number[], rows: number, pieces: number, lesses: readonly number[]): void => {
+    for (const less of lesses) ways.push({ counts, less, rows, pieces });
+  };
+  const lesses = buttoned ? upTo(widestBand) : seams;
+  if (girth === 'body') {
+    const backs = ofPiece(context, held, /\bback\b/i);
+    const fronts = ofPiece(context, held, /\bfronts?\b/i);
+    const left = ofPiece(context, held, /\bleft front\b/i);
+    const right = ofPiece(context, held, /\bright front\b/i);
+    for (const back of backs.slice(0, 12)) {
+      add(sum([back.counts, back.counts]), back.rows, 2, lesses);
+      for (const front of fronts.slice(0, 12)) {
+        add(sum([back.counts, front.counts]), Math.min(back.rows, front.rows), 2, lesses);
+        add(sum([back.counts, front.counts, front.counts]), Math.min(back.rows, front.rows), 3, lesses);
+      }
+    }
+    for (const one of left.slice(0, 6)) for (const two of right.slice(0, 6)) for (const back of backs.slice(0, 6)) add(sum([back.counts, one.counts, two.counts]), back.rows, 3, lesses);
+  }
+  for (const one of held) add(one.counts, one.rows, 1, girth === 'body' ? lesses : [0, 1, 2]);
+  // A piece worked flat and folded in half, or made twice.
+  if (girth !== 'width') for (const one of held.slice(0, 20)) add(sum([one.counts, one.counts]), one.rows, 2, seams);
+  return ways;
+}
+
+interface Verdict {
+  readonly way: Way;
+  readonly misses: readonly number[];
+  readonly density: Density;
+}
+
+const tolerances = (measure: Measure, context: Context, per: number, pieces: number): number => {
+  const { cm, inches, stitches } = context.house.tolerance;
+  return Math.max(measure.unit === 'in' ? inches : cm, (stitches * pieces) / per, stepOf(measure) / 2) + 0.01;
+};
+
+function judge(context: Context, measure: Measure, ways: readonly Way[], gauge: Gauge): readonly Verdict[] {
+  const sizes = context.pattern.sizes.map((_, size) => size);
+  return densities(gauge, 'stitches', measure.unit).flatMap((density) => {
+    return ways.map((way) => {
+      const room = tolerances(measure, context, density.per, way.pieces);
+      const misses = sizes.filter((size) => {
+        const stated = valueAt(measure, size, sizes.length);
+        return stated !== null && Math.abs((way.counts[size]! - way.less) / density.per - stated) > room;
+      });
+      return { way, misses, density };
+    });
+  });
+}
+
+/** So many sizes must agree before the rest is called odd. */
+const oddOnes = (sizes: number): number => (sizes >= 5 ? 2 : sizes >= 3 ? 1 : 0);
+
+function worded(context: Context, verdict: Verdict, measure: Measure, sizes: readonly number[]): string {
+  const names = context.pattern.sizes;
+  const { way, density } = verdict;
+  return listed(
+    sizes.map((size) => {
+      const made = (way.counts[size]! - way.less) / density.per;
+      const sts = way.less === 0 ? `${way.counts[size]!} sts` : `${way.counts[size]! - way.less} sts (${way.counts[size]!} less ${way.less})`;
+      return `${sts} are ${rounded(made, measure.unit)} and not ${printed(valueAt(measure, size, names.length)!, measure.unit)}${names.length > 1 ? ` ${inSizes(names, [size])}` : ''}`;
+    }),
+  );
+}
+
+/** The one count a tube or a square is worked at for most of its rows; null where none stands out. */
+function mainCount(context: Context, girth: Girth, held: readonly Held[]): Held | null {
+  const able = girth === 'tube' ? held.filter((one) => inRounds(context, one)) : held;
+  const total = able.reduce((rows, one) => rows + one.rows, 0);
+  const [first] = able;
+  return first !== undefined && total >= 12 && first.rows >= total * (girth === 'tube' ? 0.4 : 0.75) ? first : null;
+}
+
+function check(context: Context, name: NamedMeasure, measure: Measure, girth: Girth, held: readonly Held[]): Finding | null {
+  const gauges = context.pattern.front.gauges.filter((one) => one.stitches !== null);
+  const buttoned = /button|bands?\b|overlap/i.test(name.name) || context.pattern.front.notions.some((one) => one.name === 'button' || one.name === 'zip');
+  const ways = waysFor(context, girth, girth === 'upperArm' ? held.filter((one) => /sleeve/i.test(pieceTitle(context, one.piece))) : held, buttoned);
+  const verdicts = gauges.flatMap((gauge) => judge(context, measure, ways, gauge));
+  if (verdicts.length === 0) return null;
+  const best = verdicts.reduce((one, other) => (other.misses.length < one.misses.length || (other.misses.length === one.misses.length && other.way.rows > one.way.rows) ? other : one));
+  if (best.misses.length === 0) return null;
+  const sizes = context.pattern.sizes.length;
+  const span = measure.span;
+  if (best.misses.length <= oddOnes(sizes) && measure.values.length > 1) {
+    const message = sentence(`At ${best.density.words},`, `${worded(context, best, measure, best.misses)}.`, 'The other sizes agree. Which is right, the measure or the count?');
+    return found(context, widthAndGauge, span, message, { sizes: best.misses, stated: best.misses.map((size) => valueAt(measure, size, sizes)!) });
+  }
+  // No size agrees: worth saying only where there is no doubt which count is meant.
+  const main = girth === 'tube' || girth === 'width' ? mainCount(context, girth, held) : null;
+  const gauge = gauges.length === 1 ? gauges[0]! : null;
+  if (main === null || gauge === null || verdicts.some((one) => one.misses.length <= sizes / 2)) return null;
+  const density = densities(gauge, 'stitches', measure.unit)[0]!;
+  const all = context.pattern.sizes.map((_, size) => size);
+  const verdict: Verdict = { way: { counts: main.counts, less: 0, rows: main.rows, pieces: 1 }, misses: all, density };
+  const message = sentence(`At ${density.words},`, `${worded(context, verdict, measure, all.slice(0, 3))}.`, 'Which is right: the gauge, the measure or the count?');
+  return found(context, widthAndGauge, span, message, { sizes: sizes > 1 ? all : [], also: [gauge.span] });
+}
+
+export const widthAndGauge: Rule = {
+  id: 'width-and-gauge',
+  level: 'query',
+  title: 'Stitches divided by gauge give the stated width',
+  meaning: 'No count of the draft, with or without seam stitches and overlapping bands, comes to the stated width at the stated gauge.',
+  reason: 'Whoever knits to gauge gets another size than the one chosen from the measurements.',
+  needsReplay: true,
+  wrong: {
+    draft: `# Kelp Cowl
+
+Finished measurements: 40 cm circumference
+
+Tension: 24 sts and 32 rnds to 10 cm over st st
+
+Cast on 120 sts. Join in the round.
+
+Knit 40 rnds.
+
+Cast off.
+`,
+  },
+  right: {
+    draft: `# Kelp Cowl
+
+Finished measurements: 50 cm circumference
+
+Tension: 24 sts and 32 rnds to 10 cm over st st
+
+Cast on 120 sts. Join in the round.
+
+Knit 40 rnds.
+
+Cast off.
+`,
+  },
+  check(context): readonly Finding[] {
+    const held = heldCounts(context);
+    if (held.length === 0 || context.pattern.front.gauges.length === 0) return [];
+    const wrongPairs = pairFaults(context.pattern.front.pairs).flatMap((fault) => [fault.pair.first.span.start, fault.pair.second.span.start]);
+    return context.pattern.front.measures.flatMap((name) => {
+      const girth = isSquare(name) ? 'width' : girthOf(name);
+      if (girth === null) return [];
+      const measure = name.measures.find((one) => one.unit === 'cm') ?? name.measures.find((one) => one.unit === 'in');
+      if (measure === undefined || name.measures.some((one) => wrongPairs.includes(one.span.start))) return [];
+      const one = check(context, name, measure, girth, held);
+      if (one === null) return [];
+      // The twin in the other unit may have been the one worked out.
+      const twin = name.measures.find((other) => other.unit !== measure.unit && (other.unit === 'cm' || other.unit === 'in'));
+      return twin !== undefined && check(context, name, twin, girth, held) === null ? [] : [one];
+    });
+  },
+};
