@@ -1,0 +1,43 @@
+/** Buttonholes and bands: every wording with the tree it must read into. Forms of the trade; numbers and words made up here. */
+import { describe, expect, it } from 'vitest';
+import { read } from '../outline.ts';
+
+/** Sizes of the draft, then each text with its outline. */
+const tables: readonly { readonly sizes: readonly string[]; readonly rows: readonly (readonly [string, string])[] }[] = [
+  {
+    sizes: ['XS', 'S', 'M', 'L'],
+    rows: [
+      ['1st buttonhole row (RS): Rib 4, [cast off 2 sts, rib until there are 14 (15: 16: 17) sts on right needle after cast-off] 6 times, cast off 2 sts, rib to end.', 'row 1st buttonhole (RS): rib→over 4 [BO 2 rib→14 (15, 16, 17) on right after bind-off]→6× BO 2 rib→end'],
+      ['2nd row: Rib, casting on 2 sts over those cast off.', 'row 2: rib→end CO 2 here over gaps'],
+      ['Buttonhole row: Patt 3, BO 2, patt to end. Next row: Patt, CO 2 over gap.', 'row buttonhole: patt→over 3 BO 2 patt→end | row next: patt→end CO 2 here over gaps'],
+      ['*Bind off 3 sts, rib 15; rep from * 4 more times, rib to end.', 'row: *[BO 3 rib→over 15]→4× more rib→end'],
+      ['Next row: Work across, casting on 2 sts above each gap.', 'row next: work→end CO 2 here over gaps'],
+      ['Rib 3, [yo, k2tog, rib 15 (16: 17: 18)] 6 times, yo, k2tog, rib 5.', 'row: rib→over 3 [yo kNtog{2} rib→over 15 (16, 17, 18)]→6× yo kNtog{2} rib→over 5'],
+      ['K 2, k2tog, yfwd, k to end.', 'row: k{2} kNtog{2} yfwd(or yf (move)) k→end'],
+      ['Next row (RS): Moss 2, p2tog, yrn, moss 2, patt to end.', 'row next (RS): rib→over 2 pNtog{2} yrn rib→over 2 patt→end'],
+      ['Patt 4, yo, work 2 tog, patt to end.', 'row: patt→over 4 yo k2tog(or p2tog) patt→end'],
+      ['Make a buttonhole on next row, then on every foll 14th (16th: 16th: 18th) row 5 times more.', 'work rows [name buttonhole] {next; every n=5 k=14 (16, 16, 18) more}'],
+      ['Work Buttonhole Row every 20 rows 6 (6, 7, 7) times.', 'work rows [name buttonhole] {every n=6 (6, 7, 7) k=20}'],
+      ['Make 6 buttonholes to correspond with buttons.', 'declare rule make 6 buttonholes to correspond with buttons'],
+      ['Next row: Rib to end, casting on 2 sts over each 2 cast off on previous row.', 'row next: rib→end CO 2 here over gaps'],
+      ['Work 1 buttonhole on next row.', 'work rows [name buttonhole] {next}'],
+      ['Row 4 (buttonhole row): Rib 5, *yo, k2tog, rib 10; rep from * to last 7 sts, yo, k2tog, rib 5.', 'row 4: rib→over 5 *[yo kNtog{2} rib→over 10]→last 7 yo kNtog{2} rib→over 5'],
+      ['Next row: Rib 3, cast off 2 sts, rib to last 5 sts, cast off 2 sts, rib to end.', 'row next: rib→over 3 BO 2 rib→last 5 BO 2 rib→end'],
+      ['Next row: Rib to end, casting on 2 sts over cast-off sts.', 'row next: rib→end CO 2 here over gaps'],
+      ['Make buttonhole on 5th and every foll 20th row.', 'work rows [name buttonhole] {nth k=5; every k=20}'],
+      ['With RS of left front facing, pick up & k 96 (102, 108, 112) sts; work 7 rows rib, beg Row 2.', 'row: change side pick up 96 (102, 108, 112) | plain 7 rows rib beg row 2'],
+      ['Cast on 9 sts; Row 1 (RS): K2, [p1, k1] 3 times, k1.', 'CO 9 here | row 1 (RS): k{2} [p{1} k{1}]→3× k{1}'],
+      ['Keep 6 sts at front edge in garter st throughout.', 'declare rule keep 6 sts at front edge in garter st throughout'],
+      ['Cont in rib until band fits up front edge when slightly stretched.', 'work rib until loose "band fits up front edge when slightly stretched"'],
+      ['Work in rib until band, when slightly stretched, fits up front edge to neck.', 'work rib until loose "band, when slightly stretched, fits up front edge to neck"'],
+    ],
+  },
+];
+
+describe('Buttonholes and bands', () => {
+  for (const { sizes, rows } of tables) {
+    it.each(rows)('%s', (text, expected) => {
+      expect(read(text, { sizes })).toBe(expected);
+    });
+  }
+});

@@ -1,0 +1,43 @@
+/** Casting on: every wording with the tree it must read into. Forms of the trade; numbers and words made up here. */
+import { describe, expect, it } from 'vitest';
+import { read } from '../outline.ts';
+
+/** Sizes of the draft, then each text with its outline. */
+const tables: readonly { readonly sizes: readonly string[]; readonly rows: readonly (readonly [string, string])[] }[] = [
+  {
+    sizes: ['XS', 'S', 'M', 'L'],
+    rows: [
+      ['Using 3.25 mm needles and yarn A, cast on 100 (108: 116: 124) sts.', 'change needle | CO 100 (108, 116, 124) here'],
+      ['With smaller circular needle and MC, and using the tubular method, CO 182 (198, 214, 226) sts.', 'change needle | change yarn | CO 182 (198, 214, 226) here'],
+      ['Cast on 48 (50: 52: 56) sts using 3.25 mm needles and thumb method.', 'CO 48 (50, 52, 56) here'],
+      ['Using the long-tail method, CO 65 sts.', 'change yarn | CO 65 here'],
+      ['Pm for BOR and join for working in the round, taking care not to twist.', 'marker place BOR | join round'],
+      ['Join into a round, placing a marker at the join.', 'join round | marker place | join round'],
+      ['Do not join; work back and forth in rows.', 'join noRound | join noRound'],
+      ['Work 6 rows, then join and cont in rnds.', 'plain 6 rows | join round'],
+      ['Place marker and join to work in the round, being careful not to twist sts.', 'marker place | join round'],
+      ['Using waste yarn and provisional method, CO 86 (92, 98, 102) sts.', 'change yarn | CO 86 (92, 98, 102) here provisional'],
+      ['Provisionally cast on 41 sts, leaving a 22 cm tail.', 'CO 41 here provisional | change yarn'],
+      ['Unzip provisional cast-on and place resulting 86 (92, 98, 102) sts on needle.', 'take up 86 (92, 98, 102) provisional unworked'],
+      ['Remove waste yarn from cast-on edge: 84 sts on holder.', 'take up 84 provisional unworked'],
+      ['Cast on 8 sts at beg of next 2 rows.', 'castOn rows 8 {next n=2}'],
+      ['Next 2 rows: CO 3 (3, 4, 4) sts, work to end.', 'row next 2: CO 3 (3, 4, 4) here work→end'],
+      ['Cast on 5 (6: 7: 8) sts at beg of next 4 rows, working new sts into patt.', 'castOn rows 5 (6, 7, 8) {next n=4}'],
+      ['Using cable cast-on, cast on 14 sts at beg of next row and 12 at beg of foll row.', 'change yarn | castOn rows 14 {next} + 12 {follEach}'],
+      ['Cast on 4 sts at the beginning of the next 2 rows.', 'castOn rows 4 {next n=2}'],
+      ['K to marker, place next 54 (58, 62, 66) sts on waste yarn, using backward-loop method CO 6 (6, 8, 8) sts, k to next marker.', 'row: k→to marker hold next 54 (58, 62, 66) on waste yarn change yarn CO 6 (6, 8, 8) here k→to marker'],
+      ['Next row (RS): K to end, turn, CO 14 (16: 16: 18) sts, turn; pm, join.', 'row next (RS): k→end turn CO 14 (16, 16, 18) here turn marker place join round'],
+      ['At end of last row, cast on 3 sts.', 'CO 3 end'],
+      ['K to end, CO 7 sts.', 'row: k→end CO 7 here'],
+      ['Next row: K to end, cast on 4 sts.', 'row next: k→end CO 4 here'],
+    ],
+  },
+];
+
+describe('Casting on', () => {
+  for (const { sizes, rows } of tables) {
+    it.each(rows)('%s', (text, expected) => {
+      expect(read(text, { sizes })).toBe(expected);
+    });
+  }
+});

@@ -1,0 +1,46 @@
+/** Markers: every wording with the tree it must read into. Forms of the trade; numbers and words made up here. */
+import { describe, expect, it } from 'vitest';
+import { read } from '../outline.ts';
+
+/** Sizes of the draft, then each text with its outline. */
+const tables: readonly { readonly sizes: readonly string[]; readonly rows: readonly (readonly [string, string])[] }[] = [
+  {
+    sizes: ['XS', 'S', 'M', 'L'],
+    rows: [
+      ['K 28, pm, k 12, pm, k 28, pm, k 12, pm for BOR.', 'row: k{28} marker place k{12} marker place k{28} marker place k{12} marker place BOR'],
+      ['Place marker at each end of last row to mark beg of armholes.', 'marker hang at row'],
+      ['Mark centre st.', 'marker hang'],
+      ['Pm 22 (24: 26: 28) sts in from each edge.', 'marker place 22 (24, 26, 28) from eachEnd'],
+      ['Place a removable marker in next st.', 'marker hang'],
+      ['Sm, k to next marker.', 'row: marker slip k→to marker'],
+      ['Removing markers as you come to them, k to end.', 'row: marker remove k→end'],
+      ['Remove BOR marker, k5, replace marker.', 'row: marker remove BOR k{5} marker replace'],
+      ['K to 2 sts before m, k2tog, sm, ssk.', 'row: k→2 before marker kNtog{2} marker slip ssk'],
+      ['[K to m, m1R, sm, k1, m1L] 4 times.', 'row: [k→to marker M1R marker slip k{1} M1L]→4×'],
+      ['Rib to 3 sts past marker.', 'row: rib→3 past marker'],
+      ['K to last st before marker.', 'row: k→1 before marker'],
+      ['Place markers at both ends of last row to mark base of armholes.', 'marker hang at row'],
+      ['Mark each end of this row.', 'marker hang at row'],
+      ['Cont until work meas 22 (23: 24: 25) cm from markers.', 'work until work 22 (23, 24, 25) cm from markers'],
+      ['Place a coloured thread at each end of last row.', 'marker hang at row'],
+      ['Place markers at each end of next row.', 'marker hang at row'],
+      ['Remove marker, k to end.', 'row: marker remove k→end'],
+      ['K1, sl marker, k1.', 'row: k{1} marker slip k{1}'],
+      ['K40, place marker, k40.', 'row: k{40} marker place k{40}'],
+      ['K40, place marker (side), k40.', 'row: k{40} marker place k{40}'],
+      ['K 20, pm for raglan, k 40, pm for raglan, k 20.', 'row: k{20} marker place raglan k{40} marker place raglan k{20}'],
+      ['Place a marker on first st for BOR.', 'marker place BOR'],
+      ['Mark each end of last row with a coloured thread.', 'marker hang at row | change yarn'],
+      ['Place contrasting marker for beg of rnd.', 'marker place BOR'],
+      ['K to marker, slip marker, k1.', 'row: k→to marker marker slip k{1}'],
+    ],
+  },
+];
+
+describe('Markers', () => {
+  for (const { sizes, rows } of tables) {
+    it.each(rows)('%s', (text, expected) => {
+      expect(read(text, { sizes })).toBe(expected);
+    });
+  }
+});

@@ -1,0 +1,91 @@
+/** Plain rows and ribs: every wording with the tree it must read into. Forms of the trade; numbers and words made up here. */
+import { describe, expect, it } from 'vitest';
+import { read } from '../outline.ts';
+
+/** Sizes of the draft, then each text with its outline. */
+const tables: readonly { readonly sizes: readonly string[]; readonly rows: readonly (readonly [string, string])[] }[] = [
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['Beg with a k row, work 10 rows in st st.', 'plain 10 rows st st beg k'],
+      ['Work 9 (9: 11) rows more in rib.', 'plain 9 (9, 11) rows rib'],
+      ['Work in garter st for 6 rows.', 'plain 6 rows garter st'],
+      ['K 5 (5, 7) rnds.', 'plain 5 (5, 7) rounds knit'],
+      ['Cont in patt for a further 22 rows, ending with RS facing for next row.', 'plain 22 rows patt ending WS'],
+      ['Starting with a WS row, work 3 rows even.', 'plain 3 rows beg WS'],
+      ['Work a further 20 rows in rib.', 'plain 20 rows rib'],
+      ['Work 3 rows even.', 'plain 3 rows'],
+      ['St st 3 rows.', 'plain 3 rows st st'],
+      ['St st 6 (8: 8) rows.', 'plain 6 (8, 8) rows st st'],
+      ['6 rows st st.', 'plain 6 rows st st'],
+      ['Work 6 more rows in moss st.', 'plain 6 rows moss st'],
+      ['Cont in st st for 14 rows.', 'plain 14 rows st st'],
+      ['Work 4 rows in reverse stocking stitch, ending with a WS row.', 'plain 4 rows rev st st ending WS'],
+      ['Work another 8 rows.', 'plain 8 rows'],
+      ['Rib 6 rows.', 'plain 6 rows rib'],
+      ['Patt 8 rows.', 'plain 8 rows patt'],
+      ['Patt 1 row.', 'plain 1 rows patt'],
+      ['Work 2 rows straight.', 'plain 2 rows'],
+      ['Work 7 rows in garter st, beg with a WS row.', 'plain 7 rows garter st beg WS'],
+      ['Knit 4 rows (2 garter ridges).', 'plain 4 rows knit'],
+      ['Work in k1, p1 rib for 8 rows.', 'plain 8 rows rib'],
+      ['Work 8 rows in k2, p2 rib.', 'plain 8 rows rib'],
+      ['With smaller needles, work 14 rows in rib.', 'change needle | plain 14 rows rib'],
+      ['Change to 4 mm needles and work 2 rows in st st.', 'change needle | plain 2 rows st st'],
+      ['Beg with a p row, cont in st st for 5 rows.', 'plain 5 rows st st beg p'],
+      ['Beginning with a WS row, work in st st for 7 rows, ending with a WS row.', 'plain 7 rows st st beg WS ending WS'],
+      ['Work 5 rows in st st, beg with a p row.', 'plain 5 rows st st beg p'],
+      ['Starting with a purl row, work 3 rows st st.', 'plain 3 rows st st beg p'],
+      ['Beg and ending with a p row, work 7 rows in st st.', 'plain 7 rows st st beg p ending WS'],
+      ['Work even for 6 rows.', 'plain 6 rows'],
+      ['Work without shaping for 14 rows.', 'plain 14 rows'],
+      ['K 1 row.', 'plain 1 rows knit'],
+      ['Purl 1 row, inc 6 sts evenly across.', 'plain 1 rows purl (evenly inc 6)'],
+      ['K 1 row, dec 2 (0: 2) sts evenly.', 'plain 1 rows knit (evenly dec 2 (0, 2))'],
+      ['Next row: Purl.', 'row next: p→end'],
+      ['Next row: Knit, dec 2 (0: 2) sts.', 'row next: k→end evenly dec 2 (0, 2)'],
+      ['Work 1 WS row.', 'plain 1 rows'],
+      ['K all sts.', 'row: k→end'],
+      ['K across.', 'row: k→end'],
+      ['K to end.', 'row: k→end'],
+      ['Purl 1 WS row.', 'plain 1 rows purl'],
+      ['Knit 2 rnds.', 'plain 2 rounds knit'],
+      ['*K2, p2; rep from * to last 2 sts, k2.', 'row: *[k{2} p{2}]→last 2 k{2}'],
+      ['[K1, p1] to last st, k1.', 'row: [k{1} p{1}]→last 1 k{1}'],
+      ['P2, *k2, p2, rep from * across.', 'row: p{2} *[k{2} p{2}]→end'],
+      ['Row 1—K 1, * p 1, k 1; repeat from *, end k 1.', 'row 1: k{1} *[p{1} k{1}]→end then:k{1}'],
+      ['(K3, p1) rep to end of rnd.', 'row: [k{3} p{1}]→end'],
+      ['*K2, p2; rep from * 5 times, k2.', 'row: *[k{2} p{2}]→5× k{2}'],
+      ['K to last 3 sts, k2tog, k1.', 'row: k→last 3 kNtog{2} k{1}'],
+      ['Rib to last 2 sts, k2.', 'row: rib→last 2 k{2}'],
+      ['Patt to within 4 sts of end, p4.', 'row: patt→last 4 p{4}'],
+      ['Work across to last st, kfb.', 'row: work→last 1 kfb'],
+      ['K to 3 sts from end, k3.', 'row: k→last 3 k{3}'],
+      ['Keeping patt correct, dec 1 st at each end of next row.', 'declare rule keeping patt correct | dec 1 bothEnds {next}'],
+      ['Cont in patt as set until sleeve meas 46 (47: 48) cm.', 'work patt until sleeve 46 (47, 48) cm'],
+      ['Work new sts into moss st.', 'declare rule work new sts into moss st'],
+      ['Inc 1 st each end of every 6th row, taking inc sts into patt.', 'inc 1 bothEnds {every k=6}'],
+      ['Rows 2, 4, 6: K the knit sts and p the purl sts as they face you.', 'row 2,4,6: as they appear→end'],
+      ['Row 2: K the knits and p the purls.', 'row 2: as they appear→end'],
+      ['Work in patt as established.', 'work patt until loose ""'],
+      ['Keeping continuity of patt, cast off 4 sts at beg of next 2 rows.', 'declare rule keeping continuity of patt | bindOff rows 4 {next n=2}'],
+      ["Work all inc'd sts in st st.", "declare rule work all inc'd sts in st st"],
+      ['Next row: Work in patt, dec 1 st at each end.', 'row next: plain 1 rows patt (dec 1 bothEnds {this})'],
+      ['Next row: Work in patt.', 'row next: patt→end'],
+      ['Change to 4 mm needles.', 'change needle'],
+      ['Break A and join in B.', 'change break | change join'],
+      ['Cut yarn, leaving a 32 cm tail.', 'change break | change yarn'],
+      ['With B, work 4 rows; with A, work 2 rows.', 'change yarn | plain 4 rows | change yarn | plain 2 rows'],
+      ['Do not break yarn.', 'change break'],
+      ['Break off A. Join in B.', 'change break | change join'],
+    ],
+  },
+];
+
+describe('Plain rows and ribs', () => {
+  for (const { sizes, rows } of tables) {
+    it.each(rows)('%s', (text, expected) => {
+      expect(read(text, { sizes })).toBe(expected);
+    });
+  }
+});
