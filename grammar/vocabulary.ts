@@ -78,9 +78,9 @@ function add(tree: Letters, spelling: string, meaning: Meaning): void {
  * Spellings that the phrases of the grammar read themselves, because what they do depends on the words around them:
  * increases and decreases told as commands, casting on and off, holders, markers at rows.
  */
-const told = /^(inc|dec|increase|decrease|co|cast|bo|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|work sts|rib|work even)/i;
+const told = /^(inc|dec|increase|decrease|co\b|cast|bo\b|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|work sts|rib|work even)/i;
 /** Spellings that look told and are one stitch all the same. */
-const kept = /^(inc in|inc 1 st in|increase in|inc next|inc into|inc in every|inc1[lr]$|inc-?[lr]$|inc by (?:knitting|backward)|inc 1 \(lifted|dec1[lr]$|dec 1 \(r\)|dec5to1|place bead|work sts as|pick up bar|pick up st \{n\} rows|wrap \{n\}|sl \{n\} sts to cn|place \{n\} sts on cn|slip next \{n\} sts to cable|place st back|sl \{n\} sts back to)/i;
+const kept = /^(work \{n\} sts into|inc in|inc 1 st in|increase in|inc next|inc into|inc in every|inc1[lr]$|inc-?[lr]$|inc by (?:knitting|backward)|inc 1 \(lifted|dec1[lr]$|dec 1 \(r\)|dec5to1|place bead|work sts as|pick up bar|pick up st \{n\} rows|wrap \{n\}|sl \{n\} sts to cn|place \{n\} sts on cn|slip next \{n\} sts to cable|place st back|sl \{n\} sts back to)/i;
 /** A bracket that only remarks on the name before it: "ssk (dec)", "C2L (no cn)". */
 const remarked = /^[^([]*[^([\s,] \([^()]*\)$/;
 
@@ -91,6 +91,7 @@ function spellingsOf(entry: Entry): readonly string[] {
     if (text.length === 1 && text !== 'k' && text !== 'p') return false;
     // Groups in brackets and stitches worked into one are read by the grammar, part by part.
     const bracket = (text.includes('(') || text.includes('[')) && !remarked.test(text);
+    if (/ alternately /.test(text)) return true;
     if (bracket || (/\bin(to)? (next|same|each|double|one)\b/.test(text) && text.includes(','))) return false;
     return kept.test(text) || !told.test(text);
   });

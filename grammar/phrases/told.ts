@@ -6,19 +6,23 @@
  */
 import { ambiguityOf } from '../lexicon/ambiguous.ts';
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, endOf, FullStop, type KnitToken, Mark, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
-import type { Count, Extent, PullOver, Repeat, Resolve, Step, Work } from '../tree.ts';
+import type { BindOff, CastOn, Count, Extent, Marker, PullOver, Repeat, Resolve, Step, Work } from '../tree.ts';
 import { Stitches } from './stitches.ts';
 
 const cableNeedle = /^(?:cn\d?|cable|cable-needle)$/;
+/** Ways of casting on and off that stand before the verb. */
+const methods = /^(?:long-tail|long|tail|cable|knitted|knit-on|backward|backwards|loop|bl|e-loop|half-hitch|provisional|crochet|two-needle|toe|tubular|sewn|elastic|invisible|stretchy|lace|russian|decrease|i-cord|applied|picot|thumb|twisted|icelandic|italian|suspended|alternating|channel)$/;
 const lifts = /^(?:pass|passing|lift|lifting|pull|draw)$/;
 
 export class Told extends Stitches {
   protected toldAhead(): boolean {
-    return this.incDecAhead() || this.liftAhead() > 0 || this.toCableAhead() > 0 || this.fromCableAhead() > 0 || this.asTheyAppearAhead() || this.turnedNumberAhead() || this.dropAhead() || this.looseExtentAhead() || this.bracketAgainAhead();
+    return this.methodWordsAhead() > 0 || this.markerWordAhead() || this.incDecAhead() || this.liftAhead() > 0 || this.toCableAhead() > 0 || this.fromCableAhead() > 0 || this.asTheyAppearAhead() || this.turnedNumberAhead() || this.dropAhead() || this.looseExtentAhead() || this.bracketAgainAhead();
   }
 
   toldStep = this.RULE('toldStep', (): Step => {
     return this.OR([
+      { GATE: () => this.methodWordsAhead() > 0, ALT: () => this.SUBRULE(this.withMethod) },
+      { GATE: () => this.markerWordAhead(), ALT: () => this.SUBRULE(this.markerWord) },
       { GATE: () => this.incDecAhead(), ALT: () => this.SUBRULE(this.incDec) },
       { GATE: () => this.liftAhead() > 0, ALT: () => this.SUBRULE(this.liftOver) },
       { GATE: () => this.toCableAhead() > 0, ALT: () => this.SUBRULE(this.toCable) },
@@ -29,6 +33,42 @@ export class Told extends Stitches {
       { GATE: () => this.dropAhead(), ALT: () => this.SUBRULE(this.dropLoops) },
       { ALT: () => this.SUBRULE(this.looseExtent) },
     ]) as Step;
+  });
+
+  /** Words of a method before the verb: "long-tail CO 24", "i-cord BO"; how many, 0 when none. */
+  private methodWordsAhead(): number {
+    for (let ahead = 1; ahead < 5; ahead += 1) {
+      if (ahead > 1 && this.at(ahead, W.CastOn)) return this.at(ahead + 1, CountToken) ? ahead - 1 : 0;
+      if (ahead > 1 && this.at(ahead, W.BindOff)) return ahead - 1;
+      if (!methods.test(this.image(ahead)) && !(this.at(ahead, Stitch) && /ecrease/.test(this.payload(ahead)?.entry?.kind ?? ''))) return 0;
+    }
+    return 0;
+  }
+
+  private withMethod = this.RULE('withMethod', (): CastOn | BindOff => {
+    const start = this.from();
+    const left = { words: 0 };
+    this.ACTION(() => { left.words = this.methodWordsAhead(); });
+    this.AT_LEAST_ONE({ GATE: () => left.words > 0, DEF: () => { this.CONSUME(Any); this.ACTION(() => { left.words -= 1; }); } });
+    const method = this.ACTION(() => this.words(start, endOf(this.LA(0))).toLowerCase());
+    const step = this.OR([
+      { GATE: () => this.at(1, W.CastOn), ALT: () => this.SUBRULE(this.castOnStep) },
+      { ALT: () => this.SUBRULE(this.bindOffStep) },
+    ]) as CastOn | BindOff;
+    return this.ACTION((): CastOn | BindOff => (step.type === 'castOn' ? { ...step, method, provisional: step.provisional || /provisional/.test(method), span: this.span(start) } : { ...step, manner: [method, ...step.manner], span: this.span(start) }));
+  });
+
+  /** "pl m", "insert marker", "take out marker". */
+  private markerWordAhead(): boolean {
+    if (/^(?:pl|insert)$/.test(this.image(1))) return this.at(2, W.Marker);
+    return this.image(1) === 'take' && this.image(2) === 'out' && this.at(3, W.Marker);
+  }
+
+  private markerWord = this.RULE('markerWord', (): Marker => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    this.MANY({ GATE: () => !this.at(0, W.Marker), DEF: () => this.CONSUME1(Any) });
+    return this.ACTION((): Marker => ({ type: 'marker', op: /^t/i.test(head.image) ? 'remove' : 'place', name: null, atRow: false, span: this.span(start) }));
   });
 
   /** End of a step, `ahead` tokens on: a separator, a bracket, the next stitch, or nothing. */
@@ -188,7 +228,7 @@ export class Told extends Stitches {
 
   /** "knit the knits and purl the purls", "k the k sts and p the p sts". */
   private asTheyAppearAhead(): boolean {
-    if (this.at(1, Stitch) && this.payload(1)?.entry?.bareMeansAll === true && this.payload(1)?.values === undefined) return true;
+    if (this.at(1, Stitch) && this.payload(1)?.entry?.name === 'work sts as they appear') return true;
     if (!this.at(1, PlainStitch) || this.payload(1)?.values !== undefined) return false;
     const first = this.at(2, W.All) ? 3 : 2;
     const knits = this.at(first, W.Face) || (this.at(first, PlainStitch) && this.payload(first)?.values === undefined && this.at(first + 1, W.St));
@@ -202,7 +242,7 @@ export class Told extends Stitches {
     const start = this.from();
     const verbs = { seen: 0, named: 0 };
     const head = this.CONSUME(Any) as KnitToken;
-    const told = this.ACTION(() => head.payload?.entry?.bareMeansAll === true);
+    const told = this.ACTION(() => head.tokenType !== PlainStitch);
     this.MANY({
       GATE: () => !told && verbs.named < 2 && this.at(1, PlainStitch, W.Face, W.And, Comma, W.All, W.St) && !(this.at(1, Comma) && verbs.named === 0),
       DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (this.at(0, W.Face) || (this.at(0, W.St) && this.at(-1, PlainStitch))) verbs.named += 1; }); },
