@@ -86,7 +86,7 @@ export class Places extends PickingUp {
       GATE: () => this.at(1, Open) && this.payload(1)?.holds !== 'group' && /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
       DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
     });
-    this.OPTION1({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.MANY4({ GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
+    this.OPTION8({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.MANY4({ GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
     // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
     let recipe: string | undefined;
     this.OPTION1({

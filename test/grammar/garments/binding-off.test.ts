@@ -48,6 +48,8 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Cast off in rib.', 'BO all all:0'],
       ['BO loosely purlwise.', 'BO all all:0'],
       ['Cast off knitwise on WS.', 'BO all all:0'],
+      ['Cast off rem 44 sts, working 2 tog 4 times over cables.', 'BO remaining all:44'],
+      ['K9, cast off next 24 sts AT SAME TIME dec 4 sts across cable, k to end.', 'row: k{9} BO 24 k→end'],
       ['Cast off 4 sts at beg and dec 1 st at end of next row.', 'bindOff rows 4 {next} | at the same time {dec 1 end {next}}'],
       ['Cast off 5 sts at beg of next row and 4 sts at beg of foll alt row.', 'bindOff rows 5 {next} + 4 {follEvery k=2}'],
       ['Cast off 8 sts at armhole edge on next row, then 8 sts at same edge on foll alt row.', 'bindOff rows at armhole edge 8 {next} + 8 {follEvery k=2}'],
