@@ -161,7 +161,12 @@ export function readPattern(manuscript: Manuscript): Pattern {
             const label = readLabel(head.text, head.start, { vocabulary, sizes: names });
             if (label !== null) addAll(read(body, { label }));
           }
-        } else addAll(statementsFromTable(rows, current, sections, { vocabulary, sizes: names }));
+        } else {
+          const made = statementsFromTable(rows, current, sections, { vocabulary, sizes: names });
+          // The sentence that points at the table is carried out by the rows of the table.
+          if (made.length > 0) current.statements = current.statements.filter((statement) => statement.type !== 'refer');
+          addAll(made);
+        }
         break;
       }
       case 'directive': {

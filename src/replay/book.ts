@@ -49,7 +49,26 @@ export function troubleMet(trouble: Trouble, size: number, where: { section: num
 }
 
 /** The same thing met in several sizes at one place is one observation. */
-export function observationsOf(met: readonly Met[]): Observation[] {
+const rowTroubles: ReadonlySet<ObservationKind> = new Set(['tooFew', 'leftOver', 'repeatDoesNotFit', 'nothingToPass', 'noGap', 'markerNotThere', 'noProgress']);
+
+/** What only repeats another: the count of a row that cannot be worked in other sizes, a call of a row that fails already. */
+function folded(met: readonly Met[]): Met[] {
+  const roots = met.filter((each) => each.certain && each.inner === null && rowTroubles.has(each.kind));
+  return met.filter((each) => {
+    const suffers = (each.kind === 'countDiffers' && each.words['fault'] !== 'stated') || each.inner !== null;
+    return !suffers || !roots.some((root) => root !== each && sameRow(root, each));
+  });
+}
+
+/** Whether two things were met at one row: the same node, or the words of a row that was called again. */
+function sameRow(root: Met, each: Met): boolean {
+  if (root.node !== null && root.node === each.node) return true;
+  if (each.inner === null || root.node === null) return false;
+  return each.inner.start >= root.node.span.start && each.inner.end <= root.node.span.end;
+}
+
+export function observationsOf(all: readonly Met[]): Observation[] {
+  const met = folded(all);
   const groups = new Map<string, Met[]>();
   for (const each of met) {
     const key = `${each.kind}|${each.span.start}|${each.span.end}|${each.certain}|${each.words['fault'] ?? ''}`;

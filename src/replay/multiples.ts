@@ -162,8 +162,8 @@ export function playMultiple(play: Play, index: number): void {
         } else workRow(statement, statement.children, statement, labelWords(label, number), number);
       }
       if (statement.does?.type === 'repeatRows') checkRange(play, index, statement);
-    } else if (statement.type === 'row') workRow(statement, statement.children, statement, 'Row', null);
-    else if (statement.type === 'repeatRows') {
+    }
+    if (statement.type === 'repeatRows') {
       const filler = fillerFor(play, index, last + 1);
       if (filler !== null && (last + 1) % 2 === 0) workRow(filler, filler.children, filler, labelWords(filler.label, last + 1), last + 1);
       write('Repeat', statement, count, null);

@@ -172,7 +172,7 @@ function passNothing(_needles: Needles): void {
  */
 export function reachRound(needles: Needles, count: number): boolean {
   const { left, right } = needles;
-  if (needles.mode !== 'round' || right.n < count || count <= 0) return false;
+  if (right.n < count || count <= 0) return false;
   const moved = right.marks.filter((mark) => mark.at <= count);
   right.marks = right.marks.filter((mark) => mark.at > count).map((mark) => ({ ...mark, at: mark.at - count }));
   right.n -= count;

@@ -29,12 +29,13 @@ export function replayRow(proof: Proof, row: string, size: string | null, from?:
   return index === undefined ? null : replayEntry(proof, index, size, from);
 }
 
-/** The same for one entry of the sheet. */
-export function replayEntry(proof: Proof, index: number, size: string | null, from?: number): RowReplay | null {
+/** The same for one entry of the sheet. `known` are the heads of all rows, where they have been gathered before. */
+export function replayEntry(proof: Proof, index: number, size: string | null, from?: number, known?: readonly Moment[]): RowReplay | null {
   const entry = proof.replay.entries[index];
   if (entry === undefined) return null;
   const sizeIndex = size === null ? firstSize(entry) : Math.max(0, proof.pattern.sizes.indexOf(size));
-  const moments = momentsOf(proof, (moment) => moment.entry === index || (moment.entry < index && moment.size === sizeIndex));
+  const asked = (moment: Moment) => moment.entry === index || (moment.entry < index && moment.size === sizeIndex);
+  const moments = known?.filter(asked) ?? momentsOf(proof, asked);
   const own = moments.filter((moment) => moment.entry === index);
   const multiple = own.length === 0 ? multipleMoment(proof, index, from) : null;
   const moment = multiple ?? own.find((each) => each.size === sizeIndex);

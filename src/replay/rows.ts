@@ -37,12 +37,14 @@ export function nextSide(needles: Needles): Side | null {
   return otherSide(needles.side);
 }
 
-function attempt(play: Play, size: number, steps: readonly Step[], choice: RowChoice): Outcome {
+function attempt(play: Play, size: number, row: Row, steps: readonly Step[], choice: RowChoice): Outcome {
   const hand = handOf(play, size);
   const needles = copyNeedles(hand.needles);
   const held = hand.held.map((set) => ({ ...set }));
   const hands: Hands = {
     needles, size, vocabulary: play.pattern.vocabulary, held, piece: pieceTitle(play), choice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [],
+    row: true,
+    ring: row.label?.unit === 'round' && hand.joined,
   };
   const trouble = workSteps(hands, steps);
   const left = trouble === null && !hands.divided ? unfinished(hands) : 0;
@@ -86,7 +88,7 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const stated = call.inline ? totalStated(row) : null;
   choices.forEach((choice, index) => {
     if (bestFit === sizes.length * 2 && choices.length > 1 && index > 0 && stated === null) return;
-    const outcomes = sizes.map((size) => attempt(play, size, steps, choice));
+    const outcomes = sizes.map((size) => attempt(play, size, row, steps, choice));
     let fit = 0;
     outcomes.forEach((outcome, position) => {
       const size = sizes[position] as number;
@@ -110,7 +112,13 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     const outcome = best[position] as Outcome;
     const hand = handOf(play, size);
     const sure = hand.needles.sure;
-    for (const aside of outcome.hands.asides) met(play, aside, size, row, label);
+    for (const aside of outcome.hands.asides) {
+      const marker = aside.kind === 'markerMissing' || aside.kind === 'markerInStitch';
+      if (marker && (hand.needles.lost || !call.inline)) continue;
+      met(play, aside, size, row, label);
+      // One marker gone astray unsettles those behind it.
+      if (marker) outcome.needles.lost = true;
+    }
     takes[size] = outcome.hands.taken;
     makes[size] = outcome.hands.made;
     if (outcome.trouble === null && outcome.left === 0) {
@@ -228,7 +236,7 @@ function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: r
     return;
   }
   if (fitting.length < 2) return;
-  const ends = fitting.map((choice) => sizes.map((size) => live(attempt(play, size, row.children, choice).needles)));
+  const ends = fitting.map((choice) => sizes.map((size) => live(attempt(play, size, row, row.children, choice).needles)));
   const differs = ends.findIndex((counts) => counts.some((count, position) => count !== ends[0]?.[position]));
   if (differs < 0) return;
   sizes.forEach((size, position) => {

@@ -43,6 +43,8 @@ export interface Hands {
   off: number;
   /** The row is a round that closes again over stitches picked up and taken up. */
   ring?: boolean;
+  /** Steps of a row, not an order between rows. */
+  row?: boolean;
   /** Left height below which the segment of a needle ends. */
   base: number;
   /** Stitches the last step worked, for "place these sts on a holder". */
@@ -234,7 +236,10 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'castOn': {
       const n = valueOf(hands, step.count.values) ?? 0;
       const { needles } = hands;
-      if (step.where === 'start' || (needles.right.n === 0 && hands.turned)) {
+      // At the head of a row new stitches come before those that are there; behind others they are the last worked.
+      const head = hands.row === true && !needles.begun;
+      if (head) beginRow(needles);
+      if (step.where === 'start' || (head && needles.mode === 'flat') || (needles.right.n === 0 && hands.turned)) {
         passTip(needles);
         needles.left.n += n;
       } else needles.right.n += n;
@@ -747,6 +752,7 @@ function workHold(hands: Hands, step: Hold): Trouble | null {
     put(count);
     return null;
   }
+  if (step.which === 'next' && hands.row === true) beginRow(needles);
   if (step.which === 'these' && needles.begun) {
     const count = n ?? hands.last;
     if (count > needles.right.n) return stopped('tooFew', step.span, { left: needles.right.n, wanted: count });
