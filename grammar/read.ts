@@ -366,7 +366,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
     const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
-    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to)))) {
+    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);
@@ -383,7 +383,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       readBody(at, to, false);
       return;
     }
-    if (!labelled) flush();
+    // "1st needle: … . 2nd needle: …": one round, a sentence for each needle.
+    const nextNeedle = state.open?.steps.at(-1)?.type === 'needlePart' && partBegins(tokens.slice(at, to), text);
+    if (!labelled && !nextNeedle) flush();
     readBody(at, to, labelled);
   };
   sentences.forEach(({ from, to }, index) => {
@@ -419,7 +421,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       return after + 1;
     }
     const place = placeEnd(tokens, from, to);
-    if (place > 0 && place < to && orders(place) && clauseOrders(tokens, place, to)) return place;
+    if (place > 0 && place < to && orders(place) && (isA(tokens[place], W.Join) || clauseOrders(tokens, place, to))) return place;
     if (!clauseOrders(tokens, from, to)) return -1;
     flush();
     const span = rest(from);
@@ -432,7 +434,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     let found = false;
     for (let at = from; at < to; at += 1) {
       const rest = tokens.slice(at, to);
-      const tells = (isA(rest[0], W.There) && statedBegins(rest)) || (isA(rest[0], CountToken) && statedBegins(rest) && (isA(rest[2], W.Rem) || isA(rest[3], W.Rem) || /^(in|on|at)$/.test(rest[2]?.image ?? '') && /needle/.test(rest.slice(2, 5).map((token) => token.image).join(' '))));
+      const tells = (isA(rest[0], W.There) && statedBegins(rest)) || (isA(rest[0], CountToken) && statedBegins(rest) && (isA(rest[2], W.Rem) || isA(rest[3], W.Rem) || /^(in|on|at)$/.test(rest[2]?.image ?? '') && /needle/.test(rest.slice(2, 9).map((token) => token.image).join(' '))));
       if (!tells) continue;
       const parsed = stepAt(rest, base, text);
       if (parsed?.value.type !== 'stated') continue;

@@ -169,10 +169,38 @@ export function playMultiple(play: Play, index: number): void {
       write('Repeat', statement, count, null);
     }
   }
+  foldIntoHeader(play, index, multiple);
   const closing = count as Linear | null;
   if (closing !== null && (closing.perRepeat !== start.perRepeat || closing.plus !== start.plus) && section.statements.some((statement) => statement.type === 'repeatRows' || (statement.type === 'declare' && statement.what === 'forms'))) {
     const row = [...section.statements].reverse().find((statement) => statement.type === 'row');
     if (row) play.book.met.push({ kind: 'notRestored', span: row.span, size: 0, section: index, row: row.type === 'row' ? labelWords(row.label) : null, node: row, numbers: { perRepeat: closing.perRepeat, plus: closing.plus, multipleOf: start.perRepeat, multiplePlus: start.plus }, words: {}, certain: true, evidence: [], inner: null });
+  }
+}
+
+/** Where several rows fail and all of them would fit another "+ r", the header is the slip and is reported once. */
+function foldIntoHeader(play: Play, index: number, multiple: NonNullable<Section['multiple']>): void {
+  const failed = play.book.met.filter((each) => each.kind === 'multipleDiffers' && each.section === index);
+  if (failed.length < 2) return;
+  const rows = (play.pattern.sections[index] as Section).statements.filter((statement) => statement.type === 'row' && statement.label !== null && statement.does === null) as Row[];
+  const fits = (start: Linear): number => {
+    let count: Linear | null = start;
+    let good = 0;
+    for (const row of rows) {
+      if (count === null) break;
+      const { after } = rowLinear(play.pattern, row.children, count);
+      if (after === null) break;
+      count = after;
+      good += 1;
+    }
+    return good;
+  };
+  for (let plus = 0; plus < multiple.of; plus += 1) {
+    if (plus === multiple.plus || fits({ perRepeat: multiple.of, plus }) < rows.length) continue;
+    const [first] = failed;
+    if (first === undefined) return;
+    play.book.met = play.book.met.filter((each) => !failed.includes(each));
+    play.book.met.push({ ...first, span: multiple.span, row: null, numbers: { ...first.numbers, rows: failed.length, fitsOf: multiple.of, fitsPlus: plus }, words: { kind: 'header' } });
+    return;
   }
 }
 

@@ -14,11 +14,15 @@ export type Method = 'plain' | 'wrap' | 'double' | 'twin' | 'pin' | 'yarnOver';
 
 /** A marker between two stitches, or the gap that a turn before the end leaves. */
 export interface Mark {
-  readonly kind: 'marker' | 'gap' | 'bor';
+  /** 'border': live stitches of a piece end here, those of its edging begin above them. */
+  readonly kind: 'marker' | 'gap' | 'bor' | 'border';
   readonly name: string | null;
   /** Stitches between the mark and the base of its needle. */
   at: number;
   method?: Method;
+  /** Number of the last turn made here, and how many turns left a loop of their own here. */
+  turn?: number;
+  loops?: number;
 }
 
 export interface Needle {
@@ -43,6 +47,11 @@ export interface Needles {
   begun: boolean;
   /** Stitches known of each needle of a round, in order: "Needle 1" 24. */
   parts: { name: string; n: number }[];
+  /** Turns made so far, and the number of the last one on each side. */
+  turns?: number;
+  lastTurn?: { RS: number; WS: number };
+  /** Stitches worked in the last row of each side, for "5 sts fewer than on last RS row". */
+  worked?: { RS: number | null; WS: number | null };
 }
 
 export function emptyNeedles(): Needles {
@@ -51,7 +60,10 @@ export function emptyNeedles(): Needles {
 
 export function copyNeedles(from: Needles): Needles {
   const copy = (needle: Needle): Needle => ({ n: needle.n, marks: needle.marks.map((mark) => ({ ...mark })) });
-  return { ...from, left: copy(from.left), right: copy(from.right), parts: from.parts.map((part) => ({ ...part })) };
+  return {
+    ...from, left: copy(from.left), right: copy(from.right), parts: from.parts.map((part) => ({ ...part })),
+    ...(from.lastTurn ? { lastTurn: { ...from.lastTurn } } : {}), ...(from.worked ? { worked: { ...from.worked } } : {}),
+  };
 }
 
 /** Live stitches: worked and unworked, not held, not bound off. */
@@ -92,8 +104,40 @@ export function beginRow(needles: Needles): void {
 
 /** The row is done; marks at the tip of an empty left needle go with the stitches. */
 export function endRow(needles: Needles): void {
-  passTip(needles);
+  if (needles.left.n === 0) passTip(needles);
+  const border = borderOf(needles);
+  if (border > 0 && needles.left.n === border && needles.begun) turn(needles, 'plain');
+  resumeRound(needles);
   needles.begun = false;
+}
+
+/** Height of the left needle at which the edging's own stitches begin; 0 without an edging on it. */
+export function borderOf(needles: Needles): number {
+  return needles.left.marks.find((mark) => mark.kind === 'border')?.at ?? 0;
+}
+
+/** Whether a pass on the right side stands at the beginning of the round. */
+export function atBeginning(needles: Needles): boolean {
+  if (needles.side === 'WS') return false;
+  const { left, right } = needles;
+  const known = [...left.marks, ...right.marks].some((mark) => mark.kind === 'bor');
+  if (!known) return left.n === 0 || right.n === 0;
+  return right.marks.some((mark) => mark.kind === 'bor' && mark.at === right.n) || left.marks.some((mark) => mark.kind === 'bor' && mark.at === left.n);
+}
+
+/** Rounds go on where a pass between turns has come back to the beginning; says whether they do. */
+export function resumeRound(needles: Needles, anywhere = false): boolean {
+  if (needles.mode !== 'round' || !needles.suspended) return false;
+  if (!anywhere && !atBeginning(needles)) return false;
+  const { left, right } = needles;
+  const keep = (mark: Mark): boolean => mark.kind !== 'bor';
+  // The ring from here on: what is on the left needle, then what lies at the far end of the right one.
+  const marks = [...right.marks.filter(keep).map((mark) => ({ ...mark, at: right.n - mark.at })), ...left.marks.filter(keep).map((mark) => ({ ...mark, at: mark.at + right.n }))];
+  needles.left = { n: left.n + right.n, marks: marks.sort((a, b) => a.at - b.at) };
+  needles.right = { n: 0, marks: [] };
+  needles.suspended = false;
+  needles.side = 'RS';
+  return true;
 }
 
 /** Marks at the very tip of the left needle come to the tip of the right one; crossing a gap closes it. */
@@ -147,23 +191,32 @@ export function workToken(needles: Needles, takes: number, makes: number): { ins
   return { inside };
 }
 
-/** Turns the work. With stitches on both needles a gap stays behind. */
-export function turn(needles: Needles, method: Method): void {
-  const early = needles.left.n > 0 && needles.right.n > 0;
-  passNothing(needles);
-  if (early) {
-    const far = needles.left;
-    if (!far.marks.some((mark) => mark.kind === 'gap' && mark.at === far.n)) far.marks.push({ kind: 'gap', name: null, at: far.n, method });
-  } else if (needles.left.n === 0) passTip(needles);
+/**
+ * Turns the work. With stitches left on the needle a gap stays behind, and the mark of the method. Says whether the
+ * last turn on this side was made at the very same place, with no row across it since.
+ */
+export function turn(needles: Needles, method: Method): { same: boolean } {
+  const far = needles.left;
+  const border = borderOf(needles);
+  const open = needles.mode === 'round' && needles.suspended ? needles.right.n > 0 : far.n > 0 && needles.right.n > 0;
+  let same = false;
+  needles.turns = (needles.turns ?? 0) + 1;
+  const side = needles.side ?? 'RS';
+  if (open && !(border > 0 && far.n === border)) {
+    const there = far.marks.find((mark) => mark.kind === 'gap' && mark.at === far.n);
+    if (there) {
+      same = there.turn !== undefined && there.turn === needles.lastTurn?.[side];
+      there.turn = needles.turns;
+      there.loops = (there.loops ?? 1) + 1;
+    } else far.marks.push({ kind: 'gap', name: null, at: far.n, method, turn: needles.turns });
+    needles.lastTurn = { RS: 0, WS: 0, ...needles.lastTurn, [side]: needles.turns };
+  } else if (far.n === 0) passTip(needles);
   swap(needles);
   needles.side = other(needles.side);
-  if (needles.mode === 'round' && early) needles.suspended = needles.side === 'WS' || needles.suspended;
+  if (needles.mode === 'round') needles.suspended = true;
   needles.stay = null;
   needles.begun = true;
-}
-
-function passNothing(_needles: Needles): void {
-  // A marker at the tip stays where it is: the turn is made before it.
+  return { same };
 }
 
 /**
@@ -176,7 +229,10 @@ export function reachRound(needles: Needles, count: number): boolean {
   const moved = right.marks.filter((mark) => mark.at <= count);
   right.marks = right.marks.filter((mark) => mark.at > count).map((mark) => ({ ...mark, at: mark.at - count }));
   right.n -= count;
-  left.marks = [...moved.map((mark) => ({ ...mark, at: count - mark.at })), { kind: 'bor' as const, name: 'BOR', at: count }, ...left.marks.map((mark) => ({ ...mark, at: mark.at + count }))].sort((a, b) => a.at - b.at);
+  // The place where the two needles' ends meet is the beginning of the round until it has once been passed.
+  const known = [...moved, ...left.marks, ...right.marks].some((mark) => mark.kind === 'bor');
+  const bor: Mark[] = known ? [] : [{ kind: 'bor', name: 'BOR', at: count }];
+  left.marks = [...moved.map((mark) => ({ ...mark, at: count - mark.at })), ...bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + count }))].sort((a, b) => a.at - b.at);
   left.n += count;
   return true;
 }
@@ -191,6 +247,7 @@ export function leave(needles: Needles, count: number): void {
 /** Puts the count right when only the number is known: everything unworked, markers forgotten. */
 export function setLive(needles: Needles, count: number): void {
   if (live(needles) === count) return;
+  needles.parts = [];
   needles.lost = needles.lost || needles.left.marks.length + needles.right.marks.length > 0;
   if (needles.begun || needles.left.n === 0) {
     const worked = count - needles.left.n;

@@ -174,7 +174,7 @@ function recover(needles: Needles, outcome: Outcome, before: number): void {
   const { side, mode } = outcome.needles.begun ? outcome.needles : { side: nextSide(needles), mode: needles.mode };
   const total = Math.max(0, guess);
   const marks = [...outcome.needles.right.marks, ...outcome.needles.left.marks.map((mark) => ({ ...mark, at: total - mark.at }))].filter((mark) => mark.kind === 'marker' && mark.at >= 0 && mark.at <= total);
-  const short = [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'gap');
+  const short = [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'gap') || outcome.trouble?.kind === 'noGap' || outcome.hands.turned;
   needles.left = { n: 0, marks: [] };
   needles.right = { n: total, marks: marks.sort((a, b) => a.at - b.at) };
   needles.lost = needles.lost || marks.length > 0;

@@ -52,7 +52,8 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         break;
       }
       case 'part':
-        if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
+        if (/\beach\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
+        else if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
         break;
       case 'held': {
         const sets = hand.held.filter((set) => !set.used);
@@ -63,6 +64,18 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         break;
     }
   }
+}
+
+const needleNumbers: Readonly<Record<string, number>> = { two: 2, both: 2, three: 3, four: 4, five: 5 };
+
+/** "31 sts on each of two needles": so many times the number of needles must be what is there. */
+function checkEachNeedle(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
+  const hand = handOf(play, size);
+  const word = /\b(two|both|three|four|five|[2-5])\b/i.exec(stated.scope ?? '')?.[1]?.toLowerCase();
+  if (word === undefined || !hand.needles.sure || hand.fresh) return;
+  const needles = needleNumbers[word] ?? Number(word);
+  const have = live(hand.needles);
+  if (value * needles !== have) met(play, { kind: 'partDiffers', span: stated.count.span, numbers: { stated: value, needles, sum: value * needles, replayed: have }, words: { what: 'each needle' } }, size, where.node, where.label);
 }
 
 function notePart(hand: Hand, stated: Stated, value: number): void {

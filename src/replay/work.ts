@@ -5,8 +5,9 @@ import { stitchUse } from '../../grammar/lexicon/use.ts';
 import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { type Held, heldSet } from './holders.ts';
-import { beginRow, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
+import { beginRow, borderOf, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
 import type { ObservationKind } from './replay.ts';
+import { gapsAhead, justTurned, shortOf, workShort } from './short-rows.ts';
 
 /** What stops a knitter, or what she would ask. */
 export interface Trouble {
@@ -57,6 +58,8 @@ export interface Hands {
   doubt?: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** Passes that run until every stitch is worked: the last may end short of its plain stitch or its wrap. */
+  lenient?: boolean;
   /** Heights of the right needle at which a stitch was slipped, or a yarn over made, that may still be passed over. */
   slips?: number[];
   /** Looks over the shoulder; with it every pass of a repeat is worked one by one. */
@@ -85,20 +88,20 @@ function valueOf(hands: Hands, values: Sized): number | null {
 }
 
 /** The two numbers of a stitch in this size; null when the size skips it. */
-function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null } | null {
+function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null; moves: string } | null {
   const reading = step.readings?.[hands.choice.names] ?? step.readings?.[0];
   const name = reading?.stitch ?? step.stitch;
   const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
-  if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null };
+  if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null, moves: '' };
   const count = reading === undefined ? step.n : reading.n;
   const n = count === null ? 1 : valueOf(hands, count.values);
   if (n === null) return null;
-  if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null };
+  if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null, moves: entry.moves };
   const use = stitchUse(entry, n, step.m ?? 1);
   const often = reading?.times ?? step.times;
   const times = often ? valueOf(hands, often.values) : 1;
   if (times === null) return null;
-  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null };
+  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null, moves: entry.moves };
 }
 
 /** What a stretch of steps takes and makes when that does not depend on the needle; null when it does. */
@@ -314,7 +317,7 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   const { needles } = hands;
   if (takes > 0) {
     beginRow(needles);
-    if (needles.left.n - hands.base < takes && (needles.mode === 'round' || hands.ring) && hands.divided && hands.base === 0) reachRound(needles, takes - needles.left.n);
+    if (needles.left.n - hands.base < takes && (needles.mode === 'round' || hands.ring) && (hands.divided || needles.suspended) && hands.base === 0) reachRound(needles, takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);
   }
@@ -356,16 +359,14 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   const use = useOf(hands, step);
   if (use === null) return null;
   if (use.kind === 'unknown') return stopped('unread', step.span, {}, { text: step.stitch });
+  const short = workShort(hands, step, use);
+  if (short !== 'ordinary') return short;
   if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {
     const { needles } = hands;
     beginRow(needles);
-    if (needles.left.n - hands.base < use.takes && (needles.mode === 'round' || hands.ring) && hands.divided && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
+    if (needles.left.n - hands.base < use.takes && (needles.mode === 'round' || hands.ring) && (hands.divided || needles.suspended) && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < use.takes) return stopped('tooFew', step.span, { left: have, wanted: use.takes });
-    if (use.kind === 'shortRow') {
-      const gap = needles.right.marks.at(-1);
-      if (gap?.kind === 'gap' && gap.at === needles.right.n) gap.method = 'double';
-    }
     workPlain(needles, use.takes);
     hands.taken += use.takes;
     hands.made += use.makes;
@@ -402,7 +403,7 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     const total = live(hands.needles);
     return { at: Math.floor((total + 1) / 2), mark: null };
   }
-  const gaps = ahead.filter((mark) => mark.kind === 'gap');
+  const gaps = gapsAhead(ahead, extent.place);
   const gap = gaps.find((mark) => mark.at < left.n) ?? gaps[0];
   return gap ? { at: gap.at, mark: gap } : null;
 }
@@ -412,6 +413,8 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
   const { needles, base } = hands;
   switch (extent.kind) {
     case 'end':
+      // Between the turns of a round the row ends at the beginning of the round, if it lies ahead.
+      if (needles.suspended) return needles.left.marks.findLast((mark) => mark.kind === 'bor' && mark.at < needles.left.n)?.at ?? base;
       return base;
     case 'last': {
       const n = valueOf(hands, extent.count.values);
@@ -451,6 +454,12 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
     }
     case 'times':
       return null;
+    case 'relative': {
+      const worked = shortOf(needles, extent.side);
+      const n = valueOf(hands, extent.count.values);
+      if (worked === null || n === null) return stopped('unread', span);
+      return needles.left.n - (extent.sense === 'fewer' ? worked - n : worked + n) + hands.taken;
+    }
     default:
       return stopped('unread', span);
   }
@@ -664,9 +673,16 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
     if (needles.mode === 'round') needles.mode = 'flat';
     return null;
   }
-  if (step.method === 'wrap' && needles.left.n === 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'wrap' });
-  turn(needles, step.method);
+  // The last two turns of a heel that goes out again reach the edge and have nothing to wrap.
+  if (step.method === 'wrap' && needles.left.n === 0 && hands.lenient !== true && !needles.suspended) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'wrap' });
+  if (justTurned(hands)) {
+    // "w&t, turn" is one turn written twice.
+    hands.asides.push(stopped('turnAgain', step.span));
+    return null;
+  }
+  if (turn(needles, step.method).same && needles.mode === 'flat') hands.asides.push(stopped('noProgress', step.span, { left: live(needles) - needles.left.n }));
   hands.turned = true;
+  hands.base = borderOf(needles);
   return null;
 }
 
