@@ -126,8 +126,10 @@ export function readPattern(manuscript: Manuscript): Pattern {
         if (inFront(block) || current.kind === 'front') {
           // A note may still define a row ("Buttonhole row (RS): …") or name the multiple of a pattern.
           if (multiple !== null && /\b(multiple|odd number|even number|any number)\b/i.test(block.text) && current.multiple === null && current.kind !== 'front') current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
-          const rows = read(block).filter((statement) => statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null));
-          if (/\b(row|rnd|round)s?\b/i.test(block.text)) current.statements.push(...rows);
+          const all = read(block);
+          const rows = all.filter((statement) => statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null));
+          const begins = current.kind === 'front' && !inFront(block) && sections.length > 1 && block.kind === 'paragraph' && all.some((statement) => statement.type === 'castOn');
+          if (/\b(row|rnd|round)s?\b/i.test(block.text) && !begins) current.statements.push(...rows);
           else if (current.kind === 'front' && !inFront(block) && sections.length > 1 && block.kind === 'paragraph') {
             const statements = read(block);
             if (hasCastOn(statements)) {
