@@ -2,9 +2,10 @@
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
 import type { Held } from './holders.ts';
-import { copyNeedles, endRow, live, type Needles, setLive } from './needles.ts';
+import { borderOf, copyNeedles, endRow, live, type Needles, setLive } from './needles.ts';
 import { handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
+import { playFrom } from './statements.ts';
 import { firstChoice, type Hands, type RowChoice, rowReadings, type Trouble, unfinished, workSteps } from './work.ts';
 
 /** How a row came to be worked. */
@@ -42,7 +43,9 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
   const needles = copyNeedles(hand.needles);
   const held = hand.held.map((set) => ({ ...set }));
   const hands: Hands = {
-    needles, size, vocabulary: play.pattern.vocabulary, held, piece: pieceTitle(play), choice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [],
+    needles, size, vocabulary: play.pattern.vocabulary, held, piece: pieceTitle(play), choice, taken: 0, made: 0, off: 0, last: 0, turned: false, divided: false, asides: [],
+    base: needles.begun || needles.left.n > 0 ? borderOf(needles) : 0,
+    lenient: play.lenient === true,
     row: true,
     ring: row.label?.unit === 'round' && hand.joined,
   };
@@ -87,7 +90,7 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const fits: number[] = [];
   const stated = call.inline ? totalStated(row) : null;
   choices.forEach((choice, index) => {
-    if (bestFit === sizes.length * 2 && choices.length > 1 && index > 0 && stated === null) return;
+    if (bestFit === sizes.length * 2 && index > 0 && stated === null && (!call.inline || play.trying)) return;
     const outcomes = sizes.map((size) => attempt(play, size, row, steps, choice));
     let fit = 0;
     outcomes.forEach((outcome, position) => {
@@ -124,6 +127,8 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     if (outcome.trouble === null && outcome.left === 0) {
       hand.needles = outcome.needles;
       hand.held = outcome.held;
+      const side = facing[position];
+      if (side !== null && side !== undefined) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [side]: outcome.hands.taken };
       endRow(hand.needles);
     } else {
       const numbers = { before: counts[size] as number, taken: outcome.hands.taken, made: outcome.hands.made };
@@ -239,6 +244,16 @@ function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: r
   const ends = fitting.map((choice) => sizes.map((size) => live(attempt(play, size, row, row.children, choice).needles)));
   const differs = ends.findIndex((counts) => counts.some((count, position) => count !== ends[0]?.[position]));
   if (differs < 0) return;
+  // A later line that only the first of them fits has settled it.
+  const against = (choice: RowChoice): number =>
+    contradictions(play, sizes, () => {
+      for (const size of sizes) {
+        handOf(play, size).needles = attempt(play, size, row, row.children, choice).needles;
+        endRow(handOf(play, size).needles);
+      }
+      playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 9), sizes);
+    });
+  if (against(fitting[differs] as RowChoice) > against(fitting[0] as RowChoice)) return;
   sizes.forEach((size, position) => {
     met(play, { kind: 'readingsDiffer', span, numbers: { first: ends[0]?.[position] ?? 0, second: ends[differs]?.[position] ?? 0 }, words: { first: choiceWords(fitting[0] as RowChoice), second: choiceWords(fitting[differs] as RowChoice) } }, size, call.node, label);
   });

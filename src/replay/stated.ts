@@ -19,6 +19,7 @@ const horizon = 14;
 
 /** Checks one stated count in the sizes that state one. */
 export function checkStated(play: Play, stated: Stated, sizes: readonly number[], where: StatedWhere): void {
+  if (stated.what === 'rows') checkRows(play, stated, sizes, where);
   for (const size of sizes) {
     const value = sizeValue(stated.count.values, size);
     if (value === null) continue;
@@ -37,12 +38,8 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         if (change !== want) hand.needles.sure = false;
         break;
       }
-      case 'rows': {
-        const worked = where.rows?.[size];
-        if (worked === undefined || worked === 0) break;
-        if (![worked, hand.setRows, hand.sectionRows, hand.rows, worked / 2].includes(value)) met(play, { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: hand.setRows || worked }, words: {} }, size, where.node, where.label);
+      case 'rows':
         break;
-      }
       case 'left': {
         if (!hand.needles.sure) break;
         const { right, left } = hand.needles;
@@ -63,6 +60,34 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
       default:
         break;
     }
+  }
+}
+
+/**
+ * "28 (32, 36) rows worked" may speak of the rows of this instruction, with the pass before it, of the section or of the
+ * piece; the meaning that holds in most sizes holds in all of them.
+ */
+function checkRows(play: Play, stated: Stated, sizes: readonly number[], where: StatedWhere): void {
+  const told = sizes.flatMap((size) => {
+    const value = sizeValue(stated.count.values, size);
+    const worked = where.rows?.[size];
+    const hand = handOf(play, size);
+    return value === null || worked === undefined || worked === 0 ? [] : [{ size, value, meanings: [hand.setRows || worked, worked, hand.sectionRows, hand.rows, worked / 2] }];
+  });
+  const [first] = told;
+  if (first === undefined) return;
+  let meaning = 0;
+  let most = 0;
+  first.meanings.forEach((_, index) => {
+    const holds = told.filter((each) => each.meanings[index] === each.value).length;
+    if (holds > most) {
+      most = holds;
+      meaning = index;
+    }
+  });
+  for (const { size, value, meanings } of told) {
+    const rows = meanings[meaning] as number;
+    if (rows !== value) met(play, { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: rows }, words: {} }, size, where.node, where.label);
   }
 }
 
