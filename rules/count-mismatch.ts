@@ -26,7 +26,7 @@ export const countMismatch: Rule = {
   meaning: 'Worked as written, the row or instruction leaves another number of stitches on the needles than the draft says.',
   reason: 'A knitter who counts stops here, and cannot tell whether she or the pattern is wrong.',
   needsReplay: true,
-  wrong: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 44 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\nBO all sts.\n' },
-  right: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 42 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\nBO all sts.\n' },
+  wrong: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 44 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\n\nBO all sts.\n' },
+  right: { draft: '# Skerry Band\n\nCO 40 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1. 42 sts.\nRow 2: Purl.\nRow 3: K2, *p2, k2; rep from * to end.\nRow 4: P42.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'countDiffers').filter((root) => root.met.words['when'] !== 'before').map((root) => say(context, root)),
 };

@@ -9,8 +9,8 @@ export const endingSide: Rule = {
   meaning: '“Ending with a WS row” is told, and the number of rows given ends on the other side.',
   reason: 'The next section begins on the wrong side, for some sizes only if the number of rows differs.',
   needsReplay: true,
-  wrong: { draft: '# Pier Panel\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nWork 5 rows in st st, ending with a WS row.\n\nNext row (RS): Knit.\nBO all sts.\n' },
-  right: { draft: '# Pier Panel\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nWork 6 rows in st st, ending with a WS row.\n\nNext row (RS): Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Pier Panel\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nWork 5 rows in st st, ending with a WS row.\n\nNext row (RS): Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Pier Panel\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nWork 6 rows in st st, ending with a WS row.\n\nNext row (RS): Knit.\n\nBO all sts.\n' },
   check: (context) =>
     rootsOf(context, 'endingSide').map((root) => {
       const { head } = telling(context, root.met);

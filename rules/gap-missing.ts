@@ -11,8 +11,8 @@ export const gapMissing: Rule = {
   meaning: 'The row works “to the gap” or “to 2 sts before the wrapped st”, and no turn is left open on this side.',
   reason: 'The short rows are worked once too often, or the turn it speaks of was never made.',
   needsReplay: true,
-  wrong: { draft: '# Dune Heel\n\nCO 30 sts.\n\nRow 1 (RS): Knit.\nRow 2: P to 2 sts before gap, turn.\nRow 3: Knit.\nBO all sts.\n' },
-  right: { draft: '# Dune Heel\n\nCO 30 sts.\n\nRow 1 (RS): K25, turn.\nRow 2: P20, turn.\nRow 3: K to 2 sts before gap, turn.\nRow 4: Purl.\nRow 5: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Dune Heel\n\nCO 30 sts.\n\nRow 1 (RS): Knit.\nRow 2: P to 2 sts before gap, turn.\nRow 3: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Dune Heel\n\nCO 30 sts.\n\nRow 1 (RS): K25, turn.\nRow 2: P20, turn.\nRow 3: K to 2 sts before gap, turn.\nRow 4: Purl.\nRow 5: Knit.\n\nBO all sts.\n' },
   check: (context) =>
     rootsOf(context, 'noGap').map((root) => {
       const { head } = telling(context, root.met);

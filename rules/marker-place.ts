@@ -24,7 +24,7 @@ export const markerPlace: Rule = {
   meaning: 'The row slips a marker, or works to one, and no marker is at that place: it was never placed, or a stitch still lies before it.',
   reason: 'The knitter meets the marker in the middle of a stitch, and the shaping line wanders.',
   needsReplay: true,
-  wrong: { draft: '# Mast Sleeve\n\nCO 30 sts.\n\nRow 1 (RS): K15, pm, k15.\nRow 2: Purl.\nRow 3: K to 3 sts before m, k2tog, sm, k1, ssk, k to end.\nBO all sts.\n' },
-  right: { draft: '# Mast Sleeve\n\nCO 30 sts.\n\nRow 1 (RS): K15, pm, k15.\nRow 2: Purl.\nRow 3: K to 3 sts before m, k2tog, k1, sm, k1, ssk, k to end.\nBO all sts.\n' },
+  wrong: { draft: '# Mast Sleeve\n\nCO 30 sts.\n\nRow 1 (RS): K15, pm, k15.\nRow 2: Purl.\nRow 3: K to 3 sts before m, k2tog, sm, k1, ssk, k to end.\n\nBO all sts.\n' },
+  right: { draft: '# Mast Sleeve\n\nCO 30 sts.\n\nRow 1 (RS): K15, pm, k15.\nRow 2: Purl.\nRow 3: K to 3 sts before m, k2tog, k1, sm, k1, ssk, k to end.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'markerMissing', 'markerNotThere', 'markerTooNear').map((root) => say(context, root)),
 };

@@ -9,8 +9,8 @@ export const needlesSum: Rule = {
   meaning: 'Stitches are shared out over needles or parts, and the numbers do not add up to the stitches there are.',
   reason: 'Stitches are left over, or missing, when the work is divided.',
   needsReplay: true,
-  wrong: { draft: '# Buoy Mitts\n\nCO 40 sts. Divide sts over 3 needles (14-14-14). Join in the round.\n\nRnd 1: Knit.\nBO all sts.\n' },
-  right: { draft: '# Buoy Mitts\n\nCO 42 sts. Divide sts over 3 needles (14-14-14). Join in the round.\n\nRnd 1: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Buoy Mitts\n\nCO 40 sts. Divide sts over 3 needles (14-14-14). Join in the round.\n\nRnd 1: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Buoy Mitts\n\nCO 42 sts. Divide sts over 3 needles (14-14-14). Join in the round.\n\nRnd 1: Knit.\n\nBO all sts.\n' },
   check: (context) =>
     rootsOf(context, 'partDiffers', 'setsDiffer').map((root) => {
       const { head, n } = telling(context, root.met);

@@ -8,8 +8,8 @@ export const notRead: Rule = {
   meaning: 'The words instruct something that was not understood, so the step and the counts after it could not be checked.',
   reason: 'What is not checked is not proved right; a stated count behind it puts the checking on firm ground again.',
   needsReplay: false,
-  wrong: { draft: '# Gale Swatch\n\nCO 20 sts.\n\nRow 1 (RS): K5, frobble the next 3 sts, k12.\nRow 2: Purl.\nBO all sts.\n' },
-  right: { draft: '# Gale Swatch\n\nCO 20 sts.\n\nRow 1 (RS): K5, p3, k12.\nRow 2: Purl.\nBO all sts.\n' },
+  wrong: { draft: '# Gale Swatch\n\nCO 20 sts.\n\nRow 1 (RS): K5, frobble the next 3 sts, k12.\nRow 2: Purl.\n\nBO all sts.\n' },
+  right: { draft: '# Gale Swatch\n\nCO 20 sts.\n\nRow 1 (RS): K5, p3, k12.\nRow 2: Purl.\n\nBO all sts.\n' },
   check: ({ pattern, ...rest }) =>
     pattern.reading.notRead.map((gap) => ({
       rule: notRead.id,

@@ -9,8 +9,8 @@ export const nothingToPass: Rule = {
   meaning: 'The row says to pass a slipped stitch over, and none has been slipped.',
   reason: 'The step cannot be done.',
   needsReplay: true,
-  wrong: { draft: '# Cleat Cord\n\nCO 9 sts.\n\nRow 1 (RS): Psso, k9.\nRow 2: Purl.\nBO all sts.\n' },
-  right: { draft: '# Cleat Cord\n\nCO 9 sts.\n\nRow 1 (RS): Sl 1, k1, psso, k7.\nRow 2: Purl.\nBO all sts.\n' },
+  wrong: { draft: '# Cleat Cord\n\nCO 9 sts.\n\nRow 1 (RS): Psso, k9.\nRow 2: Purl.\n\nBO all sts.\n' },
+  right: { draft: '# Cleat Cord\n\nCO 9 sts.\n\nRow 1 (RS): Sl 1, k1, psso, k7.\nRow 2: Purl.\n\nBO all sts.\n' },
   check: (context) =>
     rootsOf(context, 'nothingToPass').map((root) => {
       const { head, n } = telling(context, root.met);

@@ -1,6 +1,15 @@
 import { findingOf, rootsOf } from './observed.ts';
-import type { Rule } from './rule.ts';
+import type { Context, Rule } from './rule.ts';
 import { excerpt, listed } from './telling.ts';
+
+const stems = (text: string): string[] => text.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word.length > 2).map((word) => word.slice(0, Math.max(3, word.length - 1)));
+
+/** "Make a second sock in the same way" speaks of the thing itself, or of the part it stands in. */
+function speaksOfItself(context: Context, name: string, place: number): boolean {
+  const titles = [context.pattern.title, ...context.pattern.sections.filter((section) => section.span.start <= place).map((section) => section.title)].map(stems);
+  const wanted = stems(name);
+  return wanted.length === 0 || titles.some((title) => wanted.every((stem) => title.some((word) => word.startsWith(stem) || stem.startsWith(word))));
+}
 
 export const referenceMissing: Rule = {
   id: 'reference-missing',
@@ -9,10 +18,10 @@ export const referenceMissing: Rule = {
   meaning: '“As given for Yoke” or “to **” points at a part or a mark that is not in the draft before it.',
   reason: 'The knitter has nothing to follow.',
   needsReplay: true,
-  wrong: { draft: '# Slip Vest\n\n## Back\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nBO all sts.\n\n## Front\n\nWork as given for Yoke.\n' },
-  right: { draft: '# Slip Vest\n\n## Back\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nBO all sts.\n\n## Front\n\nWork as given for Back.\n' },
+  wrong: { draft: '# Slip Vest\n\n## Back\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n\n## Front\n\nWork as given for Yoke.\n' },
+  right: { draft: '# Slip Vest\n\n## Back\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n\n## Front\n\nWork as given for Back.\n' },
   check: (context) =>
-    rootsOf(context, 'referenceMissing').map((root) => {
+    rootsOf(context, 'referenceMissing').filter((root) => !speaksOfItself(context, root.met.words['name'] ?? '', root.met.span.start)).map((root) => {
       const pieces = [...new Set(context.pattern.sections.filter((section) => section.kind === 'piece' && section.span.start < root.met.span.start).map((section) => section.title))].filter((title) => title !== '').slice(0, 6);
       const have = pieces.length > 0 ? ` The parts before it are ${listed(pieces)}.` : '';
       const { name } = root.met.words;

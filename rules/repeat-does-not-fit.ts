@@ -38,7 +38,7 @@ export const repeatDoesNotFit: Rule = {
   meaning: 'Repeated until the place it should stop at, the repeat is cut short: the stitches there are no multiple of what it takes.',
   reason: 'The last repeat cannot be finished, and the pattern no longer lines up.',
   needsReplay: true,
-  wrong: { draft: '# Rope Coaster\n\nCO 30 sts.\n\nRow 1 (RS): *K2, p2; rep from * to end.\nRow 2: Knit.\nBO all sts.\n' },
-  right: { draft: '# Rope Coaster\n\nCO 32 sts.\n\nRow 1 (RS): *K2, p2; rep from * to end.\nRow 2: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Rope Coaster\n\nCO 30 sts.\n\nRow 1 (RS): *K2, p2; rep from * to end.\nRow 2: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Rope Coaster\n\nCO 32 sts.\n\nRow 1 (RS): *K2, p2; rep from * to end.\nRow 2: Knit.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'repeatDoesNotFit', 'noProgress').map((root) => say(context, root)),
 };

@@ -23,8 +23,8 @@ export const rowMissing: Rule = {
   meaning: '“Rep Rows 1–9” or “as Row 12” names a row that does not exist.',
   reason: 'The knitter searches the pattern for it and finds nothing.',
   needsReplay: true,
-  wrong: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–6 twice more.\nBO all sts.\n' },
-  right: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–4 twice more.\nBO all sts.\n' },
+  wrong: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–6 twice more.\n\nBO all sts.\n' },
+  right: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–4 twice more.\n\nBO all sts.\n' },
   check: (context) => {
     // A gap in the numbers is reported where it is; that the row is then missed is its consequence.
     const known = missingNumbers(context);

@@ -125,8 +125,8 @@ export const rowNumbers: Rule = {
   meaning: 'Two rows carry the same number, or a number is left out.',
   reason: 'References such as “rep Rows 3–6” then mean something else, and the knitter wonders which row she has lost.',
   needsReplay: false,
-  wrong: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 3: Purl.\nRow 5: Knit.\nBO all sts.\n' },
-  right: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRow 5: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 3: Purl.\nRow 5: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRow 5: Knit.\n\nBO all sts.\n' },
   check: (context): readonly Finding[] =>
     slipsIn(context).map(({ span, label, section, message, fix }) => ({ rule: rowNumbers.id, level: 'query', span, section: sectionTitle(context, section), row: named(label, label.numbers[0] ?? 0), sizes: [], message, stated: null, replayed: null, fix })),
 };

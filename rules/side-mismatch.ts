@@ -19,7 +19,7 @@ export const sideMismatch: Rule = {
   meaning: 'Counting the turns, the other side faces in this row.',
   reason: 'A pattern row worked on the wrong side shows on the back, and every row after it is out by one.',
   needsReplay: true,
-  wrong: { draft: '# Ferry Strip\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.\nNext row (RS): K2, *yo, k2tog; rep from * to end.\nBO all sts.\n' },
-  right: { draft: '# Ferry Strip\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nNext row (RS): K2, *yo, k2tog; rep from * to end.\nBO all sts.\n' },
+  wrong: { draft: '# Ferry Strip\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.\nNext row (RS): K2, *yo, k2tog; rep from * to end.\n\nBO all sts.\n' },
+  right: { draft: '# Ferry Strip\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nNext row (RS): K2, *yo, k2tog; rep from * to end.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'sideDiffers').map((root) => say(context, root)),
 };

@@ -22,7 +22,7 @@ export const stitchesLeftOver: Rule = {
   meaning: 'The words of the row end while stitches are still on the left needle, and no turn is told.',
   reason: 'The knitter does not know what to do with them.',
   needsReplay: true,
-  wrong: { draft: '# Tide Belt\n\nCO 20 sts.\n\nRow 1 (RS): K5, p8, k5.\nRow 2: Knit.\nBO all sts.\n' },
-  right: { draft: '# Tide Belt\n\nCO 20 sts.\n\nRow 1 (RS): K5, p10, k5.\nRow 2: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Tide Belt\n\nCO 20 sts.\n\nRow 1 (RS): K5, p8, k5.\nRow 2: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Tide Belt\n\nCO 20 sts.\n\nRow 1 (RS): K5, p10, k5.\nRow 2: Knit.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'leftOver').map((root) => say(context, root)),
 };

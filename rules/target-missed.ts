@@ -31,7 +31,7 @@ export const targetMissed: Rule = {
   meaning: 'Increasing or decreasing by the same number each time, the count jumps over the one that is named, or moves away from it.',
   reason: 'The knitter shapes on for ever, or stops with another number and does not meet the next piece.',
   needsReplay: true,
-  wrong: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 21 sts rem.\nBO all sts.\n' },
-  right: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 22 sts rem.\nBO all sts.\n' },
+  wrong: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 21 sts rem.\n\nBO all sts.\n' },
+  right: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 22 sts rem.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'targetMissed', 'targetPassed').map((root) => say(context, root)),
 };

@@ -43,7 +43,7 @@ export const tooFewStitches: Rule = {
   meaning: 'The left needle is empty, or holds fewer stitches than the step takes, before the row is done.',
   reason: 'The knitter cannot go on.',
   needsReplay: true,
-  wrong: { draft: '# Keel Strap\n\nCO 12 sts.\n\nRow 1 (RS): K10, k2tog, k2.\nRow 2: Purl.\nBO all sts.\n' },
-  right: { draft: '# Keel Strap\n\nCO 14 sts.\n\nRow 1 (RS): K10, k2tog, k2.\nRow 2: Purl.\nBO all sts.\n' },
+  wrong: { draft: '# Keel Strap\n\nCO 12 sts.\n\nRow 1 (RS): K10, k2tog, k2.\nRow 2: Purl.\n\nBO all sts.\n' },
+  right: { draft: '# Keel Strap\n\nCO 14 sts.\n\nRow 1 (RS): K10, k2tog, k2.\nRow 2: Purl.\n\nBO all sts.\n' },
   check: (context) => rootsOf(context, 'tooFew').map((root) => say(context, root)),
 };

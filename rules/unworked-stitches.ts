@@ -9,8 +9,8 @@ export const unworkedStitches: Rule = {
   meaning: '“Turn, leaving 5 sts unworked”, or “3 unworked sts remain”, and another number lies beyond the turn.',
   reason: 'Either the turn is at the wrong place or the note is wrong; the next row is measured from it.',
   needsReplay: true,
-  wrong: { draft: '# Sand Wedge\n\nCO 30 sts.\n\nRow 1 (RS): K24, turn, leaving 5 sts unworked.\nRow 2: P24.\nRow 3: Knit.\nBO all sts.\n' },
-  right: { draft: '# Sand Wedge\n\nCO 30 sts.\n\nRow 1 (RS): K24, turn, leaving 6 sts unworked.\nRow 2: P24.\nRow 3: Knit.\nBO all sts.\n' },
+  wrong: { draft: '# Sand Wedge\n\nCO 30 sts.\n\nRow 1 (RS): K24, turn, leaving 5 sts unworked.\nRow 2: P24.\nRow 3: Knit.\n\nBO all sts.\n' },
+  right: { draft: '# Sand Wedge\n\nCO 30 sts.\n\nRow 1 (RS): K24, turn, leaving 6 sts unworked.\nRow 2: P24.\nRow 3: Knit.\n\nBO all sts.\n' },
   check: (context) =>
     rootsOf(context, 'leftDiffers').map((root) => {
       const { head, n } = telling(context, root.met);
