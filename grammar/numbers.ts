@@ -7,6 +7,11 @@ import type { Sized } from './count.ts';
 
 const names = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty'];
 const numberNames = new Map(names.map((name, value) => [name, value]));
+const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+tens.forEach((name, index) => {
+  numberNames.set(name, (index + 2) * 10);
+});
+numberNames.set('hundred', 100);
 const timesNames = new Map([['once', 1], ['twice', 2], ['thrice', 3]]);
 const ordinalNames = new Map(['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'].map((name, index) => [name, index + 1]));
 const fractions = new Map([['½', 0.5], ['¼', 0.25], ['¾', 0.75], ['⅓', 1 / 3], ['⅔', 2 / 3], ['⅛', 0.125], ['⅜', 0.375], ['⅝', 0.625], ['⅞', 0.875]]);
@@ -47,7 +52,16 @@ function cellAt(text: string, index: number): Cell | null {
   if (word !== undefined) {
     const lower = word.toLowerCase();
     const number = numberNames.get(lower);
-    if (number !== undefined) return { value: number, kind: 'number', end };
+    if (number !== undefined) {
+      // "eighty-four"
+      const unit = number >= 20 && number < 100 ? /[ -](one|two|three|four|five|six|seven|eight|nine)\b/iy : null;
+      if (unit !== null) {
+        unit.lastIndex = end;
+        const more = unit.exec(text);
+        if (more !== null) return { value: number + (numberNames.get((more[1] ?? '').toLowerCase()) ?? 0), kind: 'number', end: unit.lastIndex };
+      }
+      return { value: number, kind: 'number', end };
+    }
     const times = timesNames.get(lower);
     if (times !== undefined) return { value: times, kind: 'times', end };
     return null;
@@ -104,25 +118,49 @@ function tailAt(text: string, index: number): Tail | null {
   }
 }
 
-/** A bare list such as `92-98-104` with exactly as many numbers as there are sizes. */
+const listStep = /\s*[-–/]\s*/y;
+
+/**
+ * A bare list such as `92-98-104`, `20/24/28` or `220 - 240 - 260` with as many numbers as there are sizes. A list of three or
+ * more that stops one short or goes one past is read all the same, so that a rule can point at it; two numbers may be a range.
+ */
 function dashList(text: string, index: number, sizes: number): Tail | null {
-  const values: number[] = [];
+  const values: (number | null)[] = [];
   let at = index;
   let separator: string | null = null;
+  let kind: NumberKind = 'number';
   for (;;) {
-    const digits = /\d+/y;
-    digits.lastIndex = at;
-    const match = digits.exec(text);
-    if (match === null) return null;
-    values.push(Number(match[0]));
-    at = digits.lastIndex;
-    if (values.length === sizes) break;
-    const next = text[at] ?? '';
-    if (!/[-–/]/.test(next) || (separator !== null && separator !== next)) return null;
-    separator = next;
-    at += 1;
+    const cell = cellAt(text, at);
+    holePattern.lastIndex = at;
+    if (cell === null || cell.kind === 'hole' || cell.kind === 'times' || !/\d/.test(text[at] ?? '')) {
+      // "56 – – 64" is no list; a size left out is written x or 0 here.
+      if (values.length === 0 || !/^x\b/i.test(text.slice(at, at + 2))) return null;
+      values.push(null);
+      at += 1;
+    } else {
+      values.push(cell.value);
+      if (cell.kind === 'ordinal') kind = 'ordinal';
+      at = cell.end;
+    }
+    listStep.lastIndex = at;
+    const step = listStep.exec(text)?.[0];
+    if (step === undefined || !/\d|x\b/i.test(text.slice(at + step.length, at + step.length + 2)) || (separator !== null && separator !== step)) break;
+    separator = step;
+    at += step.length;
+    if (values.length > sizes) return null;
   }
-  return /[\w/–-]/.test(text[at] ?? '') ? null : { values, kind: 'number', end: at };
+  const whole = values.length === sizes || (values.length >= 3 && Math.abs(values.length - sizes) === 1);
+  return !whole || (kind === 'number' && /[\w/–]|-(?=[\w-])/.test(text.slice(at, at + 2).trimEnd())) ? null : { values, kind, end: at };
+}
+
+/** "(11 12 13)" with the separators forgotten, where the numbers are as many as the other sizes. */
+function spacedTail(text: string, index: number, sizes: number | null): Tail | null {
+  if (sizes === null || sizes < 4 || (text[index] !== '(' && text[index] !== '[')) return null;
+  const match = /[([](\d+(?: \d+)+)[)\]]/y;
+  match.lastIndex = index;
+  const found = match.exec(text);
+  const values = (found?.[1] ?? '').split(' ').map(Number);
+  return found !== null && values.length === sizes - 1 ? { values, kind: 'number', end: match.lastIndex } : null;
 }
 
 /** "(100-104-110)(84-88-92)": every size stands in a bracket, and there are as many numbers as sizes. */
@@ -156,9 +194,9 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
   } else if (text[index] === '(' || text[index] === '[') return wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);
   if (first === null) return null;
-  if (sizes !== null && sizes > 2 && first.kind === 'number') {
+  if (sizes !== null && sizes > 2 && first.kind !== 'times') {
     const list = dashList(text, index, sizes);
-    if (list !== null) return { values: list.values, kind: 'number', length: list.end - index, tail: true };
+    if (list !== null) return { values: list.values, kind: list.kind ?? 'number', length: list.end - index, tail: true };
   }
   const values: (number | null)[] = [first.value];
   let kind: NumberKind = first.kind === 'hole' ? 'number' : first.kind;
@@ -171,10 +209,13 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
       if (times.test(text)) at = skip(text, times.lastIndex);
     }
     if (text[at] === ',' && values.length === 1) at = skip(text, at + 1);
-    const tail = tailAt(text, at);
+    const tail = tailAt(text, at) ?? (values.length === 1 ? spacedTail(text, at, sizes) : null);
     if (tail === null) break;
     // One number in a bracket is a remark unless the draft has two sizes or a longer list is being read.
-    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end + 1] === '(')) break;
+    // "15 (15) sts" in three sizes is a list that breaks off: a rule says so.
+    const broken = /\s*(?:sts?|stitch(?:es)?|times|more times|rows?|rnds?|rounds?)\b/iy;
+    broken.lastIndex = tail.end;
+    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(sizes !== null && sizes > 2 && tail.kind === 'number' && broken.test(text)) && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end + 1] === '(')) break;
     // "[…] 8 (8: 9) times": never read past the number of sizes when the list is already whole.
     if (sizes !== null && values.length === sizes) break;
     values.push(...tail.values);

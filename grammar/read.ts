@@ -9,7 +9,7 @@ import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
-import { Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
+import { Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
 import { countsTold, exception, needless } from './told-counts.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -176,6 +176,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         at += told.eaten;
         continue;
       }
+      // "with waste yarn, provisionally cast on 40 sts"
+      if (adverbAt(rest[0]) && isA(rest[1], W.CastOn, W.BindOff, W.PickUp)) {
+        at += 1;
+        continue;
+      }
       const picked = pickUpsAt(rest, base, text);
       if (picked !== null) {
         picked.value.forEach(addStep);
@@ -254,7 +259,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     inBlock = null;
   };
 
-  const sentences = sentencesOf(tokens, text);
+  const sentences = sentencesOf(tokens, text).flatMap(({ from, to }) => {
+    // "For sizes XS and S, work 6 rows; for sizes M and L, work 8 rows."
+    const cuts: number[] = [];
+    for (let at = from + 1; at + 1 < to; at += 1) if (isA(tokens[at], Semicolon) && isA(tokens[at + 1], W.For, W.Size, W.All, Ordinal, W.Other) && sizeBlockAt(tokens, at + 1, to, options.sizes ?? [], base) !== null) cuts.push(at + 1);
+    return [from, ...cuts].map((begin, index) => ({ from: begin, to: cuts[index] ?? to }));
+  });
   let skipTo = 0;
   /** A mark that opens or closes a block of rows: rows follow it, or nothing does. */
   const blockMarkAt = (at: number, to: number): boolean => {
@@ -366,7 +376,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
     const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
-    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !placed && !partBegins(tokens.slice(at, to), text))) {
+    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);

@@ -472,6 +472,8 @@ export interface Shape extends Base {
 /** "Cast off 4 sts at beg of next 2 rows, then 3 sts at beg of foll 4 rows". */
 export interface EdgeRows extends Base {
   readonly type: 'edgeRows';
+  /** "Cast on 5 sts at end of next 2 rows": when the row is done, not before it. */
+  readonly atEnd?: boolean;
   readonly change: 'bindOff' | 'castOn';
   readonly parts: readonly { readonly count: Count; readonly rows: readonly Segment[]; readonly span: Span }[];
   readonly edge: string | null;

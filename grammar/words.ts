@@ -7,7 +7,7 @@ export const words = {
   Rep: ['rep', 'reps', 'repeat', 'repeats', 'repeating', 'repeated'],
   Times: ['times', 'time', 'x', '×'],
   More: ['more', 'further', 'again', 'another', 'additional', 'extra', 'a further', 'an additional', 'an extra', 'additionally', 'more times in the same way'],
-  InAll: ['in all', 'in total', 'altogether', 'a total of', 'for a total of', 'total of', 'all told'],
+  InAll: ['in all', 'in total', 'altogether', 'total', 'a total of', 'a total', 'in total of', 'for a total of', 'total of', 'all told'],
   Until: ['until', 'till'],
   // places in a row
   From: ['from'],

@@ -4,7 +4,7 @@
  *     6 times · twice more · a further 5 (6, 7) times · 3 times in all · × 4
  *     —88 (92, 94) sts · [94 sts] · 80 sts rem · 4 sts dec'd · You have 76 sts · 24 sts each side
  */
-import { Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Semicolon, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import { FullStop, Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Semicolon, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, Stated } from '../tree.ts';
 import { Base } from './base.ts';
 
@@ -47,17 +47,33 @@ export class Counts extends Base {
   /** Whether a stated count begins here: "—88 sts", "[94 sts]", "80 sts rem", "You have 76 sts". */
   protected statedAhead(): boolean {
     if (this.at(1, Open)) return this.payload(1)?.holds === 'stated';
+    if (this.labelledCount() > 0) return true;
     let ahead = 1;
     if (this.at(ahead, Dash, Equals, Colon)) ahead += 1;
     if (this.at(ahead, W.There)) ahead += 1;
     if (this.at(ahead, Word) && /^(now|still|exactly)$/.test(this.image(ahead))) ahead += 1;
     if (this.at(ahead, W.InAll)) ahead += 1;
+    // "decreased by 4 sts", "you have now decreased 12 sts"
+    if (this.at(ahead, W.Inc, W.Dec) && /ed$|'d$/.test(this.image(ahead)) && (this.at(ahead + 1, W.By) || ahead > 1)) ahead += this.at(ahead + 1, W.By) ? 2 : 1;
     if (!this.at(ahead, CountToken)) return false;
+    if (ahead === 1 && this.at(2, W.Row, W.Round) && (this.at(3, W.Work) && /^worked$/.test(this.image(3)))) return this.separatorAt(4);
     let next = ahead + 1;
     if (this.at(next, Word, W.More, Name, Stitch) && this.at(next + 1, W.St)) next += 1;
     if (this.at(next, W.Last, W.Rem, W.Unworked) && this.at(next + 1, W.St)) next += 1;
     if (this.at(next, W.St)) return true;
     return this.at(ahead - 1, Dash, Equals, Colon) && this.at(next, W.Row, W.Round, W.Ridge);
+  }
+
+  /** "Stitch count: 80 (84, 88)", "Sts: 58", "Total: 58 sts": tokens before the number; 0 when no such words stand here. */
+  private labelledCount(): number {
+    const named = this.at(1, W.St) && this.at(2, Word) && /^count$/.test(this.image(2)) ? 3 : this.at(1, W.St, W.InAll) ? 2 : 0;
+    if (named === 0 || !this.at(named, Colon, Equals) || !this.at(named + 1, CountToken)) return 0;
+    const behind = this.at(named + 2, W.St) ? named + 3 : named + 2;
+    return this.separatorAt(behind) ? named : 0;
+  }
+
+  private separatorAt(ahead: number): boolean {
+    return this.at(ahead, Comma, Semicolon, FullStop, Close, Open) || Number.isNaN(this.LA(ahead).startOffset);
   }
 
   /** Words that may follow the number of a stated count outside a bracket. */
@@ -73,16 +89,19 @@ export class Counts extends Base {
   }
 
   private inScope = false;
+  /** The count being read stands in a bracket that is still open. */
+  private bracketed = false;
 
   override stated = this.RULE('stated', (): Stated => {
     const start = this.from();
     this.inScope = false;
     this.OPTION({ GATE: () => this.at(1, Dash, Equals, Colon), DEF: () => this.CONSUME(Any) });
     const bracket = this.OPTION1(() => this.CONSUME(Open) as KnitToken);
+    this.ACTION(() => { if (bracket !== undefined) this.bracketed = true; });
     this.MANY({ GATE: () => this.at(1, W.There, W.InAll) || (this.at(1, Word) && !this.at(0, CountToken)), DEF: () => this.CONSUME1(Any) });
     let what: Stated['what'] = 'total';
     this.OPTION2({ GATE: () => this.at(1, W.Inc, W.Dec), DEF: () => { this.CONSUME2(Any); this.ACTION(() => { what = this.at(0, W.Inc) ? 'increased' : 'decreased'; }); } });
-    this.MANY3({ GATE: () => !this.at(1, CountToken, Close), DEF: () => this.CONSUME6(Any) });
+    this.MANY3({ GATE: () => !this.at(1, CountToken, Close), DEF: () => { this.CONSUME6(Any); this.ACTION(() => { if (this.at(0, W.Inc)) what = 'increased'; else if (this.at(0, W.Dec)) what = 'decreased'; else if (bracket !== undefined && this.at(-1, Open)) what = this.at(0, W.Plus) ? 'increased' : this.at(0, Dash) ? 'decreased' : what; }); } });
     const number = this.CONSUME(CountToken) as KnitToken;
     let scopeStart = -1;
     this.MANY1({
@@ -120,12 +139,15 @@ export class Counts extends Base {
     if (this.at(ahead, Open)) ahead += 1;
     if (ahead === 1 || !this.at(ahead, CountToken)) return 0;
     const next = this.at(ahead + 1, W.St) ? ahead + 2 : ahead + 1;
+    // "(2 sts inc; 82 sts)"
+    if (this.bracketed && ahead === 2 && this.at(ahead + 1, W.St) && this.at(0, W.Inc, W.Dec)) return ahead;
     return this.at(next, W.Each, W.For, W.On, W.Between) && !(this.at(next, W.For) && this.at(next + 1, CountToken)) ? ahead : 0;
   }
 
   /** A stated count with those of its parts: "240 sts: 68 sts each front and back, 52 sts each sleeve". */
   statedList = this.RULE('statedList', (): Stated[] => {
     const all: Stated[] = [];
+    this.ACTION(() => { this.bracketed = false; });
     const first = this.SUBRULE(this.stated);
     this.ACTION(() => all.push(first));
     this.MANY({

@@ -141,7 +141,7 @@ export class Shaping extends InRow {
     this.MANY({
       GATE: () => this.joinedSegment() > 0,
       DEF: () => {
-        this.MANY1({ GATE: () => this.at(1, Comma, W.And, W.Then, Semicolon, W.On, W.Of, W.At) , DEF: () => this.CONSUME(Any) });
+        this.MANY1({ GATE: () => this.at(1, Comma, W.And, W.Then, Semicolon, W.On, W.Of, W.At, W.Each, W.End), DEF: () => this.CONSUME(Any) });
         const next = this.SUBRULE1(this.segment);
         this.ACTION(() => segments.push(next));
       },
@@ -152,7 +152,10 @@ export class Shaping extends InRow {
   private joinedSegment(): number {
     let ahead = 1;
     while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
-    return ahead > 1 && this.segmentAhead(ahead) ? ahead : 0;
+    if (ahead === 1) return 0;
+    // ", then at each end of every row": the same place once more
+    if (this.at(ahead, W.At) && this.at(ahead + 1, W.Each) && this.at(ahead + 2, W.End) && this.at(ahead + 3, W.Of)) ahead += 4;
+    return this.segmentAhead(ahead) ? ahead : 0;
   }
 
   /** Tokens of "At each neck edge," before the command; 0 when none stand there. */
@@ -167,8 +170,9 @@ export class Shaping extends InRow {
 
   /** Tokens of "On 5th and every foll 4th row,", "every RS row," before the command; 0 when none stand there. */
   protected scheduleBefore(): number {
-    if (!this.at(1, W.On, W.Every, W.Alt, W.In) || !this.segmentAhead(1)) return 0;
-    for (let ahead = 2; ahead < 14; ahead += 1) {
+    const place = this.at(1, W.At) && this.at(2, W.Beg) && this.at(3, W.Of) ? 4 : 1;
+    if ((place === 1 && !this.at(1, W.On, W.Every, W.Alt, W.In)) || !this.segmentAhead(place)) return 0;
+    for (let ahead = place + 1; ahead < 14; ahead += 1) {
       if (this.at(ahead, Comma)) return this.at(ahead + 1, W.Inc, W.Dec, W.BindOff, W.CastOn) ? ahead : 0;
       if (this.separator(ahead)) return 0;
     }
@@ -191,7 +195,7 @@ export class Shaping extends InRow {
   shape = this.RULE('shape', (): Shape => {
     const start = this.from();
     const segments: Segment[] = [];
-    this.OPTION5({ GATE: () => this.scheduleBefore() > 0, DEF: () => { const read = this.SUBRULE2(this.schedule); this.ACTION(() => segments.push(...read)); } });
+    this.OPTION5({ GATE: () => this.scheduleBefore() > 0, DEF: () => { this.many(23, { GATE: () => this.at(1, W.At, W.Beg) || (this.at(0, W.Beg) && this.at(1, W.Of)), DEF: () => this.consume(23, Any) }); const read = this.SUBRULE2(this.schedule); this.ACTION(() => segments.push(...read)); } });
     this.MANY2({ GATE: () => !this.at(1, W.Inc, W.Dec), DEF: () => this.CONSUME3(Any) });
     const before = this.ACTION(() => this.words(start, this.from()).toLowerCase());
     const head = this.CONSUME(Any) as KnitToken;
@@ -247,6 +251,7 @@ export class Shaping extends InRow {
     for (let ahead = 2; ahead < 9; ahead += 1) {
       if (this.at(ahead, W.At) && this.at(ahead + 1, W.Beg)) return true;
       if (this.at(ahead, W.Beg)) return true;
+      if (this.at(ahead, W.At) && this.at(ahead + 1, W.End) && this.at(ahead + 2, W.Of)) return this.at(1, W.CastOn) && this.segmentAhead(ahead + 3);
       if (this.at(ahead, W.At) && this.at(ahead + 2, W.Edge)) return true;
       if (this.at(ahead, W.On) && this.segmentAhead(ahead) && this.at(ahead - 1, W.St)) return true;
       if (this.at(ahead, W.At) && this.at(ahead + 1, W.Each, W.These, W.Same)) return true;
@@ -264,7 +269,7 @@ export class Shaping extends InRow {
       if (this.at(0, W.Edge) && edge === null) edge = edgeNamed(`${this.image(-1)} edge`);
     };
     const ahead: Segment[] = [];
-    this.OPTION6({ GATE: () => this.scheduleBefore() > 0, DEF: () => { const read = this.SUBRULE3(this.schedule); this.ACTION(() => ahead.push(...read)); } });
+    this.OPTION6({ GATE: () => this.scheduleBefore() > 0, DEF: () => { this.many(22, { GATE: () => this.at(1, W.At, W.Beg) || (this.at(0, W.Beg) && this.at(1, W.Of)), DEF: () => this.consume(22, Any) }); const read = this.SUBRULE3(this.schedule); this.ACTION(() => ahead.push(...read)); } });
     this.MANY4({ GATE: () => !this.at(1, W.BindOff, W.CastOn), DEF: () => { this.CONSUME4(Any); this.ACTION(() => noteEdge()); } });
     const head = this.CONSUME(Any) as KnitToken;
     // "every other row: 3 sts once, 2 sts twice"
@@ -293,7 +298,7 @@ export class Shaping extends InRow {
     this.MANY3({ GATE: () => (this.at(1, Comma) && this.at(2, W.Work) && (this.at(3, Word) || this.at(3, W.To))) || (this.at(0, Comma) && this.at(1, W.Work)) || (this.at(0, W.Work) && this.at(1, Word, W.To)) || (this.at(0, Word) && this.at(1, W.St, W.Into, W.Patt)) || (this.at(0, W.St, W.To, W.Into) && this.at(1, W.Into, W.Patt, W.End)), DEF: () => this.CONSUME3(Any) });
     // ", patt to end": the rest of the same row
     this.OPTION5({ GATE: () => this.at(1, Comma) && this.at(2, W.Patt, W.Rib, W.Work, PlainStitch) && this.payload(2)?.values === undefined && this.at(3, W.To) && this.at(4, W.End), DEF: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.CONSUME8(Any); this.CONSUME9(Any); } });
-    return this.ACTION((): EdgeRows => ({ type: 'edgeRows', change: head.tokenType === W.CastOn ? 'castOn' : 'bindOff', parts, edge, stated: [], span: this.span(start) }));
+    return this.ACTION((): EdgeRows => ({ type: 'edgeRows', change: head.tokenType === W.CastOn ? 'castOn' : 'bindOff', parts, edge, ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}), stated: [], span: this.span(start) }));
   });
 
   private edgePartAhead(): boolean {

@@ -21,7 +21,7 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
   let end = -1;
   for (let at = from; at < Math.min(to, from + 24); at += 1) {
     const token = tokens[at];
-    if (isA(token, W.Size) && sizeWord < 0) sizeWord = at;
+    if ((isA(token, W.Size) || (isA(token, Word) && /^ages?$/i.test(token?.image ?? ''))) && sizeWord < 0) sizeWord = at;
     if (isA(token, Colon, FullStop)) {
       end = at;
       break;
@@ -31,13 +31,15 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
       end = isA(tokens[at - 1], Comma, W.Only) ? at - 1 : -1;
       break;
     }
-    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, W.Not, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.Each, W.Times, W.InAll)) return null;
+    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, W.Not, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.On, W.Each, W.Every, W.More, W.Times, W.InAll)) return null;
   }
+  // "M and L only:" names sizes with no size word
+  if (sizeWord < 0 && onlyNames(tokens, from, end, names)) sizeWord = from;
   if (sizeWord < 0 || sizeWord > from + 16) return null;
   if (end < 0) end = to;
   const words = tokens.slice(from, end);
   const only = words.some((token) => isA(token, W.Only));
-  const all = words.some((token) => isA(token, W.All)) && !words.some((token) => isA(token, W.Other));
+  const all = words.some((token) => isA(token, W.All, W.Every)) && !words.some((token) => isA(token, W.Other));
   const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
   if (!only && !all && !isA(tokens[end], Colon) && !isA(tokens[from], W.For) && end < to) return null;
   if (words.length > 22) return null;
@@ -53,6 +55,15 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
   // "All other sizes", "Remaining sizes": those that the blocks before it did not name
   if (sizes.length === 0) return words.some((token) => isA(token, W.Other, W.Rem)) ? { sizes: null, rest: true, span, next } : null;
   return { sizes, rest: false, span, next };
+}
+
+/** Whether the words up to "only" are names of sizes and nothing else. */
+function onlyNames(tokens: readonly KnitToken[], from: number, end: number, names: readonly string[]): boolean {
+  const words = tokens.slice(from, end);
+  const only = words.findIndex((token) => isA(token, W.Only));
+  if (only < 1 || only !== words.length - 1) return false;
+  const lower = names.map((name) => name.toLowerCase());
+  return words.slice(0, only).every((token) => isA(token, W.And, Comma, W.For) || lower.includes(token.image.toLowerCase()) || /^[a-z\d]+-[a-z\d]+$/i.test(token.image));
 }
 
 function namedSizes(words: readonly KnitToken[], names: readonly string[]): number[] {
@@ -94,6 +105,12 @@ function namedSizes(words: readonly KnitToken[], names: readonly string[]): numb
         add(index);
       }
     } else {
+      // "XS-M" in one word
+      const ends = text.split('-').map((part) => lower.indexOf(part));
+      if (ends.length === 2 && ends.every((each) => each >= 0)) {
+        for (let each = ends[0] ?? 0; each <= (ends[1] ?? -1); each += 1) add(each);
+        return;
+      }
       const pair = `${text}${words[at + 1]?.image.toLowerCase() ?? ''}`;
       index = lower.indexOf(text);
       if (index < 0) index = lower.indexOf(pair);

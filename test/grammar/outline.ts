@@ -126,7 +126,7 @@ export function outline(node: Statement): string {
     case 'shape':
       return `${node.change} ${num(node.count)} ${node.place}${node.edge ? ` ${node.edge}` : ''} {${node.schedule.map(segment).join('; ')}}${ending(node.ending)}${stated}`;
     case 'edgeRows':
-      return `${node.change} rows${node.edge ? ` at ${node.edge} edge` : ''} ${node.parts.map((part) => `${num(part.count)} {${part.rows.map(segment).join('; ')}}`).join(' + ')}${stated}`;
+      return `${node.change} rows${node.atEnd ? ' at end' : ''}${node.edge ? ` at ${node.edge} edge` : ''} ${node.parts.map((part) => `${num(part.count)} {${part.rows.map(segment).join('; ')}}`).join(' + ')}${stated}`;
     case 'until':
       return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.of ? ` of ${node.of}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'refer':
