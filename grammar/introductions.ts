@@ -30,12 +30,12 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
 
 /** Whether the words at `from` are an adverb before an order: "Loosely cast off", "Provisionally cast on". */
 export function adverbAt(token: KnitToken | undefined): boolean {
-  return isA(token, Word) && /ly$|^(provisional|now|then|first|next|finally|also|again|please)$/i.test(token?.image ?? '');
+  return isA(token, Word) && /ly$|^(provisional|now|then|first|next|finally|also|again|please|always)$/i.test(token?.image ?? '');
 }
 
 /** Index behind the comma of "At end of last row," or "On reaching the armhole,"; -1 when the sentence begins otherwise. */
 export function placeEnd(tokens: readonly KnitToken[], from: number, to: number): number {
-  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))) return -1;
+  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(being|taking|by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))) return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
     if (isA(tokens[at], Comma, Colon)) return at + 1;
     if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word)) return -1;

@@ -375,7 +375,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
-    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
+    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
     if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);
       if (begins < 0) {

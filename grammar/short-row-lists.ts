@@ -56,12 +56,14 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
       pieces.push(piece);
       piece = [];
       back = true;
-    } else if (back && worked && last !== undefined && later.some(turnsWithin) && /[;\n]/.test(between(last.span.end, step.span.start))) {
+    } else if (back && worked && !turns(step) && last !== undefined && later.some(turnsWithin) && /[;\n]/.test(between(last.span.end, step.span.start))) {
       pieces.push(piece);
       piece = [];
       back = false;
     }
-    if (step.type === 'andSoOn' && piece.length === 0) {
+    if (step.type === 'andSoOn' && (piece.length === 0 || (back && pieces.length > 0))) {
+      if (piece.length > 0) pieces.push(piece);
+      piece = [];
       pieces.push([step]);
       return;
     }

@@ -6,6 +6,7 @@ import { createToken, type CustomPatternMatcherReturn, type IToken, Lexer, type 
 import type { Sized } from './count.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import type { Entry } from './lexicon/entry.ts';
+import { withoutShorteningStops } from './full-stops.ts';
 import { numberAt, ordinalName } from './numbers.ts';
 import { matchAt, type Vocabulary } from './vocabulary.ts';
 import { type WordName, words } from './words.ts';
@@ -133,7 +134,8 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
 /** The spelling by which a name is found among those with several readings; undefined where it has one. */
 function severalReadings(spelling: string, n: Sized | null): string | undefined {
   const one = n?.length === 1 ? spelling.replace(/\{N[^}]*\}/i, String(n[0])) : spelling;
-  return ambiguityOf(one) !== undefined ? one : ambiguityOf(spelling) !== undefined ? spelling : undefined;
+  const close = one.replace(/([a-z]) (\d)/i, '$1$2');
+  return ambiguityOf(one) !== undefined ? one : ambiguityOf(close) !== undefined ? close : ambiguityOf(spelling) !== undefined ? spelling : undefined;
 }
 
 const Piece = createToken({ name: 'Piece', pattern: pieceAt, line_breaks: true });
@@ -156,7 +158,7 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
   vocabulary = own;
   sizes = sizeCount;
   const tokens: KnitToken[] = [];
-  for (const token of lexer.tokenize(text).tokens as KnitToken[]) {
+  for (const token of lexer.tokenize(withoutShorteningStops(text)).tokens as KnitToken[]) {
     const type = (token.payload as (Payload & { type?: TokenType }) | undefined)?.type;
     if (type !== undefined) {
       token.tokenType = type;
@@ -207,7 +209,7 @@ function holding(inside: readonly KnitToken[]): Holds {
   const first = inside[0];
   if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
   // What a decrease takes, how marks lie, what comes "per row": told about the stitches, not a count of them.
-  if (!has(Stitch) && ((has(W.Gap) && has(W.From)) || (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) || (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
+  if (!has(Stitch) && (has(W.Gap) || (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) || (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
   const statedWord = has(W.St) || has(W.Row, W.Round, W.Ridge);
   if (has(Stitch) && !(statedWord && inside.every((token) => !isA(token, Stitch) || token.payload?.entry?.kind === 'marker'))) {
     return 'group';

@@ -97,7 +97,7 @@ export class Goals extends Shaping {
     if (this.at(1, Open)) return !(this.payload(1)?.holds === 'measure' || this.payload(1)?.holds === 'remark');
     if (this.endingSideAhead()) return true;
     if (settled && this.fabricBehind()) return true;
-    if (this.at(1, Comma)) return settled || this.at(2, W.Ending, W.End, W.Inc, W.Dec, W.Then) || this.endingSideAhead();
+    if (this.at(1, Comma)) return settled || this.at(2, W.Omitting, W.Ending, W.End, W.Inc, W.Dec, W.Then) || this.endingSideAhead();
     if (this.at(1, W.Then)) return true;
     if (this.at(1, W.Inc, W.Dec) && settled) return true;
     if (this.at(1, W.And) && settled) return this.at(2, W.Ending, W.Work, W.Inc, W.Dec, W.SameTime, W.BindOff, W.Cont) || (this.at(2, Word) && /^(remov|slip|work)/.test(this.image(2)));

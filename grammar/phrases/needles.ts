@@ -9,6 +9,8 @@ import type { Arrange, Count, Join, Marker, NeedlePart, Only, Step } from '../tr
 import { Runs } from './runs.ts';
 
 const parts = /^(front|back|instep|sole|heel|top|bottom|palm|first|second|foot)$/;
+/** Parts that are worked flat on some of the stitches. */
+const segments = /^(heel|flap|thumb|toe|front|back|instep|tab|tip|earflap|tongue|panel)$/;
 const spread = /^(divide|distribute|arrange|rearrange|redistribute|spread|split|dividing|distributing|arranging|slide)$/;
 const numbered = /^(?:n|ndl|needle)(\d)$/;
 
@@ -66,7 +68,7 @@ export class Needles extends Runs {
     this.CONSUME1(Any);
     const children: Step[] = [];
     this.MANY1({
-      GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset) && !this.needlePartAhead() && !(this.at(1, FullStop, Semicolon) && this.partEnds()),
+      GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset) && !this.needlePartAhead() && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, FullStop, Semicolon) && this.partEnds()),
       DEF: () => {
         this.OR([
           { GATE: () => this.at(1, Comma, Semicolon, FullStop, W.And, W.Then), ALT: () => this.CONSUME2(Any) },
@@ -164,7 +166,7 @@ export class Needles extends Runs {
   /** "Working back and forth on these 30 sts only", "work first 30 sts of rnd back and forth in rows". */
   protected onlyAhead(): boolean {
     // "Heel is worked over next 30 sts", "Heel flap is worked back and forth on 30 sts"
-    if (this.at(1, Word, Name) && parts.test(this.image(1)) && /^(?:the )?\w+(?: flap| turn)? (?:is|are) worked (?:flat |back and forth |in rows )*(?:over|on|across)\b/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '))) return this.countBefore(2);
+    if (this.at(1, Word, Name) && segments.test(this.image(1)) && /^(?:the )?\w+(?: flap| turn)? (?:is|are) worked (?:flat |back and forth |in rows )*(?:over|on|across)\b/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '))) return this.countBefore(4) || this.countBefore(8);
     if (!this.at(1, W.Work, W.Cont, W.Patt)) return false;
     let these = 0;
     let told = false;
@@ -219,7 +221,7 @@ export class Needles extends Runs {
   /** "Slip last CO st to LH needle, k2tog with first st": joins the round and uses up the stitch cast on over. */
   protected slipJoinAhead(): boolean {
     if (!(this.at(1, Word) && /^slip$/.test(this.image(1))) && !/^sl/.test(this.payload(1)?.entry?.name ?? '')) return false;
-    return /^(?:sl|slip)(?: the)? (?:last|first)(?: \w+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog|k it tog|ssk|pass)[^.;,]*\b(?:first|last|over)\b/i.test(this.text.slice(this.from(), this.from() + 120));
+    return /^(?:sl|slip)(?: the)? (?:last|first)(?: [\w-]+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog|k it tog|ssk|pass)[^.;,]*\b(?:first|last|over)\b/i.test(this.text.slice(this.from(), this.from() + 120));
   }
 
   slipJoin = this.RULE('slipJoin', (): Join => {

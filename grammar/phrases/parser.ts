@@ -116,8 +116,8 @@ export function statedAt(tokens: readonly KnitToken[], base: number, text: strin
 }
 
 /** Whether a needle's part, an arrangement of needles or rows by number begin at the head of the tokens. */
-export function partBegins(tokens: readonly KnitToken[]): boolean {
-  phrases.start(tokens, 0, '');
+export function partBegins(tokens: readonly KnitToken[], text: string): boolean {
+  phrases.start(tokens, 0, text);
   return phrases.partBegins();
 }
 

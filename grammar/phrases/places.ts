@@ -4,9 +4,11 @@
  *     cast on 98 [110: 122] sts · BO 5, · cast off centre 20 sts · pick up and k 22 sts down left front neck
  *     k across 16 sts on front holder · place next 44 sts on waste yarn · join in the rnd · change to 4 mm needles
  */
-import { Mark, Any, Close, Colon, Comma, Count as CountToken, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
+import { Mark, Any, Close, Colon, Comma, Count as CountToken, Equals, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
 import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join } from '../tree.ts';
 import { PickingUp } from './picking-up.ts';
+
+const needleNumbers: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, '2': 2, '3': 3, '4': 4 };
 
 export class Places extends PickingUp {
   protected castOnAhead(): boolean {
@@ -22,7 +24,7 @@ export class Places extends PickingUp {
     const perNeedle: { count: Count | null } = { count: null };
     const tail = this.ACTION(() => this.from());
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.And) && !this.at(2, W.CastOn, CountToken, Word)) && !(this.at(1, W.And) && this.at(2, Word) && /^(knit|turn|join|place|work)/.test(this.image(2))) && !(this.at(1, Open) && this.payload(1)?.holds !== 'stated' && this.payload(1)?.holds !== 'remark') && !this.at(1, W.Turn, Stitch) && !(this.at(1, W.Work)),
+      GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.And) && !this.at(2, W.CastOn, CountToken, Word)) && !(this.at(1, W.And) && this.at(2, Word) && /^(knit|turn|join|place|work)/.test(this.image(2))) && !(this.at(1, Open) && ((this.payload(1)?.holds !== 'stated' && this.payload(1)?.holds !== 'remark') || this.totalInBracket())) && !this.at(1, W.Turn, Stitch, Equals) && !(this.at(1, W.Work)),
       DEF: () => this.OR([
         {
           GATE: () => this.at(1, Open),
@@ -37,12 +39,24 @@ export class Places extends PickingUp {
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
-      const each = /\bon each (?:needle|of)\b|\bper needle\b|\bto each needle\b/.test(words);
+      const each = /\b(?:on|onto|to) each\b(?! end)|\bper needle\b/.test(words);
+      // "10 sts on each of two needles", "onto each needle": a cast-on over two tips unless another number is told
+      const needles = each && perNeedle.count === null ? (needleNumbers[/\beach of (?:the |your )?(two|three|four|2|3|4)\b/.exec(words)?.[1] ?? 'two'] ?? 2) : 1;
+      const total: Count = needles === 1 ? count : { ...count, values: count.values.map((value) => (value === null ? null : value * needles)) };
       const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
       const overGaps = /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(words) || /\bover (?:those|each)\b/.test(words);
-      return { type: 'castOn', count, where, ...(overGaps ? { overGaps: true } : {}), method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
+      return { type: 'castOn', count: total, where, ...(overGaps ? { overGaps: true } : {}), method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
     });
   });
+
+  /** "(20 sts in total)": a count of all, not of one needle. */
+  private totalInBracket(): boolean {
+    for (let ahead = 2; ahead < 12; ahead += 1) {
+      if (this.at(ahead, Close)) return false;
+      if (this.at(ahead, W.InAll) || /^(total|altogether)$/.test(this.image(ahead))) return true;
+    }
+    return false;
+  }
 
   private stitchesPerNeedle = this.RULE('stitchesPerNeedle', (): Count | null => {
     let count: Count | null = null;
@@ -86,7 +100,7 @@ export class Places extends PickingUp {
       GATE: () => this.at(1, Open) && this.payload(1)?.holds !== 'group' && /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
       DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
     });
-    this.OPTION8({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.MANY4({ GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
+    this.OPTION8({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.many(21, { GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
     // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
     let recipe: string | undefined;
     this.OPTION1({
@@ -194,6 +208,16 @@ export class Places extends PickingUp {
     });
   });
 
+  /** "at each end of last row": no row of its own, so only the net of the row just worked. */
+  private endOfLastRow(from: number): boolean {
+    if (!this.at(from, W.At, W.Each)) return false;
+    for (let ahead = from + 1; ahead < from + 7; ahead += 1) {
+      if (this.at(ahead, W.Last)) return this.at(ahead + 1, W.Row, W.Round, W.Ws, W.Rs);
+      if (!this.at(ahead, W.Each, W.End, W.Edge, W.Of, W.On, W.Beg, W.And, Word)) return false;
+    }
+    return false;
+  }
+
   protected evenlyAhead(): boolean {
     if (!this.at(1, W.Inc, W.Dec) && !(this.at(1, W.Work) && false)) return false;
     const number = this.at(2, W.To) ? 3 : 2;
@@ -201,6 +225,7 @@ export class Places extends PickingUp {
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
     if (this.at(2, W.To)) return !this.at(stitch, W.At) ;
     if (this.at(stitch, W.Evenly)) return true;
+    if (this.endOfLastRow(stitch)) return true;
     if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of)) return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
@@ -214,7 +239,7 @@ export class Places extends PickingUp {
     const count = this.SUBRULE(this.count);
     let onLastRow = false;
     this.MANY({
-      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
+      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Each, W.End, W.Edge, W.Beg, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
       DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
     });
     return this.ACTION(() => ({ type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count, onLastRow, span: this.span(start) }));
@@ -222,6 +247,7 @@ export class Places extends PickingUp {
 
   protected joinAhead(): boolean {
     if (this.at(1, W.FastenOff, W.Graft, W.ThreeNeedle)) return true;
+    if (this.at(1, W.Thread) && /^b/.test(this.image(1))) return true;
     if (this.at(1, W.Thread)) return this.within(2, 6, W.Yarn, W.St) || /^(tail|through)/.test(this.image(2));
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
     if (this.at(1, W.Not)) return this.at(2, W.Join);
@@ -299,7 +325,7 @@ export class Places extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {

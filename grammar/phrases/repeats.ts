@@ -95,7 +95,7 @@ export class Repeats extends Charts {
     let ahead = from;
     if (this.at(ahead, Comma) && this.at(ahead + 1, W.All)) ahead += 1;
     if (this.at(ahead, W.All)) ahead += 1;
-    return this.at(ahead, W.In, W.Into) && this.at(ahead + 1, W.Next, W.Same, W.Each, W.St, Word, CountToken, W.Marker, W.Centre, W.Double, W.Every, Stitch, W.Across, W.Last, W.First, W.Foll);
+    return this.at(ahead, W.In, W.Into) && this.at(ahead + 1, W.Next, W.Same, W.These, W.Each, W.St, Word, CountToken, W.Marker, W.Centre, W.Double, W.Every, Stitch, W.Across, W.Last, W.First, W.Foll);
   }
 
   /** "all in next st", "into double yo, dropping second wrap", "in each of next 3 sts". */
@@ -109,7 +109,7 @@ export class Repeats extends Charts {
     this.OPTION({ GATE: () => this.at(1, W.All), DEF: () => this.CONSUME(Any) });
     this.CONSUME1(Any);
     this.MANY({
-      GATE: () => (this.at(1, W.Row) && this.at(0, W.Last)) || this.at(1, W.Next, W.Same, W.Each, W.Every, W.St, W.Of, CountToken, W.Marker, W.Centre, W.Foll, W.Last, W.First, W.Rem, W.Gap, W.Across) || (this.at(1, Word) && /^(double|that|one|this|single|yarn|over|yarn-over|overs|st)$/.test(this.image(1))) || (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'yarnOver'),
+      GATE: () => (this.at(1, W.Row) && this.at(0, W.Last)) || this.at(1, W.Next, W.Same, W.These, W.Each, W.Every, W.St, W.Of, CountToken, W.Marker, W.Centre, W.Foll, W.Last, W.First, W.Rem, W.Gap, W.Across) || (this.at(1, Word) && /^(double|that|one|this|single|yarn|over|yarn-over|overs|st)$/.test(this.image(1))) || (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'yarnOver'),
       DEF: () => {
         const token = this.CONSUME2(Any) as KnitToken;
         this.ACTION(() => {
@@ -153,7 +153,7 @@ export class Repeats extends Charts {
       if (!this.at(ahead + 1, Comma) || (this.at(ahead + 2, W.All) && this.at(ahead + 3, W.In, W.Into))) break;
     }
     const into = this.at(ahead + 1, Comma, W.All) ? (this.at(ahead + 2, W.All) ? ahead + 3 : ahead + 2) : ahead + 1;
-    if (!this.at(into, W.In, W.Into) || !(this.at(into + 1, W.Next, W.Same, W.Each) || (this.at(into + 1, Word) && /^(double|that|one|triple)$/.test(this.image(into + 1))) || (this.at(into + 1, CountToken) && this.at(into + 2, W.St)) || (this.at(into + 1, Stitch) && this.payload(into + 1)?.entry?.kind === 'yarnOver'))) return 0;
+    if (!this.at(into, W.In, W.Into) || !(this.at(into + 1, W.Next, W.Same, W.These, W.Each) || (this.at(into + 1, Word) && /^(double|that|one|triple)$/.test(this.image(into + 1))) || (this.at(into + 1, CountToken) && this.at(into + 2, W.St)) || (this.at(into + 1, Stitch) && this.payload(into + 1)?.entry?.kind === 'yarnOver'))) return 0;
     const last = singles.length - 1;
     const other = singles[last - 1];
     let from = last;
@@ -190,7 +190,7 @@ export class Repeats extends Charts {
 
   private intoBracket(): number {
     if (this.at(1, W.Work) || /^(?:knitting|purling)$/.test(this.image(1))) return this.groupAt(2) ? 2 : 0;
-    if (!this.at(1, W.In, W.Into) || !this.at(2, W.Next, W.Same, W.Each) || !this.at(3, W.St)) return 0;
+    if (!this.at(1, W.In, W.Into) || !this.at(2, W.Next, W.Same, W.These, W.Each) || !this.at(3, W.St)) return 0;
     let ahead = 4;
     while (this.at(ahead, Comma, W.Work)) ahead += 1;
     return this.groupAt(ahead) ? ahead : 0;
@@ -374,6 +374,8 @@ export class Repeats extends Charts {
       { ALT: () => undefined },
     ]);
     return this.ACTION(() => {
+      // "p to BOR": a marker is meant, which a row that runs backwards reaches too.
+      if (this.at(0, W.Bor) || /^to bor$/.test(this.image(0))) extent = { kind: 'place', place: 'marker', which: 'beginning', side: 'at', n: null };
       const name = verb.payload?.entry?.name ?? (verb.tokenType === Fabric ? (verb.payload?.fabric ?? 'patt') : verb.tokenType === W.Rib ? 'rib' : verb.tokenType === W.Patt ? 'patt' : 'work');
       const span = this.span(start);
       const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };

@@ -140,7 +140,7 @@ export class RowRepeats extends References {
   /** "Rep every 8th row 6 times more", "rep incs every 2 cm": the row just told; "rep this row every 6th row" names it. */
   private shapingJustTold(): boolean {
     const ahead = this.at(1, W.Inc, W.Dec, W.Shaping) ? 2 : 1;
-    return this.segmentAhead(ahead) && !(this.at(ahead, Word, W.These) && this.image(ahead) === 'this') && !(this.at(ahead, Ordinal) && !this.at(ahead + 1, ...rowWords));
+    return this.segmentAhead(ahead) && !(this.at(ahead, Word, W.These) && this.image(ahead) === 'this') && !this.at(ahead, Ordinal);
   }
 
   private buttonholeNamed(): boolean {
@@ -157,6 +157,7 @@ export class RowRepeats extends References {
   }
 
   private numberListAhead(have: number): boolean {
+    if (have > 0 && this.at(1, CountToken) && this.at(0, ...rowWords) && (this.at(-1, W.And, Comma, Dash, W.To) || (/^short$/.test(this.image(-1)) && this.at(-2, W.And, Comma)))) return true;
     if (this.at(1, CountToken)) {
       // "Rows 1–8 twice": the number of passes is no row number.
       if (have > 0 && !this.at(0, Dash, W.To, Comma, W.And)) return false;
@@ -165,6 +166,13 @@ export class RowRepeats extends References {
       return !this.at(2, W.Times, W.More, W.InAll) || this.at(0, Dash, W.To);
     }
     if (this.at(1, Ordinal)) return true;
+    // "Short Row 3 and Short Row 4"
+    if (have > 0 && this.at(1, W.And, Comma) && /^short$/.test(this.image(2)) && this.at(3, ...rowWords) && this.at(4, CountToken)) return true;
+    if (have > 0 && this.at(0, W.And, Comma) && /^short$/.test(this.image(1)) && this.at(2, ...rowWords)) return true;
+    if (have > 0 && this.at(1, ...rowWords) && /^short$/.test(this.image(0)) && this.at(2, CountToken)) return true;
+    // "SR3 and SR4"
+    if (have > 0 && this.at(1, W.And, Comma, Dash, W.To) && this.at(2, ...rowWords) && this.at(3, CountToken)) return true;
+    if (have > 0 && this.at(1, ...rowWords) && this.at(0, W.And, Comma, Dash, W.To) && this.at(2, CountToken)) return true;
     if (this.at(1, Dash, W.To, Comma, W.And)) return have > 0 && this.at(2, CountToken, Ordinal) && !(this.at(3, W.Times, W.More, W.St) && this.at(1, Comma));
     return this.at(1, ...rowWords) && have === 0 && this.at(2, CountToken);
   }
@@ -179,6 +187,7 @@ export class RowRepeats extends References {
     this.MANY({
       GATE: () => this.repeatTailAhead(state.times !== null || state.until !== null),
       DEF: () => this.OR([
+        { GATE: () => this.at(1, Comma) && this.at(2, W.Until) && state.until === null && state.times === null, ALT: () => { this.consume(22, Any); this.consume(23, Any); const goal = this.subrule(22, this.goal); this.ACTION(() => { state.until = goal; }); } },
         { GATE: () => this.at(1, Comma) && this.at(2, W.Or, W.Until) || this.at(1, W.Or), ALT: () => this.SUBRULE2(this.orUntil) },
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
         { GATE: () => this.omittingAhead(), ALT: () => { this.consume(20, Any); this.many(20, { GATE: () => !this.separator(), DEF: () => this.consume(21, Any) }); this.ACTION(() => { state.omitting = true; }); } },
@@ -205,6 +214,7 @@ export class RowRepeats extends References {
     if (this.endingSideAhead()) return true;
     if (this.inPlaceAhead()) return true;
     if (this.omittingAhead()) return true;
+    if (this.at(1, Comma) && this.at(2, W.Until)) return !settled || /(?:fewer|less|more)\b[^.;,]*$/i.test(this.text.slice(Math.max(0, this.from() - 60), this.from()));
     if (this.at(1, Comma)) return (this.at(2, W.Or) && settled) || (this.at(2, W.Work) && this.at(3, CountToken) && this.at(4, W.St)) || (this.at(2, W.Then) && this.segmentAhead(3));
     if (this.at(1, W.To)) return this.at(2, CountToken) && this.at(3, W.St);
     return this.at(1, W.Or) && settled;

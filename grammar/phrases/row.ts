@@ -3,7 +3,7 @@
  *
  *     K2, *yo, k2tog; rep from * to last 2 sts, k2 · [k2tog, k5] 6 times · (k1, yo, k1) in next st · k to 3 sts before m
  */
-import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import { Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, Extent, IntoOne, Repeat, Remark, Step, Unread, Work } from '../tree.ts';
 import { listed } from './lists.ts';
 import { Needles } from './needles.ts';
@@ -106,7 +106,7 @@ export class InRow extends Needles {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash)),
+      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash, Equals)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(() => {

@@ -65,7 +65,7 @@ export class Series extends Rows {
             this.ACTION(() => { state.step = step; });
             this.MANY3({
               GATE: () => !this.separator() && !this.at(1, W.Until, W.Then) && !(this.at(1, W.To) && !this.at(2, Word)),
-              DEF: () => { this.CONSUME3(Any); this.ACTION(() => { if (this.at(0, W.More) && !/^again/.test(this.image(0))) state.sense ??= 'more'; if (/^(fewer|less)$/.test(this.image(0))) state.sense = 'fewer'; }); },
+              DEF: () => { this.CONSUME3(Any); this.ACTION(() => { if (this.at(0, W.Unworked)) state.sense = state.sense === 'more' ? 'fewer' : 'more'; if (this.at(0, W.More) && !/^again/.test(this.image(0))) state.sense ??= 'more'; if (/^(fewer|less)$/.test(this.image(0))) state.sense = 'fewer'; }); },
             });
           },
         },
