@@ -150,7 +150,7 @@ function dashList(text: string, index: number, sizes: number): Tail | null {
     if (values.length > sizes) return null;
   }
   const whole = values.length === sizes || (values.length >= 3 && Math.abs(values.length - sizes) === 1);
-  return !whole || (kind === 'number' && /[\w/–]|-(?=[\w-])/.test(text.slice(at, at + 2).trimEnd())) ? null : { values, kind, end: at };
+  return !whole || (kind === 'number' && /^(?:[\w/–]|-[\w-])/.test(text.slice(at, at + 2))) ? null : { values, kind, end: at };
 }
 
 /** "(11 12 13)" with the separators forgotten, where the numbers are as many as the other sizes. */
