@@ -43,7 +43,10 @@ Row 1: K20.
     const { pairs, needles, gauges } = context.pattern.front;
     const source = context.manuscript.source;
     const faults = pairFaults(pairs);
-    const findings = faults.map((fault) => {
+    const words = (fault: PairFault): string => `${sums(fault)}|${context.manuscript.place(fault.pair.first.span.start).line}`;
+    // "45 × 45 cm (19 × 19 in)" is one slip.
+    const once = faults.filter((fault, at) => faults.findIndex((other) => words(other) === words(fault)) === at);
+    const findings = once.map((fault) => {
       const { first, second } = fault.pair;
       const span = { start: Math.min(first.span.start, second.span.start), end: Math.max(first.span.end, second.span.end) };
       const sizes = fault.pair.first.values.length > 1 ? fault.sizes : [];
@@ -60,9 +63,9 @@ Row 1: K20.
     const { exact, trade: byTrade } = ratiosOf(own);
     const [one, two] = [exact[0], byTrade[0]];
     if (faults.length === 0 && one !== undefined && two !== undefined) {
-      const words = (pair: typeof one): string => `"${excerpt(source, { start: pair.first.span.start, end: pair.second.span.end }, 50)}"`;
+      const quoted = (pair: typeof one): string => `"${excerpt(source, { start: pair.first.span.start, end: pair.second.span.end }, 50)}"`;
       findings.push(
-        found(context, unitsAgree, two.first.span, `Two rates of conversion are used: ${words(one)} takes 2.54 cm to the inch, ${words(two)} takes 2.5. Use one of them throughout.`, {
+        found(context, unitsAgree, two.first.span, `Two rates of conversion are used: ${quoted(one)} takes 2.54 cm to the inch, ${quoted(two)} takes 2.5. Use one of them throughout.`, {
           level: 'query',
           also: [one.first.span],
         }),

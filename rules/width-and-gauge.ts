@@ -50,9 +50,12 @@ function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned
     }
     for (const one of left.slice(0, 6)) for (const two of right.slice(0, 6)) for (const back of backs.slice(0, 6)) add(sum([back.counts, one.counts, two.counts]), back.rows, 3, lesses);
   }
-  for (const one of held) add(one.counts, one.rows, 1, girth === 'body' ? lesses : [0, 1, 2]);
-  // A piece worked flat and folded in half, or made twice.
-  if (girth !== 'width') for (const one of held.slice(0, 20)) add(sum([one.counts, one.counts]), one.rows, 2, seams);
+  for (const one of held) {
+    const round = inRounds(context, one);
+    add(one.counts, one.rows, 1, girth === 'body' ? lesses : round ? [0] : [0, 1, 2]);
+    // A piece worked flat goes round twice: folded in half, or made twice and sewn.
+    if (girth !== 'width' && !round) add(sum([one.counts, one.counts]), one.rows, 2, seams);
+  }
   return ways;
 }
 
@@ -81,6 +84,8 @@ function judge(context: Context, measure: Measure, ways: readonly Way[], gauge: 
   });
 }
 
+/** A width is measured where the count stays for a while, not in the middle of a yoke. */
+const steadyRows = 8;
 /** So many sizes must agree before the rest is called odd. */
 const oddOnes = (sizes: number): number => (sizes >= 5 ? 2 : sizes >= 3 ? 1 : 0);
 
@@ -100,8 +105,9 @@ function worded(context: Context, verdict: Verdict, measure: Measure, sizes: rea
 function mainCount(context: Context, girth: Girth, held: readonly Held[]): Held | null {
   const able = girth === 'tube' ? held.filter((one) => inRounds(context, one)) : held;
   const total = able.reduce((rows, one) => rows + one.rows, 0);
-  const [first] = able;
-  return first !== undefined && total >= 12 && first.rows >= total * (girth === 'tube' ? 0.4 : 0.75) ? first : null;
+  const alike = (one: Held): number => able.filter((other) => other.counts.every((count, size) => count === one.counts[size])).reduce((rows, other) => rows + other.rows, 0);
+  const [first] = [...able].sort((one, other) => alike(other) - alike(one));
+  return first !== undefined && total >= 12 && alike(first) >= total * (girth === 'tube' ? 0.4 : 0.75) ? first : null;
 }
 
 function check(context: Context, name: NamedMeasure, measure: Measure, girth: Girth, held: readonly Held[]): Finding | null {
@@ -109,9 +115,10 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
   const buttoned = /button|bands?\b|overlap/i.test(name.name) || context.pattern.front.notions.some((one) => one.name === 'button' || one.name === 'zip');
   const ways = waysFor(context, girth, girth === 'upperArm' ? held.filter((one) => /sleeve/i.test(pieceTitle(context, one.piece))) : held, buttoned);
   const verdicts = gauges.flatMap((gauge) => judge(context, measure, ways, gauge));
-  if (verdicts.length === 0) return null;
-  const best = verdicts.reduce((one, other) => (other.misses.length < one.misses.length || (other.misses.length === one.misses.length && other.way.rows > one.way.rows) ? other : one));
-  if (best.misses.length === 0) return null;
+  if (verdicts.length === 0 || verdicts.some((one) => one.misses.length === 0)) return null;
+  const steady = verdicts.filter((one) => one.way.rows >= steadyRows);
+  if (steady.length === 0) return null;
+  const best = steady.reduce((one, other) => (other.misses.length < one.misses.length || (other.misses.length === one.misses.length && other.way.rows > one.way.rows) ? other : one));
   const sizes = context.pattern.sizes.length;
   const span = measure.span;
   if (best.misses.length <= oddOnes(sizes) && measure.values.length > 1) {
@@ -124,6 +131,12 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
   if (main === null || gauge === null || verdicts.some((one) => one.misses.length <= sizes / 2)) return null;
   const density = densities(gauge, 'stitches', measure.unit)[0]!;
   const all = context.pattern.sizes.map((_, size) => size);
+  // Half or twice the measure is a misreading of this program's, not a slip of the gauge; so is any count behind unread words.
+  const near = all.every((size) => {
+    const share = main.counts[size]! / density.per / (valueAt(measure, size, sizes) ?? Number.NaN);
+    return share > 0.7 && share < 1.43;
+  });
+  if (!near || context.pattern.reading.notRead.length > 0) return null;
   const verdict: Verdict = { way: { counts: main.counts, less: 0, rows: main.rows, pieces: 1 }, misses: all, density };
   const message = sentence(`At ${density.words},`, `${worded(context, verdict, measure, all.slice(0, 3))}.`, 'Which is right: the gauge, the measure or the count?');
   return found(context, widthAndGauge, span, message, { sizes: sizes > 1 ? all : [], also: [gauge.span] });

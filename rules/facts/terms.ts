@@ -2,6 +2,7 @@
  * Which abbreviations a draft uses where it instructs, and which it explains. Stitches come from the instruction tree, the other
  * short words from the text of the instructions; what counts as an abbreviation is asked of the lexicon and the published lists.
  */
+import { fabrics } from '../../grammar/fabrics.ts';
 import { lexicon } from '../../grammar/lexicon/index.ts';
 import type { Span } from '../../src/manuscript/manuscript.ts';
 import type { Context } from '../rule.ts';
@@ -18,21 +19,21 @@ export interface Use {
 }
 
 /** Units and yarn names that nobody explains, and short words that are also English. */
-const neverAsked = new Set(['cm', 'mm', 'in', 'g', 'oz', 'yd', 'm', 'dk', 'ch', 'approx', 'incl']);
+const neverAsked = new Set(['cm', 'mm', 'in', 'g', 'oz', 'yd', 'm', 'dk', 'ch', 'approx', 'incl', 'dpn']);
 /** Of the language: a draft may leave several unexplained, and they are asked together. */
 const shortWords = new Set(
-  'alt beg bet bo cc co cont dec dpn foll inc k lh mc meas mult p patt prev rem rep rh rnd rs sl st tog ws'.split(' '),
+  'alt beg bet bo cc co cont dec foll inc k lh mc meas mult p patt prev rem rep rh rnd rs sl st tog ws'.split(' '),
 );
 /** Printed in capitals wherever they are abbreviations. */
 const capitals = new Set(['bo', 'cc', 'co', 'lh', 'mc', 'rh', 'rs', 'ws']);
 
 /** Words of plain English that also begin a stitch written out: "knit 2 together". They need no explanation. */
 const plainWords: ReadonlySet<string> = new Set(
-  [...lexicon.map((entry) => entry.words), ...standardAbbreviations.map((one) => one.meaning)]
+  [...lexicon.map((entry) => entry.words), ...standardAbbreviations.map((one) => one.meaning), ...fabrics.flatMap((fabric) => fabric.spellings)]
     .join(' ')
     .toLowerCase()
     .split(/[^a-z]+/)
-    .filter((word) => word.length > 3 && standardAbbreviation(word) === null),
+    .filter((word) => word.length > 2 && standardAbbreviation(word) === null),
 );
 
 /** `k5` is `k`, `sl1` is `sl`, `yo2` is `yo`; `k2tog`, `m1` and `C6B` are themselves. */
@@ -100,23 +101,20 @@ export function usesOf(context: Context): readonly Use[] {
   return [...first.values()].sort((a, b) => a.span.start - b.span.start);
 }
 
-/** `k3tog` for whoever explains `k2tog`: only the number differs. A crossing with another number is another stitch. */
-const shape = (term: string): string => (/tog/.test(term) ? term.replace(/\d+/, '#') : term);
-
 /** All terms the draft explains: in its list, by a directive, or in a sentence of its notes. */
 export function explainedIn(context: Context): (term: string) => boolean {
   const known = new Set<string>();
   for (const entry of context.pattern.front.abbreviations) {
     for (const form of [...entry.forms, entry.term]) {
       const key = form.toLowerCase().replace(/[()]/g, '').trim();
-      known.add(key).add(shape(key)).add(bare(key)).add(key.replace(/'?d$/, ''));
+      known.add(key).add(bare(key)).add(key.replace(/'?d$/, ''));
     }
   }
   for (const key of context.pattern.vocabulary.defined.keys()) known.add(key);
   const elsewhere = stretches(context).filter((one) => one.role !== 'heading' && one.role !== 'list');
   return (term) => {
     const key = term.toLowerCase();
-    if ([key, shape(key), `${key}s`, key.replace(/s$/, '')].some((one) => known.has(one))) return true;
+    if ([key, `${key}s`, key.replace(/s$/, '')].some((one) => known.has(one))) return true;
     return elsewhere.some((one) => toldIn(one.text.toLowerCase(), key));
   };
 }

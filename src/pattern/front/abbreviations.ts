@@ -224,7 +224,7 @@ function fromSegment(segment: Segment): readonly Abbreviation[] {
 }
 
 const headWords =
-  /^(?:abbr\w*\.?|terms?|meaning|means|stands for|definitions?|explanation|symbol|stitch|description|technique|instructions?|)$/i;
+  /^(?:abbr\w*\.?|terms?|meaning|means|(?:what )?(?:it|they|this) means?|stands for|definitions?|explanation|symbol|stitch|description|technique|instructions?|)$/i;
 
 function fromRow(row: TableRow): readonly Abbreviation[] {
   const cells: readonly Passage[] = row.cells;
