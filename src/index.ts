@@ -12,6 +12,7 @@ import type { Pattern } from './pattern/pattern.ts';
 import { readPattern } from './pattern/read.ts';
 import type { Replay } from './replay/replay.ts';
 import { replayPattern } from './replay/run.ts';
+import { applyStets, type Withheld } from './stet.ts';
 
 export { replayRow } from './replay/replay-row.ts';
 export { rules };
@@ -23,6 +24,10 @@ export interface Proof {
   readonly pattern: Pattern;
   readonly replay: Replay;
   readonly findings: readonly Finding[];
+  /** Findings the draft itself lets stand, each with its reason. */
+  readonly withheld?: readonly Withheld[];
+  /** Findings that an older record of the house knows; they are not among `findings`. */
+  readonly known?: readonly Finding[];
 }
 
 export interface ProofOptions {
@@ -44,7 +49,8 @@ export function proof(source: string, options: ProofOptions = {}): Proof {
     const found = rule.check(context);
     return level === undefined ? found : found.map((finding) => ({ ...finding, level }));
   });
-  return { path: options.path ?? '', manuscript, pattern, replay, findings: inOrder(findings) };
+  const stetted = applyStets(manuscript, findings, rules.map((rule) => rule.id));
+  return { path: options.path ?? '', manuscript, pattern, replay, findings: inOrder(stetted.findings), withheld: stetted.withheld };
 }
 
 function inOrder(findings: readonly Finding[]): Finding[] {
