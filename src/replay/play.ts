@@ -80,6 +80,8 @@ export interface Play {
   depth: number;
   /** The point of the flow being played. */
   at: number;
+  /** Passes are worked until no stitch is left, so the last of them may end short of its plain stitch or its wrap. */
+  lenient?: boolean | undefined;
   /** Set while a reading is only tried: nothing is written. */
   trying: boolean;
   /** Sizes ruled by a size label that stands on its own line. */

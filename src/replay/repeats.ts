@@ -1,11 +1,13 @@
 /** Rows worked again: by number, by name, the last ones, up to a goal, on a schedule. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { Goal, RepeatRows, Row, RowsNamed, Span, Statement } from '../../grammar/tree.ts';
+import { passesUntil, testsFor } from './goals.ts';
 import { live, type Needles } from './needles.ts';
 import { copyHand, handOf, type Hand, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { playPlainRows } from './plain-rows.ts';
 import { contradictions, nextSide, playSteps, settle } from './rows.ts';
 import { intervalsOf, playIntervals } from './scheduled.ts';
+import { openTurns } from './short-rows.ts';
 import { checkStated } from './stated.ts';
 import { fillerFor, playFrom } from './statements.ts';
 
@@ -329,7 +331,7 @@ function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Aga
       const rows = sizeValue(goal.count.values, size) ?? 0;
       const length = list.reduce((sum, each) => sum + each.times, 0) || 1;
       passes.set(size, Math.max(0, Math.round((rows - hand.sectionRows) / length)));
-    } else if (goal.kind === 'allWorked') passes.set(size, passesUntilWorked(play, list, size));
+    } else if (goal.kind === 'allWorked' || goal.kind === 'marks') passes.set(size, passesToTurns(play, node, goal, list, size, goal.kind === 'marks' ? sizeValue(goal.count.values, size) : null));
     else {
       // To a length: the number of passes is open; one pass shows that the rows fit.
       const change = passChange(play, list, size);
@@ -337,12 +339,16 @@ function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Aga
       if (change !== 0 && !(list.length === 0)) hand.needles.sure = hand.needles.sure && change === 0;
     }
   }
+  const lenient = play.lenient;
+  play.lenient = goal.kind === 'allWorked';
   playPasses(play, list, passes, node.span, node);
+  play.lenient = lenient;
 }
 
 function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Again[], size: number, target: number, have: number): number {
   const change = passChange(play, list, size);
-  if (sense === 'unworked' || sense === 'between' || change === 0) return passesUntilWorked(play, list, size, target);
+  const short = openTurns(handOf(play, size).needles).size > 0;
+  if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short)) return passesToTurns(play, node, node.until, list, size, target);
   const need = target - have;
   if (need / change < 0 || need % change !== 0) {
     const passes = Math.max(0, need / change);
@@ -354,32 +360,24 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
   return need / change;
 }
 
-/** Passes until the rows no longer fit, or until a turn leaves `target` stitches unworked or between the turns. */
-function passesUntilWorked(play: Play, list: readonly Again[], size: number, target: number | null = null): number {
-  let passes = 0;
-  tryOut(play, () => {
-    for (; passes < 400; passes += 1) {
-      const hand = handOf(play, size);
-      const saved = copyHand(hand);
-      const found = play.book.met.length;
-      playAgain(play, list, [size], { start: 0, end: 0 }, { type: 'remark', span: { start: 0, end: 0 } });
-      const now = handOf(play, size).needles;
-      if (play.book.met.length > found && play.book.met.slice(found).some((each) => each.certain)) {
-        play.hands[size] = saved;
-        break;
-      }
-      if (signature(now) === signature(saved.needles)) break;
-      if (target !== null) {
-        const gaps = now.left.marks.filter((mark) => mark.kind === 'gap');
-        const between = now.left.n - (gaps[0]?.at ?? 0);
-        if (now.right.n === target || between === target || now.left.n === target) {
-          passes += 1;
-          break;
-        }
-      }
-    }
-  });
-  return passes;
+/** Passes among short rows: until every stitch is worked, or until a turn leaves `target` stitches. */
+function passesToTurns(play: Play, node: RepeatRows, goal: Goal, list: readonly Again[], size: number, target: number | null): number {
+  const { needles } = handOf(play, size);
+  const tests = testsFor(goal, target, needles);
+  if (tests === null) return 1;
+  const lenient = play.lenient;
+  play.lenient = goal.kind === 'allWorked';
+  const remark: Statement = { type: 'remark', span: { start: 0, end: 0 } };
+  const found = passesUntil(play, size, () => playAgain(play, list, [size], remark.span, remark), signature, tests);
+  play.lenient = lenient;
+  if (found.end === 'met') return found.passes;
+  // The pass that cannot be worked is played, so that it is told where it stops.
+  if (found.end === 'trouble' && goal.kind === 'allWorked') return found.passes + 1;
+  const kind = found.end === 'still' ? 'noProgress' : 'targetMissed';
+  const numbers: Record<string, number> = { passes: found.passes, live: live(needles) };
+  if (target !== null) numbers['target'] = target;
+  met(play, { kind, span: goal.kind === 'count' || goal.kind === 'marks' ? goal.count.span : node.span, numbers, words: {} }, size, node, null);
+  return found.passes;
 }
 
 /** "Rows 5–8: Rep Rows 1 and 2 twice", "Row 4: As Row 2": the label's own length says how many rows are worked. */

@@ -1,8 +1,9 @@
 /** One row in every size: choosing how to read it, working it, checking what the draft says of it. */
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
+import { headBorder } from './edgings.ts';
 import type { Held } from './holders.ts';
-import { borderOf, copyNeedles, endRow, live, type Needles, setLive } from './needles.ts';
+import { copyNeedles, endRow, live, type Needles, setLive } from './needles.ts';
 import { handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom } from './statements.ts';
@@ -44,7 +45,7 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
   const held = hand.held.map((set) => ({ ...set }));
   const hands: Hands = {
     needles, size, vocabulary: play.pattern.vocabulary, held, piece: pieceTitle(play), choice, taken: 0, made: 0, off: 0, last: 0, turned: false, divided: false, asides: [],
-    base: needles.begun || needles.left.n > 0 ? borderOf(needles) : 0,
+    base: headBorder(needles),
     lenient: play.lenient === true,
     row: true,
     ring: row.label?.unit === 'round' && hand.joined,

@@ -103,11 +103,11 @@ export function shortOf(needles: Needles, side: Side | null): number | null {
   return facing === null ? null : (needles.worked?.[facing] ?? null);
 }
 
-/** Turns whose gap no row has crossed since, by method. */
+/** Turns whose gap no row has crossed since, by method; a mark at the very edge of flat work leaves no gap. */
 export function openTurns(needles: Needles): ReadonlyMap<Method, number> {
   const open = new Map<Method, number>();
   for (const mark of [...needles.left.marks, ...needles.right.marks]) {
-    if (mark.kind === 'gap') open.set(mark.method ?? 'plain', (open.get(mark.method ?? 'plain') ?? 0) + 1);
+    if (mark.kind === 'gap' && (mark.at > 0 || needles.mode === 'round')) open.set(mark.method ?? 'plain', (open.get(mark.method ?? 'plain') ?? 0) + 1);
   }
   return open;
 }

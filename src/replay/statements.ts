@@ -1,6 +1,7 @@
 /** Playing the draft statement by statement. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
+import { drawBorder, edgingAhead } from './edgings.ts';
 import { emptyNeedles, endRow, live } from './needles.ts';
 import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
@@ -120,8 +121,11 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       hand.fresh = false;
       if (statement.provisional) hand.held.push({ name: 'provisional cast-on', piece: pieceTitle(play), rest: false, n, used: false });
       before[size] = 0;
-    } else if (hand.needles.left.n === 0) hand.needles.right.n += n;
-    else hand.needles.left.n += n;
+    } else {
+      if (edgingAhead(play.flow.slice(play.at + 1, play.at + 40).filter((item) => item.section === play.section).map((item) => item.statement))) drawBorder(hand.needles);
+      if (hand.needles.left.n === 0) hand.needles.right.n += n;
+      else hand.needles.left.n += n;
+    }
   }
   write(play, { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' }, sizes, before);
 }

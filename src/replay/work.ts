@@ -4,6 +4,7 @@ import { entryNamed } from '../../grammar/lexicon/index.ts';
 import { stitchUse } from '../../grammar/lexicon/use.ts';
 import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
+import { joinBelow } from './edgings.ts';
 import { type Held, heldSet } from './holders.ts';
 import { beginRow, borderOf, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
 import type { ObservationKind } from './replay.ts';
@@ -359,6 +360,8 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   const use = useOf(hands, step);
   if (use === null) return null;
   if (use.kind === 'unknown') return stopped('unread', step.span, {}, { text: step.stitch });
+  const unjoined = joinBelow(hands, step);
+  if (unjoined !== null) return unjoined;
   const short = workShort(hands, step, use);
   if (short !== 'ordinary') return short;
   if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {

@@ -33,6 +33,8 @@ export interface Worked {
   readonly end: readonly number[];
   readonly rows: readonly number[];
   readonly needles: readonly Needles[];
+  /** Where the yarn stood after each row of the first size, in fabric order. */
+  readonly cursors: readonly number[];
   readonly held: readonly (readonly Held[])[];
   /** Side of the last row worked, per size; null where none was worked or it cannot be told. */
   readonly last: readonly ('RS' | 'WS' | null)[];
@@ -81,7 +83,10 @@ export function work(text: string, options: WorkOptions): Worked {
   const start = typeof options.start === 'number' ? [options.start] : options.start;
   const pattern = patternOf(text, start.length, options.title);
   const flow = (pattern.sections[0] as Section).statements.map((statement, position) => ({ section: 0, statement, first: position === 0 }));
-  const play = newPlay(pattern, flow, (span: Span) => text.slice(span.start, span.end));
+  const cursors: number[] = [];
+  const play = newPlay(pattern, flow, (span: Span) => text.slice(span.start, span.end), (moment) => {
+    if (moment.size === 0) cursors.push(cursor(moment.needles));
+  });
   const side = options.side ?? 'RS';
   play.hands.forEach((hand, size) => {
     const n = start[size] as number;
@@ -101,6 +106,7 @@ export function work(text: string, options: WorkOptions): Worked {
     end: play.hands.map((hand) => live(hand.needles)),
     rows: play.hands.map((hand) => hand.rows),
     needles: play.hands.map((hand) => hand.needles),
+    cursors: [...cursors.slice(1), cursor((play.hands[0] as (typeof play.hands)[number]).needles)],
     held: play.hands.map((hand) => hand.held),
     last: play.hands.map((hand) => {
       if (hand.rows === 0) return null;

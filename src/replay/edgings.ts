@@ -1,0 +1,55 @@
+/**
+ * Edgings knitted on to live stitches: the stitches of the piece wait on the left needle below those of the edging,
+ * and each joining stitch takes one of them.
+ *
+ *     left needle   piece piece piece | edging edging edging
+ *     base ─────────────────────────── border ───────── tip
+ */
+import type { Statement, Step, Work } from '../../grammar/tree.ts';
+import { borderOf, live, type Mark, type Needle, type Needles } from './needles.ts';
+import type { Hands, Trouble } from './work.ts';
+
+function joins(steps: readonly Step[]): boolean {
+  return steps.some((step) => (step.type === 'work' && step.joins?.of === 'live') || (step.type === 'repeat' && (joins(step.children) || joins(step.once))) || (step.type === 'needlePart' && joins(step.children)));
+}
+
+/** Whether the statements that follow, up to the next cast-on, join an edging to live stitches. */
+export function edgingAhead(statements: readonly Statement[]): boolean {
+  for (const statement of statements) {
+    if (statement.type === 'castOn') return false;
+    if (statement.type === 'row' && joins(statement.children)) return true;
+  }
+  return false;
+}
+
+/** Marks where the live stitches of the piece end, before the edging's own are cast on. */
+export function drawBorder(needles: Needles): void {
+  const n = live(needles);
+  if (n === 0) return;
+  const needle: Needle = needles.left.n > 0 ? needles.left : needles.right;
+  needle.marks.push({ kind: 'border', name: null, at: needle.n });
+  if (needles.mode === 'round') {
+    needles.mode = 'flat';
+    needles.suspended = false;
+  }
+}
+
+/** Height at which the edging begins on the needle that will be worked. */
+export function headBorder(needles: Needles): number {
+  if (needles.begun || needles.left.n > 0) return borderOf(needles);
+  return needles.right.marks.find((mark) => mark.kind === 'border')?.at ?? 0;
+}
+
+/** Lets a joining stitch reach below the border; null when enough live stitches are there. */
+export function joinBelow(hands: Hands, step: Work): Trouble | null {
+  if (step.joins?.of !== 'live') return null;
+  const { left } = hands.needles;
+  const border: Mark | undefined = left.marks.find((mark) => mark.kind === 'border');
+  if (border === undefined) return null;
+  const count = step.joins.count;
+  if (border.at < count) return { kind: 'tooFew', span: step.span, numbers: { left: border.at, wanted: count }, words: { place: 'join' } };
+  border.at -= count;
+  hands.base = border.at;
+  left.marks = left.marks.filter((mark) => mark !== border || mark.at > 0).sort((a, b) => a.at - b.at);
+  return null;
+}
