@@ -11,13 +11,13 @@ type Multiple = NonNullable<Declare['multiple']>;
 
 const ST = String.raw`(?:sts?\b\.?|stitch(?:es)?\b)`;
 /** What may stand before the number of stitches: "Worked over", "Stitch count is", "Requires", "Cast on". */
-const prelude = String.raw`(?:(?:this )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|with|and|the|a|an|[,:=(]) ?){0,9}`;
+const prelude = String.raw`(?:(?:stitch )?multiple:|(?:this )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|with|and|the|a|an|[,:=(]) ?){0,9}`;
 const multipleOf = new RegExp(String.raw`^${prelude}(?:(?:multiples?|mult\.?|multiple number) (?:of )?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`, 'i');
 const parity = new RegExp(String.raw`^${prelude}(?:any )?(odd|even) (?:number|no\.?) (?:of ${ST})`, 'i');
 const any = new RegExp(String.raw`^${prelude}any number (?:of ${ST})(?! divisible)`, 'i');
 const panel = new RegExp(String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:worked |work )?over (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`, 'i');
-const repeat = new RegExp(String.raw`^${prelude}(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)? ?(?:of|=|is|:) ?|(?:a|an) )(\d+)[- ]?${ST}(?: rep(?:eat)?)?(?: and | by | x | × |[,;] ?|$)`, 'i');
-const more = /^(?:,? ?(?:\+|plus|and) ?(\d+)(?! ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
+const repeat = new RegExp(String.raw`^${prelude}(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)? ?(?:of|=|is|:) ?|(?:a|an) |(?=\d+[- ]?${ST} rep))(\d+)[- ]?${ST}(?: rep(?:eat)?)?(?: and | by | x | × |[,;] ?|$)`, 'i');
+const more = /^(?:,? ?(?:\+|plus|and) ?(\d+)(?![\d½]| ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
 const rows = /(\d+)[- ](?:rows?|rnds?|rounds?)\b/i;
 
 /**

@@ -206,7 +206,7 @@ const clauses: readonly Clause[] = [
     return true;
   }),
   // several worked as one
-  clause(String.raw`${VERB} ?(?:them|these|those|the|both|next|slipped)?(?: (?:slipped|same|two|both|next))* ?(?:${NUM} )?(?:slipped )?(?:${ST} )?(?:together|tog)(?: as one)?(?: ?,? ?${BACKLOOP})?`, ([whole, verb, count], doing) => {
+  clause(String.raw`${VERB} ?(?:them|these|those|the|both|next|slipped)?(?: (?:slipped|same|both|next))* ?(?:${NUM} )?(?:slipped )?(?:${ST} )?(?:together|tog)(?: as one)?(?: ?,? ?${BACKLOOP})?`, ([whole, verb, count], doing) => {
     const those = /\b(?:them|these|those|both|slipped)\b/.test(whole);
     const n = number(count, those ? Math.max(doing.them, doing.back) : 0);
     if (n < 2) return false;

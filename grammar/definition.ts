@@ -64,7 +64,8 @@ export function readDefinition(term: string, meaning: string, vocabulary: Vocabu
     }
     if (hands === null) continue;
     const { takes, makes } = hands;
-    if (takes < 0 || makes < 0 || (takes === 0 && makes === 0)) continue;
+    // Only the yarn moves, or only a part of a stitch is told.
+    if (takes < 0 || makes < 0 || (takes === 0 && makes === 0)) return null;
     const first = read.cable[0];
     const entry: Entry = {
       name,

@@ -173,7 +173,9 @@ function chosen(candidates: readonly Found[]): Found | null {
   if (exact === undefined || family === undefined) return among[0] ?? null;
   const name = family.meaning.is === 'stitch' ? family.meaning.entry.name : '';
   const member = exact.meaning.is === 'stitch' && (exact.meaning.entry.name === name || exact.meaning.entry.memberOf?.some((each) => each.family === name && (each.N === family.n?.[0] || family.n === null)));
-  return member ? family : exact;
+  // A family that does not say how it leans or looks is the poorer name: "sl 1, k1, psso" is `skp`.
+  const alike = exact.meaning.is === 'stitch' && family.meaning.is === 'stitch' && exact.meaning.entry.lean === family.meaning.entry.lean && exact.meaning.entry.face === family.meaning.entry.face;
+  return member && alike ? family : exact;
 }
 
 function walk(text: string, start: number, tree: Letters, sizes: number | null): Found | null {
@@ -214,7 +216,7 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
       const next = at.next.get(' ');
       if (next !== undefined) seek(next, after, n, nOffset, nLength, m);
       // "k 5", "sl 1", "k2 tog": knitters put or leave out a space beside a number.
-      else if (/\d/.test(text[index - 1] ?? '') || /[\])]/.test(text[index - 1] ?? '') || /[\d–]/.test(text[after] ?? '') || at.slotN !== null) {
+      if (/\d/.test(text[index - 1] ?? '') || /[\])]/.test(text[index - 1] ?? '') || /[\d–]/.test(text[after] ?? '') || at.slotN !== null) {
         if (at.slotN !== null || at.slotM !== null || at.next.size > 0) seek({ ...at, meanings: null }, after, n, nOffset, nLength, m);
       }
       return;

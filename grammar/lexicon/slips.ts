@@ -91,7 +91,7 @@ export const slips: readonly Entry[] = [
   },
   {
     name: 'sl 2 tog kwise',
-    spellings: ['sl 2 tog kwise', 'sl2tog-k', 'sl2tog', 'sl 2 together knitwise', 'slip 2 together as if to k2tog', 'sl2 as if to k2tog'],
+    spellings: ['sl 2 sts tog kwise', 'sl 2 sts together knitwise', 'slip 2 sts together knitwise', 'slip 2 stitches together knitwise', 'sl 2 tog knitwise', 'slip 2 tog knitwise', 'sl2 tog kwise', 'slip 2 together knitwise', 'sl 2 tog kwise', 'sl2tog-k', 'sl2tog', 'sl 2 together knitwise', 'slip 2 together as if to k2tog', 'sl2 as if to k2tog'],
     rare: ['s2'],
     takes: 2,
     makes: 2,

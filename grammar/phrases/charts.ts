@@ -16,6 +16,8 @@ export class Charts extends Told {
     if (!this.at(1, W.Work, W.Foll, W.Beg, W.Cont, W.Rep, W.Patt, W.Set) && !/^(?:follow|following|begin|commence|reading|read|place|working)$/.test(this.image(1)) && !(this.at(1, PlainStitch) && this.payload(1)?.values === undefined)) return false;
     for (let ahead = 2; ahead < 16; ahead += 1) {
       if (chartWord.test(this.image(ahead))) return !/^(?:key|symbols?|legend)$/.test(this.image(ahead + 1));
+      // "Beg with Row 5, work Chart A"
+      if (this.at(ahead, Comma) && this.at(1, W.Beg) && this.at(ahead + 1, W.Work)) continue;
       if (this.separator(ahead) || this.at(ahead, Mark) || (this.at(ahead, PlainStitch) && ahead > 1)) return false;
     }
     return false;
@@ -101,6 +103,7 @@ export class Charts extends Told {
       { GATE: () => this.at(1, W.Until) && !this.extentAhead(), ALT: () => { this.CONSUME(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = goal; }); } },
       { GATE: () => this.at(1, W.To) && this.at(2, W.End) && (this.at(3, CountToken) || (this.at(3, W.Of) && this.at(4, W.Row, W.Round))), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.To, W.End, W.Of, W.Row, W.Round), DEF: () => this.CONSUME1(Any) }); const row = this.SUBRULE(this.count); this.ACTION(() => { state.until = { kind: 'loose', text: `row ${row.values[0] ?? ''}` }; }); } },
       { GATE: () => this.at(1, W.For) && this.at(2, CountToken) && this.at(3, W.Row, W.Round), ALT: () => { this.CONSUME3(Any); const count = this.SUBRULE1(this.count); this.CONSUME4(Any); this.ACTION(() => { state.until = { kind: 'rows', count }; }); } },
+      { GATE: () => this.at(1, CountToken) && this.at(2, W.Row, W.Round), ALT: () => { const count = this.SUBRULE2(this.count); this.CONSUME5(Any); this.ACTION(() => { state.until = { kind: 'rows', count }; }); } },
       { GATE: () => state.named && this.timesAhead(), ALT: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
       { GATE: () => this.overAhead() > 0, ALT: () => this.SUBRULE(this.chartOver, { ARGS: [state] }) },
       { GATE: () => state.named && this.extentAhead(), ALT: () => { const extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); this.ACTION(() => { state.over = extent; }); } },

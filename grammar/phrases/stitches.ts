@@ -3,12 +3,21 @@
  *
  *     k3 tbl · sl 1 wyif · k2tog twice · inc 1 · pass the slipped st over · sl next 3 sts to cn and hold in front
  */
+import { entryNamed } from '../lexicon/index.ts';
 import { Any, Close, Colon, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, PullOver, Work } from '../tree.ts';
 import { Places } from './places.ts';
 
 /** Words that change how a stitch is worked and never how many there are. */
 const manners = /^(tbl|tfl|wyif|wyib|kwise|pwise|knitwise|purlwise|kw|pw|yfwd|ybk|yb|loosely|firmly|tightly|individually|separately|plain)$/;
+
+/** The stitch through its back loop, where the lexicon has it by a name of its own: `k` with "tbl" is `k tbl`. */
+function twisted(name: string | undefined, manner: string[]): string | undefined {
+  const at = manner.indexOf('tbl');
+  if (name === undefined || at < 0 || entryNamed(`${name} tbl`) === undefined) return name;
+  manner.splice(at, 1);
+  return `${name} tbl`;
+}
 
 export class Stitches extends Places {
   /** One stitch of the lexicon with its manner and number: "k3 tbl", "sl 1 wyif", "k2tog twice", "DS". */
@@ -31,6 +40,11 @@ export class Stitches extends Places {
         this.ACTION(() => { n = this.countOf(number); });
       },
     });
+    // "purl 3 stitches together", "k next 2 sts tog"
+    this.OPTION6({
+      GATE: () => this.at(0, PlainStitch, CountToken) && (this.togetherAt(1) || (this.at(1, W.St) && this.togetherAt(2))) && token.tokenType === PlainStitch,
+      DEF: () => { this.MANY5({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME9(Any) }); this.CONSUME(Word); this.ACTION(() => { stray = true; }); },
+    });
     this.MANY1({
       GATE: () => this.mannerAhead(),
       DEF: () => { this.CONSUME3(Any); this.ACTION(() => manner.push(this.image(0))); },
@@ -48,7 +62,7 @@ export class Stitches extends Places {
     // "kfb in each of next 3 sts", "k2tog in last st"
     this.OPTION5({
       GATE: () => this.eachStitchAhead(),
-      DEF: () => this.MANY4({ GATE: () => this.at(1, W.In, W.Into, W.Each, W.Every, W.Of, W.Next, W.Same, W.St, W.First, W.Last, W.Foll) || (this.at(1, CountToken) && this.at(0, W.Next, W.Last, W.First, W.Of, W.Foll)), DEF: () => { const token = this.CONSUME8(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken)) times = this.countOf(token); }); } }),
+      DEF: () => this.MANY4({ GATE: () => this.at(1, W.In, W.Into, W.Each, W.Every, W.Of, W.Next, W.Same, W.These, W.St, W.First, W.Last, W.Foll) || (this.at(1, CountToken) && this.at(0, W.Next, W.Last, W.First, W.Of, W.Foll)), DEF: () => { const token = this.CONSUME8(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken)) times = this.countOf(token); }); } }),
     });
     // A remark on the stitch: "sk2p (2 sts dec'd)" is a stated change and stays outside; "ssk (left-leaning)" is passed over.
     return this.ACTION((): Work | PullOver => {
@@ -56,18 +70,22 @@ export class Stitches extends Places {
       if (name === 'psso' || name === 'p2sso') return { type: 'pullOver', count: name === 'psso' ? 1 : 2, span: this.span(start) };
       const spelling = token.payload?.spelling;
       return ({
-      type: 'work', stitch: stray ? `${name}Ntog` : name ?? (this.isDouble(token) ? 'DS' : token.image.toLowerCase()), n, manner, span: this.span(start),
+      type: 'work', stitch: twisted(stray ? `${name}Ntog` : name, manner) ?? (this.isDouble(token) ? 'DS' : token.image.toLowerCase()), n, manner, span: this.span(start),
       ...(token.payload?.m === undefined ? {} : { m: token.payload.m }), ...(times === undefined ? {} : { times }),
       ...(spelling === undefined ? {} : { spelling }),
     });
     });
   });
 
+  private togetherAt(ahead: number): boolean {
+    return this.at(ahead, Word) && /^(?:tog|together)$/.test(this.image(ahead));
+  }
+
   private eachStitchAhead(): boolean {
     if (!this.at(1, W.In, W.Into)) return false;
     for (let ahead = 2; ahead < 7; ahead += 1) {
       if (this.at(ahead, W.St)) return ahead > 2;
-      if (!this.at(ahead, W.Each, W.Every, W.Of, W.Next, W.Same, W.First, W.Last, W.Foll, CountToken)) return false;
+      if (!this.at(ahead, W.Each, W.Every, W.Of, W.Next, W.Same, W.These, W.First, W.Last, W.Foll, CountToken)) return false;
     }
     return false;
   }

@@ -90,10 +90,10 @@ export class Told extends Stitches {
     if (this.at(ahead, Word) && /^(?:knitwise|purlwise|kwise|pwise)$/.test(this.image(ahead))) ahead += 1;
     if (this.at(ahead, W.In, W.Into)) {
       // "inc 1 st in next st", "inc in each of next 3 sts"
-      if (this.at(ahead + 1, W.Next, W.Same) && this.at(ahead + 2, W.St)) return true;
+      if (this.at(ahead + 1, W.Next, W.Same, W.These) && this.at(ahead + 2, W.St)) return true;
       return this.at(ahead + 1, W.Each, W.Every) || (this.at(ahead + 1, W.Next, W.Last, W.First) && this.at(ahead + 2, CountToken) && this.at(ahead + 3, W.St));
     }
-    if (ahead === 2 && this.at(1, W.Dec)) return this.stepEnds(2) && !this.at(2, Dash, Colon);
+    if (ahead === 2 && this.at(1, W.Dec)) return (this.stepEnds(2) && !this.at(2, Dash, Colon)) || this.at(2, TimesNumber);
     return (this.stepEnds(ahead) && !this.at(ahead, Dash, Colon)) || this.at(ahead, TimesNumber) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.Times));
   }
 
@@ -107,7 +107,7 @@ export class Told extends Stitches {
     let times: Count | undefined;
     let into = false;
     this.MANY({
-      GATE: () => this.at(1, W.In, W.Into, W.Next, W.Same, W.Each, W.Every, W.Of, W.St, W.Last, W.First, W.Foll) || (this.at(1, CountToken) && this.at(0, W.Next, W.Last, W.First, W.Of, W.Foll)),
+      GATE: () => this.at(1, W.In, W.Into, W.Next, W.Same, W.These, W.Each, W.Every, W.Of, W.St, W.Last, W.First, W.Foll) || (this.at(1, CountToken) && this.at(0, W.Next, W.Last, W.First, W.Of, W.Foll)),
       DEF: () => { const token = this.CONSUME3(Any) as KnitToken; this.ACTION(() => { into = true; if (this.at(0, CountToken)) times = this.countOf(token); }); },
     });
     this.OPTION3({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['bracket'] }); this.ACTION(() => { times = often.count; }); } });

@@ -1,5 +1,6 @@
 /** A tree in one line, for tests: what the words were read as, in the order of the text. */
 import { printSized } from '../../grammar/count.ts';
+import { ambiguityOf } from '../../grammar/lexicon/ambiguous.ts';
 import { readPassage } from '../../grammar/read.ts';
 import type { Count, EndSide, Extent, Goal, Segment, Statement } from '../../grammar/tree.ts';
 import { type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
@@ -15,7 +16,7 @@ function extent(of: Extent | null): string {
     case 'end':
       return 'end';
     case 'last':
-      return `last ${num(of.count)}`;
+      return `last ${num(of.count)}${of.of ? ` of ${of.of}` : ''}`;
     case 'onRight':
       return `${num(of.count)} on right${of.afterBindOff ? ' after bind-off' : ''}`;
     case 'over':
@@ -71,7 +72,7 @@ export function outline(node: Statement): string {
     case 'unread':
       return `UNREAD "${node.text.replace(/\s+/g, ' ')}"`;
     case 'work':
-      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}${node.readings && node.readings.length > 1 ? `(or ${node.readings.slice(1).map((other) => `${other.stitch}${other.n ? `{${num(other.n)}}` : ''}${other.m === undefined ? '' : `/${other.m}`}${other.times ? `×${num(other.times)}` : ''}`).join(', ')})` : ''}`;
+      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}${node.readings && node.readings.length > 1 && ambiguityOf(node.spelling ?? '')?.undecided ? `(or ${node.readings.slice(1).map((other) => `${other.stitch}${other.n ? `{${num(other.n)}}` : ''}${other.m === undefined ? '' : `/${other.m}`}${other.times ? `×${num(other.times)}` : ''}`).join(', ')})` : ''}`;
     case 'intoOne':
       return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}${node.everywhere ? ' everywhere' : ''}`;
     case 'repeat': {

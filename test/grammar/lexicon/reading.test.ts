@@ -41,8 +41,6 @@ const notInARow: Readonly<Record<string, string>> = {
   'set aside {N} sts': 'names no holder',
   'return {N} sts to needle': 'inside a row it gives stitches back; held ones come back between rows',
   'stretchy BO (k2tog)': 'a bind-off and the way of it',
-  'BO {N} (1 st on RH needle)': 'a bind-off and the count behind it',
-  'bind off {N}, 1 st rem on RN': 'a bind-off and the count behind it',
   'c.o. {N}': 'the same letters for casting on and for casting off: British',
   'CO off {N}': 'a slip of the pen between the two words',
   'break yarn and draw through': 'two steps, and read as two',
