@@ -9,7 +9,7 @@ import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
-import { Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
+import { SlipStitch, Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
 import { countsTold, exception, needless } from './told-counts.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -31,7 +31,7 @@ export interface ReadOptions {
 
 const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
 /** Words that begin an order to the knitter. */
-const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push)$/;
+const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
 
 function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;
@@ -132,7 +132,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {
         const parsed = statementAt(rest, base, text);
         // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
-        const fabricOnly = labelled && parsed?.value.type === 'until' && parsed.value.goal.kind === 'loose' && parsed.value.goal.text === '';
+        const fabricOnly = labelled && parsed?.value.type === 'until' && parsed.value.goal.kind === 'loose' && parsed.value.goal.text === '' && parsed.value.begin === null;
         if (parsed !== null && !fabricOnly) {
           if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
             state.open.does = onThisRow(parsed.value);
@@ -420,7 +420,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
       return heading;
     }
-    if (adverbAt(tokens[from]) && isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)) return from + 1;
+    if (adverbAt(tokens[from]) && isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, SlipStitch, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)) return from + 1;
     // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
     const trigger = triggerAt(tokens.slice(from, to), base, text);
     const after = trigger === null ? -1 : from + trigger.eaten;

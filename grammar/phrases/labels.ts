@@ -21,7 +21,32 @@ const mostRows = 2000;
 
 /** Words that may name a row before the row word: "Inc", "Set-up", "Moss st", "Buttonhole". */
 function namesRow(token: KnitToken | undefined): boolean {
-  return isA(token, Word, W.Inc, W.Dec, Fabric, Name, W.Rib, W.Patt, W.Centre, W.Shaping, W.Turn, W.CastOn, W.BindOff, W.Join, W.Gap, W.Straight, W.St, W.Edge, W.Foll, Ordinal, W.Cont, W.Marker, W.Twist, W.PickUp, W.Work) || (isA(token, Stitch) && !isA(token, PlainStitch));
+  return isA(token, Word, W.Inc, W.Dec, Fabric, Name, W.Ridge, W.Rib, W.Patt, W.Centre, W.Shaping, W.Turn, W.CastOn, W.BindOff, W.Join, W.Gap, W.Straight, W.St, W.Edge, W.Foll, Ordinal, W.Cont, W.Marker, W.Twist, W.PickUp, W.Work) || (isA(token, Stitch) && !isA(token, PlainStitch));
+}
+
+/** Which rows "and all WS rows", "and every alt row" mean. */
+function rowsMeant(words: string): NonNullable<Label['andAll']> {
+  const text = words.toLowerCase();
+  return /\bws|wrong/.test(text) ? 'WS' : /\brs|right/.test(text) ? 'RS' : /even/.test(text) ? 'even' : /odd/.test(text) ? 'odd' : 'alternate';
+}
+
+/** "All WS rows:", "All even-numbered rounds:": a label of rows that no number names. */
+function everyRow(tokens: readonly KnitToken[], index: number, base: number, text: string): LabelMatch | null {
+  let at = index + 1;
+  while (at < index + 5 && isA(tokens[at], W.Rs, W.Ws, W.Foll, W.Other, Word)) at += 1;
+  const word = tokens[at];
+  if (at === index + 1 || word === undefined || !isA(word, ...rowWords) || !isA(tokens[at + 1], Colon)) return null;
+  const first = tokens[index] as KnitToken;
+  const sided = tokens.slice(index, at).find((token) => isA(token, W.Rs, W.Ws));
+  const meant = rowsMeant(text.slice(first.startOffset, word.startOffset));
+  if (sided === undefined && meant === 'alternate') return null;
+  return {
+    label: {
+      type: 'label', unit: isA(word, W.Round) ? 'round' : 'row', numbers: [], numberSpan: null, lastBySize: null, andAll: sided ? null : meant, next: null, name: 'every',
+      side: sided === undefined ? null : isA(sided, W.Rs) ? 'RS' : 'WS', sideSpan: sided === undefined ? null : { start: base + sided.startOffset, end: base + endOf(sided) }, span: { start: base + first.startOffset, end: base + endOf(word) },
+    },
+    next: at + 2,
+  };
 }
 
 /**
@@ -62,10 +87,24 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
         take(token, isA(tokens[at - 1], Dash, W.To));
         at += 1;
       } else if (isA(token, Dash, W.To, Comma, W.And) && numbers.length > 0 && isA(tokens[at + 1], CountToken, Ordinal)) at += 1;
+      else if (isA(token, Comma) && numbers.length > 0 && isA(tokens[at + 1], W.And) && isA(tokens[at + 2], CountToken, Ordinal)) at += 2;
       else return;
     }
   };
 
+  let nextSide: KnitToken | null = null;
+  // "RS Row 1:"
+  if (isA(first, W.Rs, W.Ws) && isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], CountToken)) {
+    nextSide = first;
+    at += 1;
+  }
+  // "R1:", "R1 (RS):"
+  const short = isA(first, Word) && /^r$/i.test(first.image) && isA(tokens[at + 1], CountToken) && tokens[at + 1]?.startOffset === endOf(first) && (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side');
+  // "All even-numbered rounds:", "All WS rows:"
+  if (isA(first, W.All, W.Every)) {
+    const rest = everyRow(tokens, index, base, text);
+    if (rest !== null) return rest;
+  }
   // "On the next row, …"
   if (isA(first, W.On) && isA(tokens[at + 1], W.Next) && isA(tokens[at + 2], ...rowWords, W.Rs, W.Ws)) {
     const rest = labelAt(tokens, index + 1, base, text, true);
@@ -95,7 +134,10 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
       span = { start: base + token.startOffset, end: base + endOf(token) };
       at += 1;
     }
-    if (isA(tokens[at], W.Rs, W.Ws)) at += 1;
+    if (isA(tokens[at], W.Rs, W.Ws)) {
+      nextSide = tokens[at] as KnitToken;
+      at += 1;
+    }
     let words = at;
     while (namesRow(tokens[words]) && words < at + 3) words += 1;
     if (words > at && isA(tokens[words], ...rowWords)) {
@@ -110,13 +152,23 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     if (!bare) at += 1;
   } else if (isA(first, Ordinal) && (isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To) )) {
     list();
-    if (!isA(tokens[at], ...rowWords)) return null;
-    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
+    // "1st and every alt row:": the row word stands behind both
+    const both = isA(tokens[at], W.And) && isA(tokens[at + 1], W.All, W.Every, W.Foll, W.Alt);
+    if (!both) {
+      if (!isA(tokens[at], ...rowWords)) return null;
+      unit = isA(tokens[at], W.Round) ? 'round' : 'row';
+      at += 1;
+    }
+  } else if (short) {
     at += 1;
+    list();
+    strong = true;
   } else {
     // "Work chart Rows 1–10" orders rows and labels none.
     if (isA(first, W.Work) && /^charts?$/i.test(tokens[at + 1]?.image ?? '')) return null;
     const start = at;
+    // "Last row:", "Final row (WS):"
+    if (isA(tokens[at], W.Last) && isA(tokens[at + 1], ...rowWords) && (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side')) at += 1;
     while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
     if (!isA(tokens[at], ...rowWords)) return null;
     if (at > start) named = text.slice(first.startOffset, endOf(tokens[at - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
@@ -136,14 +188,24 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, Word, ...rowWords, W.These)) look += 1;
     const words = text.slice(from.startOffset, endOf(tokens[look - 1] as KnitToken)).toLowerCase();
     if (/row|rnd|round/.test(words)) {
-      andAll = /\bws|wrong/.test(words) ? 'WS' : /\brs|right/.test(words) ? 'RS' : /even/.test(words) ? 'even' : /odd/.test(words) ? 'odd' : 'alternate';
+      andAll = rowsMeant(words);
       at = look;
       strong = true;
     }
   }
 
-  let side: Side | null = null;
-  let sideSpan: Label['sideSpan'] = null;
+  // "Row 2 (and all WS rows):"
+  if (isA(tokens[at], Open) && isA(tokens[at + 1], W.And) && isA(tokens[at + 2], W.All, W.Every, W.Foll) && numbers.length > 0) {
+    const close = tokens[at]?.payload?.close ?? -1;
+    if (close > at) {
+      andAll = rowsMeant(text.slice((tokens[at + 1] as KnitToken).startOffset, endOf(tokens[close - 1] as KnitToken)));
+      at = close + 1;
+      strong = true;
+    }
+  }
+
+  let side: Side | null = nextSide === null ? null : isA(nextSide, W.Rs) ? 'RS' : 'WS';
+  let sideSpan: Label['sideSpan'] = nextSide === null ? null : { start: base + nextSide.startOffset, end: base + endOf(nextSide) };
   for (let tries = 0; tries < 2; tries += 1) {
     const token = tokens[at];
     if (isA(token, Open)) {
@@ -161,7 +223,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
       side = isA(token, W.Rs) ? 'RS' : 'WS';
       sideSpan = { start: base + (token as KnitToken).startOffset, end: base + endOf(token as KnitToken) };
       at += 1;
-    } else if (isA(token, Colon) && isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], Dash, Colon, FullStop)) {
+    } else if (isA(token, Colon, Dash, Comma) && isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], Dash, Colon, FullStop)) {
       const which = tokens[at + 1] as KnitToken;
       side = isA(which, W.Rs) ? 'RS' : 'WS';
       sideSpan = { start: base + which.startOffset, end: base + endOf(which) };

@@ -43,7 +43,7 @@ export class Places extends PickingUp {
       // "10 sts on each of two needles", "onto each needle": a cast-on over two tips unless another number is told
       const needles = each && perNeedle.count === null ? (needleNumbers[/\beach of (?:the |your )?(two|three|four|2|3|4)\b/.exec(words)?.[1] ?? 'two'] ?? 2) : 1;
       const total: Count = needles === 1 ? count : { ...count, values: count.values.map((value) => (value === null ? null : value * needles)) };
-      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
+      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,?\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
       const overGaps = /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(words) || /\bover (?:those|each)\b/.test(words);
       return { type: 'castOn', count: total, where, ...(overGaps ? { overGaps: true } : {}), method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
     });
@@ -239,10 +239,15 @@ export class Places extends PickingUp {
     const count = this.SUBRULE(this.count);
     let onLastRow = false;
     this.MANY({
-      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Each, W.End, W.Edge, W.Beg, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1))),
+      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Each, W.End, W.Edge, W.Beg, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1)) && !this.at(2, W.Edge)),
       DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
     });
-    return this.ACTION(() => ({ type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count, onLastRow, span: this.span(start) }));
+    return this.ACTION(() => {
+      // "1 st at each end of last row": both ends
+      const twice = onLastRow && /\b(?:each|both) (?:ends?|sides?|edges?)\b|beg and end/i.test(this.words(start, this.LA(0).startOffset));
+      const net = twice ? { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) } : count;
+      return { type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count: net, onLastRow, span: this.span(start) };
+    });
   });
 
   protected joinAhead(): boolean {

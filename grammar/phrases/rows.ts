@@ -3,8 +3,9 @@
  *
  *     Beg with a k row, work 10 rows in st st · Cont straight until armhole measures 19 cm, ending with a WS row · keeping patt correct
  */
-import { Any, Close, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Name, Open, Ordinal, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import { SlipStitch, Any, Close, Comma, Count as CountToken, Dash, Fabric, FullStop, type KnitToken, Name, Open, Ordinal, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
 import type { Count, Declare, EndSide, Evenly, Goal, Plain, Statement, Until } from '../tree.ts';
+import { onThisRow } from '../shaped-rows.ts';
 import { RowRepeats } from './row-repeats.ts';
 
 const rowWords = [W.Row, W.Round];
@@ -111,7 +112,7 @@ export class Rows extends RowRepeats {
       },
     });
     this.MANY2({
-      GATE: () => !this.at(1, CountToken, W.Until, Comma, FullStop, Semicolon) && !(this.at(1, W.For) && this.at(2, CountToken)) && !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) && (this.at(1, W.Work, W.Cont, W.Patt, W.Rib, W.Keep, Fabric, Name, W.In, W.Straight, W.As, W.Set, W.Given, W.For, W.Of, W.Then, W.More, W.On, W.These, W.Rs, W.Ws, PlainStitch, W.St, W.Every, W.Row, W.Round, W.Across, W.All, W.End, W.Foll) || this.at(1, Word)),
+      GATE: () => !this.at(1, CountToken, W.Until, Comma, FullStop, Semicolon) && !(this.at(1, W.For) && this.at(2, CountToken)) && !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) && (this.at(1, W.Work, W.Cont, W.Patt, W.Rib, W.Keep, Fabric, Name, W.In, W.Next, W.Straight, W.As, W.Set, W.Given, W.For, W.Of, W.Then, W.More, W.On, W.These, W.Rs, W.Ws, PlainStitch, W.St, W.Every, W.Row, W.Round, W.Across, W.All, W.End, W.Foll) || this.at(1, Word)),
       DEF: () => {
         const token = this.CONSUME5(Any) as KnitToken;
         this.ACTION(() => {
@@ -171,7 +172,7 @@ export class Rows extends RowRepeats {
       if (state.ridges) count = { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) };
       const verb = head.verb !== 'work' ? head.verb : state.verb;
       const fabric = state.fabric ?? head.fabric ?? (verb === 'k' ? 'knit' : verb === 'p' ? 'purl' : null);
-      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: state.beginRow ?? head.beginRow, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), ending: state.ending ?? head.ending, inside: state.inside, stated: [], span: this.span(start) };
+      return { type: 'plain', count, unit: state.unit, fabric, begin: state.begin ?? head.begin, beginRow: state.beginRow ?? head.beginRow, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), ending: state.ending ?? head.ending, inside: count.values.length === 1 && count.values[0] === 1 ? state.inside.map(onThisRow) : state.inside, stated: [], span: this.span(start) };
     });
   });
 
@@ -219,7 +220,7 @@ export class Rows extends RowRepeats {
     if (this.endingSideAhead() || this.resolveAhead()) return true;
     if (this.at(1, Comma)) return this.at(2, W.Inc, W.Dec, W.Beg) || (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) || (this.at(2, Stitch) && /ing$/.test(this.image(2)));
     if (this.at(1, Open)) return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && (this.at(3, ...rowWords, W.Ridge)));
-    if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken);
+    if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken) || (this.at(2, W.To) && this.at(3, CountToken));
     if (this.at(1, W.For)) return this.at(0, W.Given, W.As);
     if (this.at(1, W.And)) return this.at(2, W.Inc, W.Dec) && this.at(3, CountToken, W.To);
     if (this.at(1, W.Then, W.Until)) return false;
@@ -278,8 +279,10 @@ export class Rows extends RowRepeats {
   cont = this.RULE('cont', (): Until => {
     const start = this.from();
     const head = this.SUBRULE(this.head);
+    // "work in st st, beg with a k row"
+    const begun = this.OPTION1({ GATE: () => this.at(1, Comma) && this.at(2, W.Beg), DEF: () => { this.CONSUME(Any); return this.SUBRULE(this.beginClause); } });
     const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
-    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal: { kind: 'loose', text: '' }, ending: ending ?? head.ending, inside: [], stated: [], span: this.span(start) }));
+    return this.ACTION((): Until => ({ type: 'until', verb: head.verb, fabric: head.fabric, begin: begun?.begin ?? head.begin, of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)), goal: { kind: 'loose', text: '' }, ending: ending ?? begun?.last ?? head.ending, inside: [], stated: [], span: this.span(start) }));
   });
 
   private contEnds(ahead: number): boolean {
@@ -290,6 +293,8 @@ export class Rows extends RowRepeats {
     // "make 6 buttonholes to correspond with buttons": where they come is left free
     if (this.at(1, Stitch) && /^make\b/.test(this.image(1)) && /^buttonholes?$/.test(this.image(2))) return true;
     if (this.at(1, W.Work) && this.at(2, CountToken) && /^buttonholes?$/.test(this.image(3))) return !this.segmentAhead(4);
+    // "slip first st of every row"
+    if (this.at(1, SlipStitch, Word) && /^(sl|slip)$/.test(this.image(1)) && this.at(2, W.First) && this.at(3, W.St)) return this.within(4, 4, W.Every, W.Each, W.All);
     // "work each side of neck separately", "working both sides at the same time"
     if (this.at(1, W.Work) && this.at(2, W.Each) && /^sides?$/.test(this.image(3))) return true;
     // "work new sts into moss st", "work all inc'd sts in st st"

@@ -15,7 +15,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Rib 3, [yo, k2tog, rib 15 (16: 17: 18)] 6 times, yo, k2tog, rib 5.', 'row: rib→over 3 [yo kNtog{2} rib→over 15 (16, 17, 18)]→6× yo kNtog{2} rib→over 5'],
       ['K 2, k2tog, yfwd, k to end.', 'row: k{2} kNtog{2} yfwd(or yf (move)) k→end'],
       ['Next row (RS): Moss 2, p2tog, yrn, moss 2, patt to end.', 'row next (RS): rib→over 2 pNtog{2} yrn rib→over 2 patt→end'],
-      ['Patt 4, yo, work 2 tog, patt to end.', 'row: patt→over 4 yo k2tog(or p2tog) patt→end'],
+      ['Patt 4, yo, work 2 tog, patt to end.', 'row: patt→over 4 yo k2tog patt→end'],
       ['Make a buttonhole on next row, then on every foll 14th (16th: 16th: 18th) row 5 times more.', 'work rows [name buttonhole] {next; every n=5 k=14 (16, 16, 18) more}'],
       ['Work Buttonhole Row every 20 rows 6 (6, 7, 7) times.', 'work rows [name buttonhole] {every n=6 (6, 7, 7) k=20}'],
       ['Make 6 buttonholes to correspond with buttons.', 'declare rule make 6 buttonholes to correspond with buttons'],
