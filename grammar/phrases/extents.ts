@@ -106,8 +106,13 @@ export class Extents extends Counts {
     this.OPTION2({ GATE: () => this.at(1, W.Edge, Word) && this.at(2, W.St), DEF: () => this.CONSUME3(Any) });
     this.OPTION3({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME4(Any) });
     this.MANY({ GATE: () => this.at(1, W.Of, W.From) && this.at(2, W.End, W.Row, W.Round, W.Needle) || (this.at(0, W.Of, W.From) && this.at(1, W.End, W.Row, W.Round, W.Needle)) || (this.at(1, W.On, W.Before) && this.at(2, W.Needle, W.End)) || (this.at(0, W.On, W.Before) && this.at(1, W.Needle, W.End)) || (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)), DEF: () => this.CONSUME5(Any) });
-    return this.ACTION(() => ({ kind: 'last', count: token ? this.countOf(token) : { ...this.countOf(last), values: [1] } }));
+    return this.ACTION(() => ({ kind: 'last', count: token ? this.countOf(token) : { ...this.countOf(last), values: [1] }, ...this.ofNeedle() }));
   });
+
+  /** "of needle", "before end of needle": counted on the needle in hand, not in the round. */
+  private ofNeedle(): { of?: 'needle' } {
+    return this.at(0, W.Needle) || /needle$/.test(this.image(0)) ? { of: 'needle' } : {};
+  }
 
   /** "until 3 sts rem". */
   private untilRem = this.RULE('untilRem', (): Extent => {
@@ -115,7 +120,7 @@ export class Extents extends Counts {
     const token = this.CONSUME(CountToken) as KnitToken;
     this.CONSUME1(Any);
     this.MANY({ GATE: () => this.at(1, W.Rem, W.From, W.End, W.Before) || (this.at(1, W.On) && this.at(2, W.Needle)) || (this.at(0, W.On) && this.at(1, W.Needle)) , DEF: () => this.CONSUME2(Any) });
-    return this.ACTION(() => (this.anchorAt(0) === null ? { kind: 'last', count: this.countOf(token) } : { kind: 'last', count: this.countOf(token) }));
+    return this.ACTION(() => ({ kind: 'last', count: this.countOf(token), ...this.ofNeedle() }));
   });
 
   /** "until there are 12 sts on right needle (after cast-off)". */
@@ -138,7 +143,7 @@ export class Extents extends Counts {
     this.CONSUME(Any);
     // "to last st before marker"
     let one: Count | null = null;
-    this.OPTION3({ GATE: () => this.at(1, W.Last) && this.at(2, W.St) && this.at(3, W.Before), DEF: () => { const last = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.CONSUME8(Any); this.ACTION(() => { one = { ...this.countOf(last), values: [1] }; side = 'before'; }); } });
+    this.option(21, { GATE: () => this.at(1, W.Last) && this.at(2, W.St) && this.at(3, W.Before), DEF: () => { const last = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.CONSUME8(Any); this.ACTION(() => { one = { ...this.countOf(last), values: [1] }; side = 'before'; }); } });
     this.OPTION({ GATE: () => this.at(1, W.Within) || (this.at(1, W.Last) && this.at(2, CountToken)), DEF: () => { this.CONSUME1(Any); } });
     this.OPTION1({
       GATE: () => this.at(1, CountToken),

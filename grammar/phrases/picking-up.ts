@@ -192,7 +192,7 @@ export class PickingUp extends Marks {
     const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
     const inside = this.ACTION(() => this.countInside(head));
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word) && !(released && (this.at(2, W.Place, SlipStitch) || /^slip$/.test(this.image(2))))) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
+      GATE: () => (!this.separator() || (released && state.count === null && this.at(1, Comma) && this.at(2, W.Place) && /ing$/.test(this.image(2)))) && !this.at(1, Dash, W.Then) && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, W.And) && !this.at(2, Word) && !(released && (this.at(2, W.Place, SlipStitch) || /^slip$/.test(this.image(2))))) && !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => { if (released && this.at(0, SlipStitch) && token.payload?.values !== undefined) state.count ??= token; if (this.at(0, CountToken) && state.count === null && inside === null && !this.at(1, ...measureWords) && !this.at(-1, W.Needle)) state.count = token; });

@@ -195,6 +195,9 @@ export class Runs extends Repeats {
   protected bareJoinAhead(): boolean {
     const word = (this.at(1, W.Join) && /^join$/.test(this.image(1))) || (this.at(1, Word) && /^js$/.test(this.image(1)));
     if (!word) return false;
+    // A finger or a flap ends "join" too, and joins itself: no edging casts on or holds in its row.
+    const before = this.text.slice(Math.max(0, this.from() - 160), this.from()).split(/\.\s|\n\s*\n/).at(-1) ?? '';
+    if (/\b(?:co|cast on|holder|waste yarn|rnd|round|finger)\b/i.test(before) || !/^\s*(?:row|r\d|sr|\d+(?:st|nd|rd|th) row|\*|next row|rows)/i.test(before)) return false;
     const ended = this.separator(2) || (/^[([]$/.test(this.image(2)));
     return ended && /(?:[kp]\d+|tog|ssk|yo|st|kfb)\s*,\s*$/i.test(this.text.slice(Math.max(0, this.from() - 12), this.from())) && !this.at(2, Comma) || /^js$/.test(this.image(1));
   }

@@ -39,6 +39,7 @@ export class Turns extends Extents {
     if (this.at(1, W.Turn)) return true;
     if (this.at(1, W.Twin)) return true;
     if (this.twinTold() > 0) return true;
+    if (this.at(1, Word) && /^rotat(e|ing)$/.test(this.image(1))) return true;
     if (this.at(1, Word) && /^(jsr|j-turn)$/.test(this.image(1))) return true;
     if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
     if (this.at(1, W.Not)) return this.at(2, W.Turn);
@@ -64,6 +65,7 @@ export class Turns extends Extents {
     const start = this.from();
     let method: Turn['method'] = 'plain';
     let not = false;
+    let rotated = false;
     const state: { leaving: KnitToken | null; rem: boolean; holds: string | null; first: boolean } = { leaving: null, rem: false, holds: null, first: true };
     this.OR([
       { GATE: () => this.at(1, W.WrapTurn), ALT: () => { this.CONSUME(Any); this.ACTION(() => { method = 'wrap'; }); } },
@@ -72,11 +74,12 @@ export class Turns extends Extents {
       { GATE: () => this.at(1, W.Not), ALT: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { not = true; }); this.OPTION3({ GATE: () => this.at(1, W.After) , DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }) }); } },
       { GATE: () => this.at(1, W.Turn), ALT: () => { this.CONSUME9(Any); } },
       { GATE: () => this.twinTold() > 0, ALT: () => { this.MANY6({ GATE: () => !this.at(1, W.Turn), DEF: () => this.CONSUME(Any) }); this.CONSUME(W.Turn); this.ACTION(() => { method = 'twin'; }); } },
+      { GATE: () => this.at(1, Word) && /^rotat/.test(this.image(1)), ALT: () => { this.AT_LEAST_ONE1({ GATE: () => !this.at(1, Comma, Semicolon, W.And, Close) && this.image(1) !== '.' && !Number.isNaN(this.LA(1).startOffset), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { rotated = true; }); } },
       { GATE: () => this.at(1, Word) && /^j/.test(this.image(1)), ALT: () => { this.CONSUME(Word); this.ACTION(() => { method = 'pin'; }); } },
       { ALT: () => { const left = this.SUBRULE1(this.leavingClause); this.ACTION(() => Object.assign(state, left, { first: false })); } },
     ]);
     // "Turn the strip a quarter turn", "turn 90°": the piece is turned on the table, not over.
-    let quarter = false;
+    let quarter = this.ACTION(() => rotated) === true;
     this.OPTION4({ GATE: () => this.at(0, W.Turn) && !not && this.quarterAhead(), DEF: () => { this.MANY3({ GATE: () => !this.at(1, Comma), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { quarter = true; }); } });
     // ", pin yarn" or ", make DS" belong to the method.
     this.OPTION5({ GATE: () => this.at(1, Comma, Semicolon, W.And) && this.at(2, W.Pin), DEF: () => { this.CONSUME1(Any); this.CONSUME2(Any); this.ACTION(() => { method = 'pin'; }); } });
