@@ -43,7 +43,7 @@ Cast on 60 (64, 68) sts.
 
 Row 1: Knit.
 
-Make two twisted cords and sew one to each side of the neck edge.
+Sew a twisted cord to each side of the neck edge.
 `,
   },
   right: {
@@ -61,7 +61,7 @@ Cast on 60 (64, 68) sts.
 
 Row 1: Knit.
 
-Make two twisted cords and sew one to each side of the neck edge.
+Sew a twisted cord to each side of the neck edge.
 `,
   },
   check(context): readonly Finding[] {
