@@ -21,7 +21,7 @@ export class Goals extends Shaping {
       GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Open) && !(this.at(1, W.And) && !this.at(2, W.Ending)) && !this.at(1, W.SameTime),
       DEF: () => {
         const token = this.CONSUME2(Any) as KnitToken;
-        this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && this.at(1, ...rowWords)) numbers.row = token.payload?.values ?? null; });
+        this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && (this.at(1, ...rowWords) || (this.at(1, W.Patt) && this.at(2, ...rowWords)))) numbers.row = token.payload?.values ?? null; });
       },
     });
     return this.ACTION((): EndSide => {
@@ -63,7 +63,7 @@ export class Goals extends Shaping {
       const { number } = state;
       if (number !== null && state.unit !== null) {
         const span = { start: this.base + number.startOffset, end: this.base + end };
-        return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? null : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
+        return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? (/\bthan (?:the )?(.+)$/.exec(words)?.[1] ?? null) : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
       }
       if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(worked|used)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
       const marked = marksIn(words);
@@ -87,7 +87,7 @@ export class Goals extends Shaping {
   protected fabricBehind(): boolean {
     if (!this.at(0, W.Cm, W.Inch, W.Mm, Close) && !(this.at(0, W.In) && this.at(-1, CountToken))) return false;
     if (this.at(1, Fabric, W.Patt, W.Rib)) return true;
-    return this.at(1, W.In) && this.at(2, Fabric, W.Patt, W.Rib, Name);
+    return this.at(1, W.In, W.Of) && this.at(2, Fabric, W.Patt, W.Rib, Name);
   }
 
   private goalEnds(settled: boolean): boolean {

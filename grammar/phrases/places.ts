@@ -135,6 +135,7 @@ export class Places extends PickingUp {
   private togetherAhead(): boolean {
     for (let ahead = 2; ahead < 10; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, W.Work, Stitch)) return false;
+      if (this.at(ahead, W.ThreeNeedle)) return true;
       if (this.at(ahead, Word) && /^(tog|together)$/.test(this.image(ahead))) return !this.at(ahead - 1, CountToken);
     }
     return false;
@@ -191,7 +192,7 @@ export class Places extends PickingUp {
           else if (this.at(0, W.Rem)) which = 'remaining';
           else if (this.at(0, W.Centre)) which = 'centre';
           else if (this.at(0, W.Other)) which = 'other';
-          else if (this.at(0, W.These)) which = 'these';
+          else if (this.at(0, W.These) || /^them$/.test(this.image(0))) which = 'these';
           else if (this.at(0, W.First)) which = 'first';
           else if (this.at(0, W.Last)) which = which === 'first' ? 'firstAndLast' : 'last';
         });
@@ -330,7 +331,7 @@ export class Places extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff, W.FastenOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {

@@ -238,6 +238,7 @@ export class Rows extends RowRepeats {
       if (this.at(ahead, W.Until) && this.at(ahead + 1, W.There) && this.at(ahead + 2, CountToken) && this.at(ahead + 3, W.St)) return !this.at(first, PlainStitch, W.Rib, W.Patt, W.Work) || !this.at(ahead + 4, W.On, W.After);
       if (this.at(ahead, CountToken) && this.at(ahead + 1, ...rowWords) && /^(less|fewer|shorter)$/.test(this.image(ahead + 2))) return true;
       if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(first, PlainStitch));
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, W.In) && this.at(ahead + 2, W.In, W.Of, Fabric, W.Rib, W.Patt)) return true;
       if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;
       if (this.at(ahead, FullStop, Semicolon, Comma, W.Rep)) return false;
@@ -252,7 +253,7 @@ export class Rows extends RowRepeats {
     const start = this.from();
     const head = this.SUBRULE(this.head);
     const state: { ending: EndSide | null; inside: Statement[]; fabric: string | null } = { ending: null, inside: [], fabric: null };
-    this.MANY({ GATE: () => !this.at(1, W.Until, W.For) && !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, ...rowWords)), DEF: () => this.CONSUME(Any) });
+    this.MANY({ GATE: () => !this.at(1, W.Until, W.For) && !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, W.In, ...rowWords)), DEF: () => this.CONSUME(Any) });
     this.OPTION({ GATE: () => this.at(1, W.Until, W.For), DEF: () => this.CONSUME1(Any) });
     const goal = this.SUBRULE(this.goal);
     this.MANY1({
@@ -260,7 +261,7 @@ export class Rows extends RowRepeats {
       DEF: () => this.OR([
         { GATE: () => this.endingSideAhead(), ALT: () => { const side = this.SUBRULE(this.endSide); this.ACTION(() => { state.ending = side; }); } },
         // "work 5 cm in rib"
-        { GATE: () => this.fabricBehind(), ALT: () => { this.OPTION2({ GATE: () => this.at(1, W.In), DEF: () => this.CONSUME5(Any) }); const token = this.CONSUME6(Any) as KnitToken; this.ACTION(() => { state.fabric = token.payload?.fabric ?? token.payload?.name ?? (this.at(0, W.Rib) ? 'rib' : 'patt'); }); } },
+        { GATE: () => this.fabricBehind(), ALT: () => { this.OPTION2({ GATE: () => this.at(1, W.In, W.Of), DEF: () => this.CONSUME5(Any) }); const token = this.CONSUME6(Any) as KnitToken; this.ACTION(() => { state.fabric = token.payload?.fabric ?? token.payload?.name ?? (this.at(0, W.Rib) ? 'rib' : 'patt'); }); } },
         { ALT: () => { this.CONSUME2(Any); const inside = this.SUBRULE(this.insideRows); this.ACTION(() => state.inside.push(inside)); } },
       ]),
     });
@@ -293,6 +294,8 @@ export class Rows extends RowRepeats {
     // "make 6 buttonholes to correspond with buttons": where they come is left free
     if (this.at(1, Stitch) && /^make\b/.test(this.image(1)) && /^buttonholes?$/.test(this.image(2))) return true;
     if (this.at(1, W.Work) && this.at(2, CountToken) && /^buttonholes?$/.test(this.image(3))) return !this.segmentAhead(4);
+    // "working incs as set"
+    if (this.at(1, W.Work) && this.at(2, W.Inc, W.Dec, W.Shaping)) return this.within(3, 4, W.As, W.Patt, W.Set, W.Into, W.In) && !this.within(3, 8, CountToken);
     // "slip first st of every row"
     if (this.at(1, SlipStitch, Word) && /^(sl|slip)$/.test(this.image(1)) && this.at(2, W.First) && this.at(3, W.St)) return this.within(4, 4, W.Every, W.Each, W.All);
     // "work each side of neck separately", "working both sides at the same time"

@@ -11,7 +11,7 @@ import { InRow } from './row.ts';
 
 /** "neck" of "at each neck edge"; null where the edge has no name. */
 function edgeNamed(words: string): string | null {
-  const name = /(\w+) edge/.exec(words)?.[1] ?? null;
+  const name = /(\w+) (?:edge|slope)/.exec(words)?.[1] ?? null;
   return name === 'each' || name === 'both' || name === 'same' || name === 'the' || name === 'this' ? null : name;
 }
 
@@ -39,7 +39,7 @@ export class Shaping extends InRow {
     let at = ahead;
     while (this.at(at, W.On, W.Of, W.In)) at += 1;
     if (this.at(at, W.These) && this.image(at) === 'this') return this.at(at + 1, W.Row, W.Round);
-    if (this.at(at, Word) && this.image(at) === 'this') return this.at(at + 1, W.Row, W.Round);
+    if (this.at(at, Word) && this.image(at) === 'this') return this.at(at + 1, W.Row, W.Round) || (this.at(at + 1, W.And) && this.at(at + 2, W.Every, W.Foll, Ordinal, CountToken));
     if (this.at(at, W.Next)) return this.at(at + 1, W.Row, W.Round, W.And, W.Rs, W.Ws) || (this.at(at + 1, CountToken) && (this.at(at + 2, W.Row, W.Round, W.Rs, W.Ws, W.Foll, W.Alt) || this.at(at + 2, Ordinal))) || (this.at(at + 1, Ordinal) && this.at(at + 2, W.Row, W.Round));
     if (this.at(at, Ordinal)) return this.at(at + 1, W.Row, W.Round, W.And) || this.at(at + 1, W.Rs, W.Ws);
     if (this.at(at, W.Foll)) return this.at(at + 1, CountToken, Ordinal, W.Alt, W.Row, W.Round, W.Rs, W.Ws);
@@ -203,7 +203,7 @@ export class Shaping extends InRow {
     this.OPTION1({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME1(Any) });
     const from = this.ACTION(() => this.from());
     this.MANY({
-      GATE: () => !this.segmentAhead(1) && (this.at(1, W.At, W.Each, W.End, W.Beg, W.Edge, W.Of, W.On, W.Marker, W.And, W.In, W.Work, W.Needle, W.Same, W.Before, W.Past, W.Centre, W.These, W.Other, W.Rs, W.Ws, W.Row, W.Round) || this.at(1, Word)),
+      GATE: () => (!this.segmentAhead(1) || (this.at(1, W.Ending) && this.at(0, W.Each))) && (this.at(1, W.At, W.Each, W.End, W.Beg, W.Edge, W.Of, W.On, W.Marker, W.And, W.In, W.Work, W.Needle, W.Same, W.Before, W.Past, W.Centre, W.These, W.Other, W.Rs, W.Ws, W.Row, W.Round) || (this.at(1, W.Ending) && this.at(0, W.Each)) || this.at(1, Word)),
       DEF: () => this.CONSUME2(Any),
     });
     const to = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
@@ -223,7 +223,7 @@ export class Shaping extends InRow {
       const words = `${before} ${this.words(from, to).toLowerCase()}`;
       const place: Shape['place'] = same ? 'edge' : edgeWords(words);
       const one: Count = { type: 'count', values: [1], span: this.tokenSpan(head) };
-      return { type: 'shape', change: head.tokenType === W.Inc ? 'inc' : 'dec', count: count ?? one, place, edge: same ? 'beginning' : edgeNamed(words), schedule: segments, fabric: null, ending: ending ?? null, stated: [], span: this.span(start) };
+      return { type: 'shape', change: head.tokenType === W.Inc ? 'inc' : 'dec', count: count ?? one, place, edge: same ? (/\bend\b/.test(words) ? 'end' : 'beginning') : edgeNamed(words), schedule: segments, fabric: null, ending: ending ?? null, stated: [], span: this.span(start) };
     });
   });
 
@@ -239,6 +239,8 @@ export class Shaping extends InRow {
   protected endingSideAhead(): boolean {
     const ahead = this.at(1, Comma) ? 2 : 1;
     const at = this.at(ahead, W.And) ? ahead + 1 : ahead;
+    // "at each end on 5th row" ends nothing
+    if (at === 1 && this.at(0, W.Each)) return false;
     return this.at(at, W.Ending) || (this.at(at, W.End) && this.at(at + 1, W.With, W.On, W.After)) || (this.at(at, Word) && /^(having|ready)$/.test(this.image(at)));
   }
 
