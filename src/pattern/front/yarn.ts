@@ -204,7 +204,8 @@ function shareBall(yarns: readonly Yarn[]): readonly Yarn[] {
  * it where that has balls and no length.
  */
 function sentences(segment: Segment): readonly Segment[] {
-  if (segment.topic === 'yarn') return [segment];
+  // A line labelled with a colour is about that yarn to its end.
+  if (segment.topic === 'yarn' || (segment.label !== null && colourOf('', segment.label) !== null)) return [segment];
   const spans: { from: number; to: number }[] = [];
   for (const clause of clausesOf(segment.text, false)) {
     const last = spans.at(-1);
