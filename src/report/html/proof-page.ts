@@ -49,7 +49,7 @@ function draftSection(context: DraftContext, one: boolean): Markup {
 <p class="lead">${countSentence(proof.findings.map((finding) => finding.level))}</p>
 <p class="meta">${summary(proof)}</p>
 <nav aria-label="${one ? 'On this page' : titleOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li><li><a href="#${id}-plan">Squared paper</a></li></ul></nav>
-${sizeFilter(context)}
+${sizeFilter(proof, id)}
 <div class="panes"><section class="pane" tabindex="0" role="region" aria-label="Findings">${blocks(context)}</section>
 <section class="pane" tabindex="0" role="region" aria-labelledby="${id}-draft"><h2 id="${id}-draft">The draft</h2>${markedDraft(context)}</section></div>
 ${queries === '' ? nothing : mail(context, queries)}${notChecked(context)}${planBlock(context, 2)}</section>`;
@@ -63,7 +63,7 @@ export function summary(proof: Proof): string {
   return `${printedPath(proof.path)} · ${plural(rows, 'row')} worked${sizes} · ${read} of ${plural(steps, 'step')} read`;
 }
 
-export function sizeFilter({ proof, id }: DraftContext): Markup {
+export function sizeFilter(proof: Proof, id: string): Markup {
   if (!hasSizes(proof) || proof.pattern.sizes.length < 2) return nothing;
   const choice = (value: string, words: string, checked: boolean) => html`<label><input type="radio" name="${id}-size" value="${value}"${checked ? ' checked' : ''}> ${words}</label>`;
   return html`<fieldset class="filter" hidden><legend>Show</legend>${choice('all', 'every size', true)}${proof.pattern.sizes.map((name, size) => choice(String(size), `size ${name}`, false))} <output class="small"></output></fieldset>`;

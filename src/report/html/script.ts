@@ -14,7 +14,7 @@ export const script = `'use strict';
     for (let at = target; at; at = at.parentElement) {
       if (at.tagName === 'DETAILS') at.open = true;
       if (at.hidden && at.dataset.size !== undefined) choose(at.closest('[data-draft]'), at.dataset.size);
-      else if (at.hidden) at.hidden = false;
+      else if (at.hidden) at.dispatchEvent(new Event('reveal'));
       if (at.classList.contains('view-gauge') && target.closest('.squares')) all('.views input[value=squares]', at).forEach((input) => input.click());
       if (at.classList.contains('view-checkpoints')) all('.views input[value=all]', at).forEach((input) => input.click());
     }
@@ -35,10 +35,11 @@ export const script = `'use strict';
       finding.hidden = size !== 'all' && sizes !== null && !sizes.includes(size);
       if (!finding.hidden) shown += 1;
     }
+    for (const cell of all('[data-s]', draft)) cell.hidden = size !== 'all' && cell.dataset.s !== size;
     const plans = all('.size-plan', draft);
     for (const plan of plans) plan.hidden = size === 'all' ? plan !== plans[0] : plan.dataset.size !== size;
     const says = draft.querySelector('.filter output');
-    if (says) says.textContent = size === 'all' ? '' : shown + ' of ' + findings.length + ' findings hold for this size.';
+    if (says && findings.length > 0) says.textContent = size === 'all' ? '' : shown + ' of ' + findings.length + ' findings hold for this size.';
   };
   for (const draft of all('[data-draft]')) {
     const filter = draft.querySelector('.filter');
@@ -57,6 +58,19 @@ export const script = `'use strict';
     };
     views.addEventListener('change', apply);
     apply();
+  }
+
+  // Plain stretches of a sheet are folded to one line.
+  for (const button of all('button[data-folds]')) {
+    const rows = document.getElementById(button.dataset.folds);
+    const show = (open) => {
+      rows.hidden = !open;
+      button.setAttribute('aria-expanded', String(open));
+    };
+    button.hidden = false;
+    button.addEventListener('click', () => show(rows.hidden));
+    show(false);
+    rows.addEventListener('reveal', () => show(true));
   }
 
   for (const button of all('button[data-copy]')) {

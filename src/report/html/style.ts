@@ -7,6 +7,7 @@ html{scroll-behavior:auto}
 body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Iowan Old Style","Palatino Linotype",Palatino,"Book Antiqua",Georgia,serif}
 a{color:var(--accent)}
 :focus-visible{outline:3px solid var(--accent);outline-offset:2px}
+[tabindex="-1"]:focus{outline:none}
 .skip{position:absolute;left:-200vw;top:0;background:var(--sheet);padding:.6rem 1rem;z-index:9}
 .skip:focus{left:0}
 .vh{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
@@ -28,7 +29,7 @@ label{padding:.25rem 0;display:inline-flex;gap:.35rem;align-items:center;min-hei
 button{font:inherit;padding:.3rem .9rem;border:1px solid var(--accent);border-radius:.4rem;background:var(--sheet);color:var(--accent);cursor:pointer;min-height:2rem}
 .panes{display:grid;grid-template-columns:minmax(22rem,5fr) minmax(24rem,6fr);gap:1.5rem;align-items:start}
 .pane{min-width:0}
-@media (min-width:62rem) and (min-height:34rem) and (not print){.pane{max-height:calc(100vh - 2rem);overflow:auto;position:sticky;top:1rem;padding:0 .5rem .5rem 4px;border-top:1px solid var(--line)}.pane h2{margin-top:.8rem}}
+@media screen and (min-width:62rem) and (min-height:34rem){.pane{max-height:calc(100vh - 2rem);overflow:auto;position:sticky;top:1rem;padding:0 .5rem .5rem 4px;border-top:1px solid var(--line)}.pane h2{margin-top:.8rem}}
 @media (max-width:61.99rem){.panes{display:block}}
 .finding{background:var(--sheet);border:1px solid var(--line);border-left:.5rem solid var(--taste);border-radius:.3rem;padding:.7rem .9rem;margin:0 0 .9rem;break-inside:avoid}
 .finding.error{border-left:.5rem double var(--stop)}
@@ -100,7 +101,9 @@ svg a:target text,svg a:has(g:target) text{font-weight:700;text-decoration:under
 .view-gauge .squares,.view-squares .gauge{display:none}
 .view-checkpoints tr.plain,.view-checkpoints .folded{display:none}
 .sheet thead th{position:sticky;top:0;background:var(--paper)}
-.sheet td.b{border-left:1px solid var(--line)}
+.sheet thead th[scope=colgroup]{text-align:left;border-left:1px solid var(--line)}
+.sheet tbody th[scope=row]{min-width:12rem;position:sticky;left:0;background:var(--paper)}
+.sheet td.b,.sheet th.b{border-left:1px solid var(--line)}
 .sheet tr.section th{text-align:left;font-weight:700;padding-top:.9rem}
 .sheet tr:target{outline:3px solid var(--accent)}
 .box{display:inline-block;width:1.1em;height:1.1em;border:1.5px solid var(--ink);vertical-align:-.15em}

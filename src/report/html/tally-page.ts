@@ -1,0 +1,104 @@
+/** The count sheet to read: per row and size the stitches before, used, made, after and stated. */
+import type { Proof } from '../../index.ts';
+import type { Entry } from '../../replay/replay.ts';
+import { checkpoints, statedIn } from '../checkpoints.ts';
+import type { ReportInput } from '../input.ts';
+import { hasSizes, rangeOf } from '../place.ts';
+import { plural } from '../plural.ts';
+import { multipleWords, sectionTitle } from '../tally-json.ts';
+import { type Markup, html, nothing } from './markup.ts';
+import { page } from './page.ts';
+import { sizeFilter, summary, titleOf, unreadable } from './proof-page.ts';
+
+const leastFolded = 4;
+
+export function tallyHtml(input: ReportInput): string {
+  const one = input.proofs.length === 1;
+  const title = one ? titleOf(input.proofs[0]) : plural(input.proofs.length, 'draft');
+  const body = html`<header><h1>${one ? title : `Count sheets of ${title}`}</h1>${one ? nothing : html`<nav aria-label="Drafts"><ul>${input.proofs.map((proof, index) => html`<li><a href="#d${index}">${titleOf(proof)}</a></li>`)}</ul></nav>`}${unreadable(input)}</header>
+<main id="main">${input.proofs.map((proof, index) => sheet(proof, `d${index}`, one))}</main>
+<footer>${input.tool.name} ${input.tool.version}. ? stands where the count is not known; an empty cell where the size does not work the row.</footer>`;
+  return page({ title: `${title}: count sheet`, body });
+}
+
+/** Something to print in one table body: single rows, or a stretch that is folded. */
+interface Stretch {
+  readonly section: string;
+  readonly folded: boolean;
+  readonly indexes: readonly number[];
+}
+
+function sheet(proof: Proof, id: string, one: boolean): Markup {
+  const sizes = proof.pattern.sizes.map((_, size) => size);
+  const counted = new Set(checkpoints(proof, sizes));
+  const stretches = stretchesOf(proof);
+  const columns = 4 + sizes.length * 5;
+  let lastSection: string | null = null;
+  const bodies = stretches.map((stretch, index) => {
+    const head = stretch.section === lastSection ? nothing : html`<tbody><tr class="section"><th colspan="${columns}" scope="rowgroup">${stretch.section === '' ? 'Before the first heading' : stretch.section}</th></tr></tbody>`;
+    lastSection = stretch.section;
+    return html`${head}${body(proof, id, stretch, index, counted)}`;
+  });
+  const named = hasSizes(proof);
+  return html`<section id="${id}" data-draft aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
+<p class="meta">${summary(proof)}</p>
+${sizeFilter(proof, id)}<div><fieldset class="views" hidden><legend>Rows</legend><label><input type="radio" name="${id}-rows" value="all" checked> all rows</label><label><input type="radio" name="${id}-rows" value="checkpoints"> checkpoints only: where the count changes for the last time in a block</label></fieldset>
+<div class="scroll" tabindex="0" role="region" aria-label="Count sheet"><table class="sheet"><caption>Stitches on the needle: before the row, used, made, after it, and as the draft states them</caption>
+<thead>${named ? html`<tr><th colspan="4"><span class="vh">Row</span></th>${proof.pattern.sizes.map((name, size) => html`<th colspan="5" scope="colgroup" data-s="${size}">size ${name}</th>`)}</tr>` : nothing}<tr><th scope="col">line</th><th scope="col" class="t">row</th><th scope="col">side</th><th scope="col">times</th>${sizes.map((size) => ['before', 'used', 'made', 'after', 'stated'].map((word, column) => html`<th scope="col" data-s="${size}"${column === 0 ? html` class="b"` : nothing}>${word}</th>`))}</tr></thead>
+${bodies}</table></div></div></section>`;
+}
+
+/** Nothing is gained or lost in any size, and nothing is stated. */
+function isPlain(proof: Proof, entry: Entry): boolean {
+  if (entry.unit === 'step' || entry.afterPerRepeat !== null) return false;
+  return proof.pattern.sizes.every((_, size) => entry.before[size] === entry.after[size] && entry.before[size] !== undefined && statedIn(entry, size) === null);
+}
+
+function stretchesOf(proof: Proof): Stretch[] {
+  const { entries } = proof.replay;
+  const out: Stretch[] = [];
+  for (let at = 0; at < entries.length; ) {
+    const first = entries[at] as Entry;
+    const section = sectionTitle(proof, first);
+    let end = at + 1;
+    const plain = isPlain(proof, first);
+    if (plain) while (end < entries.length && entries[end]?.section === first.section && isPlain(proof, entries[end] as Entry) && sameCounts(first, entries[end] as Entry)) end += 1;
+    out.push({ section, folded: plain && end - at >= leastFolded, indexes: Array.from({ length: end - at }, (_, step) => at + step) });
+    at = end;
+  }
+  return out;
+}
+
+const sameCounts = (a: Entry, b: Entry) => a.after.every((count, size) => count === b.after[size]);
+
+function body(proof: Proof, id: string, stretch: Stretch, index: number, counted: ReadonlySet<number>): Markup {
+  const rows = stretch.indexes.map((each) => row(proof, id, each, counted.has(each)));
+  if (!stretch.folded) return html`<tbody>${rows}</tbody>`;
+  const entries = stretch.indexes.map((each) => proof.replay.entries[each] as Entry);
+  const first = entries[0] as Entry;
+  const worked = entries.reduce((sum, entry) => sum + entry.times, 0);
+  const words = `${worked} ${first.unit === 'round' ? 'rounds' : 'rows'} even, ${first.label} to ${entries.at(-1)?.label ?? ''}`;
+  const fold = `${id}-fold${index}`;
+  return html`<tbody><tr class="plain"><td>${rangeOf(proof.manuscript, first.span).line}</td><th scope="row">${words} <button type="button" data-folds="${fold}" aria-expanded="true" hidden>rows</button></th><td></td><td>${worked}</td>${proof.pattern.sizes.map((_, size) => {
+    const count = first.after[size];
+    return html`<td class="b" data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td><td data-s="${size}"></td><td data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td>`;
+  })}</tr></tbody><tbody id="${fold}" class="folded">${rows}</tbody>`;
+}
+
+function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Markup {
+  const entry = proof.replay.entries[index] as Entry;
+  const head = html`<td>${rangeOf(proof.manuscript, entry.span).line}</td><th scope="row">${entry.label}</th><td>${entry.unit === 'round' ? '' : (entry.side ?? '')}</td><td>${entry.times > 1 ? entry.times : ''}</td>`;
+  if (entry.afterPerRepeat !== null) {
+    return html`<tr id="${id}-e${index}">${head}<td class="b t" colspan="${proof.pattern.sizes.length * 5}">${multipleWords(entry.afterPerRepeat)} stitches after it, for every number n of repeats</td></tr>`;
+  }
+  const cells = proof.pattern.sizes.map((_, size) => {
+    const before = entry.before[size] ?? null;
+    const after = entry.after[size] ?? null;
+    const unknown = before === null && after === null ? '' : '?';
+    const stated = statedIn(entry, size);
+    const data = html` data-s="${size}"`;
+    const statedCell = stated === null || (before === null && after === null) ? html`<td${data}></td>` : stated === after || after === null ? html`<td${data}>${stated}</td>` : html`<td${data} class="differs">≠ ${stated}</td>`;
+    return html`<td class="b"${data}>${before ?? unknown}</td><td${data}>${entry.takes[size] ?? ''}</td><td${data}>${entry.makes[size] ?? ''}</td><td${data}>${after ?? unknown}</td>${statedCell}`;
+  });
+  return html`<tr id="${id}-e${index}"${isCheckpoint ? nothing : html` class="plain"`}>${head}${cells}</tr>`;
+}

@@ -1,0 +1,119 @@
+/** The test knitter's sheet for one size: counts to reach, boxes to tick and fill, markers that stay, yarn to keep back. */
+import type { Proof } from '../../index.ts';
+import type { Entry } from '../../replay/replay.ts';
+import type { Range } from '../../../rules/tables/loop-length.ts';
+import { checkpoints } from '../checkpoints.ts';
+import type { ReportInput } from '../input.ts';
+import { hasSizes, printedPath } from '../place.ts';
+import { type MarkerPlan, markerPlan } from '../plan/free-columns.ts';
+import { planLines } from '../plan/layout.ts';
+import { plural } from '../plural.ts';
+import { sectionTitle } from '../tally-json.ts';
+import { plainWords } from '../words.ts';
+import { yarnNeeds } from '../yarn-needs.ts';
+import { contextOf } from './context.ts';
+import { type Markup, html, nothing } from './markup.ts';
+import { page } from './page.ts';
+import { titleOf, unreadable } from './proof-page.ts';
+
+/** The sheet of every draft that has the size; `size` is its name. */
+export function testSheetHtml(input: ReportInput, size: string): string {
+  const proofs = input.proofs.filter((proof) => proof.pattern.sizes.includes(size));
+  const one = proofs.length === 1;
+  const title = one ? titleOf(proofs[0]) : plural(proofs.length, 'draft');
+  const sized = proofs.some(hasSizes) ? `, size ${size}` : '';
+  const body = html`<header><h1>${title}${sized}: sheet for the test knitter</h1>${unreadable(input)}</header>
+<main id="main">${proofs.map((proof, index) => sheet(proof, index, proof.pattern.sizes.indexOf(size), one))}</main>
+<footer>${input.tool.name} ${input.tool.version}. Nothing here judges the knitter: where a count differs, the pattern is asked first.</footer>`;
+  return page({ title: `${title}${sized}: test knitting`, body });
+}
+
+const box = html`<span class="box" aria-hidden="true"></span>`;
+const blank = html`<span class="fill" aria-hidden="true"></span>`;
+
+function sheet(proof: Proof, index: number, size: number, one: boolean): Markup {
+  const id = `d${index}`;
+  return html`<section id="${id}" aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
+<p class="meta">${printedPath(proof.path)} <button type="button" data-print hidden>Print</button></p>
+${before(proof)}${counts(proof, size)}${markers(proof, index, size)}${yarn(proof, size)}${unclear(proof, size)}${closing}</section>`;
+}
+
+function before(proof: Proof): Markup {
+  const gauge = proof.pattern.front.gauges[0];
+  const yarns = proof.pattern.front.yarns;
+  const asked = gauge === undefined ? 'not given' : plainWords(proof.manuscript, gauge.span);
+  const rows = yarns.length === 0 ? ['yarn'] : yarns.map((each, number) => each.colour ?? (yarns.length === 1 ? 'yarn' : `yarn ${number + 1}`));
+  return html`<h2>Before you begin</h2>
+<p>Gauge asked for: ${asked}. Mine, washed: stitches ${blank} rows ${blank} over ${blank}, needle ${blank}</p>
+<table class="ticks"><caption>Weight of the yarn on the scales, ends and swatch included</caption><thead><tr><th scope="col" class="t">yarn</th><th scope="col">before</th><th scope="col">after</th></tr></thead><tbody>${rows.map((name) => html`<tr><th scope="row">${name}</th><td>${blank}</td><td>${blank}</td></tr>`)}</tbody></table>`;
+}
+
+function counts(proof: Proof, size: number): Markup {
+  const indexes = checkpoints(proof, [size]);
+  if (indexes.length === 0) return html`<h2>Counts</h2><p>No row changes the count.</p>`;
+  let rowsDone = 0;
+  const done = new Map<number, number>();
+  proof.replay.entries.forEach((entry, at) => {
+    const works = entry.after[size] != null || entry.before[size] != null;
+    if (entry.node.type === 'castOn' && entry.before[size] === 0) rowsDone = 0;
+    if (works && entry.unit !== 'step') rowsDone += entry.times;
+    done.set(at, rowsDone);
+  });
+  let last = '';
+  const rows = indexes.map((index) => {
+    const entry = proof.replay.entries[index] as Entry;
+    const section = sectionTitle(proof, entry);
+    const head = section === last ? nothing : html`<tr class="section"><th colspan="5" scope="rowgroup" class="t">${section === '' ? 'Beginning' : section}</th></tr>`;
+    last = section;
+    const unsure = entry.before[size] == null;
+    return html`${head}<tr><td>${box}</td><th scope="row">${entry.unit === 'step' ? entry.label : `after ${entry.label}`}${unsure ? ' (the count was not known before it)' : ''}</th><td>${done.get(index) ?? 0}</td><td><strong>${entry.after[size] ?? '?'}</strong></td><td>${blank}</td></tr>`;
+  });
+  return html`<h2>Counts to reach</h2>
+<p>Tick what agrees. Where it differs write your number and go on with what you have. Did you add or drop a stitch to make it fit? Say where: that is what we most want to know.</p>
+<table class="ticks sheet"><caption>Rows are counted from the cast-on, as far as the pattern gives their number</caption><thead><tr><th scope="col"><span class="vh">agrees</span></th><th scope="col" class="t">place</th><th scope="col">rows worked</th><th scope="col">you should have</th><th scope="col">I have</th></tr></thead><tbody>${rows}</tbody></table>`;
+}
+
+function markers(proof: Proof, index: number, size: number): Markup {
+  const lines = planLines(proof, size, contextOf(proof, index).moments);
+  const sections = [...new Set(lines.map((line) => line.section))];
+  const items = sections.flatMap((section) => {
+    const own = lines.filter((line) => line.section === section);
+    const plan = markerPlan(own);
+    return plan === null ? [] : [html`<li><strong>${proof.pattern.sections[section]?.title ?? ''}:</strong> ${markerWords(plan)}</li>`];
+  });
+  if (items.length === 0) return nothing;
+  return html`<h2>Markers that may stay where they are</h2><p>No stitch crosses these places, so nobody need count the whole row again.</p><ul>${items}</ul>`;
+}
+
+const shownChanges = 6;
+
+function markerWords(plan: MarkerPlan): string {
+  const place = `counted from the right edge of the right side, after stitch ${plan.first} and then every ${plan.every} stitches (${plural(plan.markers, 'marker')}).`;
+  if (plan.changes.length === 0) return `${place} Between two markers there are ${plan.every} after every row.`;
+  const changes = plan.changes.slice(0, shownChanges).map((change) => `${change.between === null ? 'not the same number everywhere' : change.between} from ${change.label} on`);
+  return `${place} Between two markers there are ${plan.every}; ${changes.join(', ')}${plan.changes.length > shownChanges ? ', and so on' : ''}.`;
+}
+
+const cm = ({ low, high }: Range) => (high >= 150 ? `${(low / 100).toFixed(1)} to ${(high / 100).toFixed(1)} m` : `${Math.round(low)} to ${Math.round(high)} cm`);
+
+function yarn(proof: Proof, size: number): Markup {
+  const needs = yarnNeeds(proof);
+  if (needs === null) return html`<h2>Yarn</h2><p>The pattern gives no gauge, so no length of yarn can be estimated.</p>`;
+  const { entries } = proof.replay;
+  const castOns = entries.filter((entry) => entry.node.type === 'castOn' && entry.before[size] === 0 && (entry.after[size] ?? 0) > 0);
+  const most = Math.max(0, ...entries.map((entry) => entry.after[size] ?? 0));
+  const line = (words: string, range: Range) => html`<tr><th scope="row">${words}</th><td>${cm(range)}</td></tr>`;
+  return html`<h2>Yarn</h2>
+<table class="ticks"><caption>Estimates from the gauge of the pattern, for plain knitting; rules of thumb disagree, so each is a range</caption><tbody>
+${castOns.map((entry) => line(`${sectionTitle(proof, entry) === '' ? '' : `${sectionTitle(proof, entry)}: `}tail to leave for a long-tail cast-on of ${entry.after[size] ?? 0} stitches`, needs.tail(entry.after[size] ?? 0)))}
+${line(`one more row of ${most} stitches, the widest there is`, needs.row(most))}
+${line(`binding off ${most} stitches`, needs.castOff(most))}</tbody></table>
+<p class="small">Surer than any number: halve the yarn that is left, tie a loose knot there, and work two rows. If you do not reach the knot, two more are safe.</p>`;
+}
+
+function unclear(proof: Proof, size: number): Markup {
+  const titles = [...new Set(proof.replay.entries.filter((entry) => entry.after[size] != null).map((entry) => sectionTitle(proof, entry)))];
+  return html`<h2>Unclear, because …</h2><table class="ticks"><tbody>${titles.map((title) => html`<tr><th scope="row">${title === '' ? 'Beginning' : title}</th><td>${blank}${blank}${blank}</td></tr>`)}</tbody></table>`;
+}
+
+const closing = html`<h2>At the end</h2><ul><li>Hours, about: ${blank}</li><li>Measured after washing: ${blank}${blank}</li><li>What stopped you? ${blank}${blank}</li><li>What did you change of your own accord? ${blank}${blank}</li><li>Would you knit it again? ${blank}</li></ul>`;
