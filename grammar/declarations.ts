@@ -64,7 +64,7 @@ export function declaration(tokens: readonly KnitToken[], from: number, to: numb
   // "From 1st to 14th row forms patt", "This row sets position of patt"
   const told = words.length <= 160 && !words.includes(':') && /^(?:this (?:row|rnd|round)|from |rows? \d|\d)/i.test(words) && /\b(?:rows?|rnds?|rounds?)\b[^.]*\b(?:forms?|sets?) /i.test(words);
   if (told) return { type: 'declare', what: 'forms', name: /(?:forms?|sets?)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
-  if (isA(tokens[from], W.Rep, W.These) && /for (?:the )?patt(?:ern)?\b/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
+  if (isA(tokens[from], W.Rep, W.These) && /(?:\bfor (?:the )?(?:patt(?:ern)?|rib(?:bing)?|[a-z]+ (?:st|patt|pattern|rib))|\bthroughout)\.?$/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
   return null;
 }
 

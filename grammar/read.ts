@@ -1,4 +1,5 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
+import { covered } from './cover.ts';
 import { declaration, multipleIn } from './declarations.ts';
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
@@ -31,7 +32,7 @@ export interface ReadOptions {
 
 const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
 /** Words that begin an order to the knitter. */
-const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
+const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|insert|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
 
 function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;
@@ -63,8 +64,17 @@ function finish(open: OpenRow, between: (start: number, end: number) => string, 
     if (open.stated.length > 0) return [...open.steps, ...open.stated];
     return last === undefined ? [] : [...open.steps];
   }
-  const steps = settled(listed(wholeRow(open.steps), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
+  const steps = settled(listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
   return splitRow({ type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span }, between);
+}
+
+/** "N2: same as N1": the steps of the needle named. */
+function likeNeedles(steps: readonly Step[]): Step[] {
+  return steps.map((step, index) => {
+    if (step.type !== 'needlePart' || step.like === undefined) return step;
+    const model = steps.slice(0, index).find((each) => each.type === 'needlePart' && each.numbers?.includes(step.like as number));
+    return model?.type === 'needlePart' ? { ...step, children: model.children } : step;
+  });
 }
 
 /** "Knit." and "P." as the whole text of a row mean every stitch. */
@@ -98,6 +108,16 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     return row;
   };
 
+  /** Index behind "cast off for armholes as follows:", which only says what comes; 0 when none stands at `from`. */
+  const introEnd = (from: number, to: number): number => {
+    if (!isA(tokens[from], W.BindOff, W.CastOn, W.Inc, W.Dec, W.Shaping)) return 0;
+    for (let at = from + 1; at < Math.min(to, from + 10); at += 1) {
+      if (isA(tokens[at], CountToken, Comma, Semicolon, FullStop, Stitch, Open)) return 0;
+      if (isA(tokens[at], Colon)) return isA(tokens[at - 1], W.Foll) && at + 1 < to ? at + 1 : 0;
+    }
+    return 0;
+  };
+
   /** Puts a stated count where it belongs: to the row being read, else to the statement before it. */
   const attach = (stated: Stated): void => {
     if (state.open !== null && (state.open.steps.length > 0 || state.open.does !== null)) {
@@ -125,6 +145,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       if (isA(rest[0], W.SameTime)) {
         at = readSameTime(at + 1, to);
         head = false;
+        continue;
+      }
+      const intro = introEnd(at, to);
+      if (intro > 0) {
+        at = intro;
         continue;
       }
       const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
@@ -245,7 +270,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     openRow(options.label, options.label.span.start);
     for (const { from, to } of sentencesOf(tokens, text)) readBody(from, to, true);
     flush();
-    return out;
+    return covered(out, tokens, base, text);
   }
 
   let inBlock: { sizes: readonly number[] | null; rest: boolean; from: number; span: Span } | null = null;
@@ -375,7 +400,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
-    const headed = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
+    const headed = heading > 0 && !partBegins(tokens.slice(at, to), text) && isA(tokens[heading - 1], Colon) && (isA(tokens[heading], W.CastOn, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
     if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);
       if (begins < 0) {
@@ -383,6 +408,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         return;
       }
       if (begins < to) readSentence(begins, to, -1);
+      return;
+    }
+    // "Now work Rows 2 and 3 only 5 times", "Then cont in rib": the adverb orders nothing.
+    if (adverbAt(first) && at + 1 < to && isA(tokens[at + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, W.Rep, W.Cont, W.Join, W.Place, W.Change, W.With) && statementAt(tokens.slice(at + 1, to), base, text) !== null) {
+      readSentence(at + 1, to, -1);
       return;
     }
     const labelled = state.open !== null && state.open.label !== null;
@@ -403,7 +433,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   });
   flush();
   closeBlock();
-  return out;
+  return covered(out, tokens, base, text);
 
   /**
    * Where the order of a sentence begins that opens with a heading, an adverb or a condition, which is read here; -1
@@ -424,11 +454,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
     const trigger = triggerAt(tokens.slice(from, to), base, text);
     const after = trigger === null ? -1 : from + trigger.eaten;
-    if (trigger !== null && trigger.value.when.kind !== 'loose' && isA(tokens[after], Comma, Semicolon) && orders(after + 1)) {
+    if (trigger !== null && trigger.value.when.kind !== 'loose' && (isA(tokens[after], Comma, Semicolon) ? orders(after + 1) : isA(tokens[after], W.Inc, W.Dec, W.BindOff, W.CastOn))) {
       flush();
       const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
       out.push({ type: 'until', verb: 'work', fabric: null, begin: null, of: null, goal: trigger.value.when, ending: trigger.value.ending, inside: [], stated: [], span });
-      return after + 1;
+      return isA(tokens[after], Comma, Semicolon) ? after + 1 : after;
     }
     const place = placeEnd(tokens, from, to);
     if (place > 0 && place < to && orders(place) && (isA(tokens[place], W.Join) || clauseOrders(tokens, place, to))) return place;

@@ -236,6 +236,8 @@ export interface NeedlePart extends Base {
   readonly numbers?: readonly number[];
   /** "On each needle": the steps are worked once on every needle. */
   readonly each?: boolean;
+  /** "N2: same as N1": the needle whose steps are worked here too; the steps stand in `children`. */
+  readonly like?: number;
   readonly children: readonly Step[];
 }
 
@@ -500,7 +502,7 @@ export interface Refer extends Base {
   readonly to: 'row' | 'piece' | 'side' | 'pattern' | 'chart';
   readonly rows: readonly number[];
   readonly name: string | null;
-  readonly until: { readonly mark: string | null; readonly place: string | null; readonly goal: Goal | null } | null;
+  readonly until: { readonly mark: string | null; readonly place: string | null; readonly goal: Goal | null; readonly ending?: EndSide } | null;
   readonly reversing: boolean;
   /** Rows of it, or how often. */
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;

@@ -36,11 +36,12 @@ export class PickingUp extends Marks {
     // "pick up and k1 st in each cast-on st"
     this.OPTION({ GATE: () => this.at(1, W.And) && this.at(2, PlainStitch), DEF: () => { this.CONSUME4(Any); const token = this.CONSUME5(Any) as KnitToken; this.ACTION(() => { state.inside = this.countInside(token); }); } });
     const count = this.OPTION1({ GATE: () => this.at(1, CountToken), DEF: () => this.SUBRULE(this.count) });
-    this.MANY1({ GATE: () => this.at(1, W.St, W.Evenly, W.More) || (this.at(1, Word) && this.at(2, W.St)), DEF: () => this.CONSUME2(Any) });
+    this.MANY1({ GATE: () => this.at(1, W.St, W.Evenly, W.More) || (this.at(1, Word) && this.at(2, W.St) && !/^out$/.test(this.image(1))), DEF: () => this.CONSUME2(Any) });
     const from = this.ACTION(() => this.from());
     this.OPTION2({
-      GATE: () => this.at(1, W.For, W.In, W.Into) && this.at(2, W.Every, W.Each),
+      GATE: () => (this.at(1, W.For, W.In, W.Into) && this.at(2, W.Every, W.Each)) || (/^out$/.test(this.image(1)) && this.at(2, W.Of) && this.at(3, W.Every, W.Each)),
       DEF: () => {
+        this.OPTION4({ GATE: () => this.at(2, W.Of), DEF: () => this.CONSUME8(Any) });
         this.CONSUME6(Any);
         const every = this.CONSUME7(Any) as KnitToken;
         const per = this.OPTION3({ GATE: () => this.at(1, CountToken), DEF: () => this.SUBRULE1(this.count) });
@@ -168,7 +169,7 @@ export class PickingUp extends Marks {
     if (this.at(1, W.Return, W.Place) || (this.at(1, Stitch, Word) && /^(sl|slip)/.test(this.image(1)))) {
       let held = false;
       for (let ahead = 2; ahead < 14; ahead += 1) {
-        if (/^held$|^back$/.test(this.image(ahead)) || this.at(ahead, W.Holder) || (this.at(1, W.Return) && this.at(ahead, W.St)) || /^(instep|sleeve|thumb|shoulder)$/.test(this.image(ahead))) held = true;
+        if (/^held$|^back$/.test(this.image(ahead)) || this.at(ahead, W.Holder) || (this.at(1, W.Return) && this.at(ahead, W.St)) || /^(instep|sleeves?|thumb|shoulders?|bod(?:y|ies)|pieces|fronts?)$/.test(this.image(ahead))) held = true;
         if (this.at(ahead, W.Needle)) return held;
         if (this.separator(ahead)) return false;
       }

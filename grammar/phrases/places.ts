@@ -92,6 +92,8 @@ export class Places extends PickingUp {
       },
     });
     this.MANY1({ GATE: () => (this.at(1, Word, W.Rem, W.Centre, W.Other) && this.at(2, W.St)) || (this.at(1, W.St) && !this.at(0, W.St)), DEF: () => this.CONSUME1(Any) });
+    // "with knit over knit and purl over purl": in rib, told at length
+    this.MANY6({ GATE: () => state.count === null && (this.at(1, W.With) || this.at(0, W.With) || this.at(0, W.And, PlainStitch) || /^over$/.test(this.image(0)) || /^over$/.test(this.image(1)) || this.at(1, W.And)) && this.overItself(), DEF: () => this.CONSUME6(Any) });
     this.MANY2({
       GATE: () => this.bindOffManner(),
       DEF: () => { const token = this.CONSUME2(Any) as KnitToken; this.ACTION(() => manner.push(token.image.toLowerCase())); },
@@ -121,6 +123,12 @@ export class Places extends PickingUp {
       };
     });
   });
+
+  /** Whether the next word stands in "with knit over knit and purl over purl". */
+  private overItself(): boolean {
+    const around = this.text.slice(Math.max(0, this.from() - 30), this.from() + 24);
+    return /\b(k(?:nit)?) over \1\b|\b(p(?:url)?) over \2\b/i.test(around) && this.at(1, W.With, W.And, PlainStitch, Word);
+  }
 
   /** ", working 2 tog 4 times over cables", "at same time dec 4 sts across cable": the edge is shorter, the stitches are as many. */
   private whileBindingOff(): number {
@@ -167,7 +175,7 @@ export class Places extends PickingUp {
     for (let ahead = from; ahead < from + count; ahead += 1) {
       // stitches that come from a holder go to no holder
       if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle)))) return false;
-      if (this.at(ahead, W.St, W.Rem, W.Centre) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
+      if (this.at(ahead, W.St, W.Rem, W.Centre, W.Across) || /^(them|those)$/.test(this.image(ahead)) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
       if (this.at(ahead, W.Holder)) return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
       if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
       if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
@@ -192,7 +200,7 @@ export class Places extends PickingUp {
           else if (this.at(0, W.Rem)) which = 'remaining';
           else if (this.at(0, W.Centre)) which = 'centre';
           else if (this.at(0, W.Other)) which = 'other';
-          else if (this.at(0, W.These) || /^them$/.test(this.image(0))) which = 'these';
+          else if (this.at(0, W.These, W.Across, W.All) || /^(them|just)$/.test(this.image(0))) which = 'these';
           else if (this.at(0, W.First)) which = 'first';
           else if (this.at(0, W.Last)) which = which === 'first' ? 'firstAndLast' : 'last';
         });
@@ -210,7 +218,7 @@ export class Places extends PickingUp {
   });
 
   /** "at each end of last row": no row of its own, so only the net of the row just worked. */
-  private endOfLastRow(from: number): boolean {
+  protected endOfLastRow(from: number): boolean {
     if (!this.at(from, W.At, W.Each)) return false;
     for (let ahead = from + 1; ahead < from + 7; ahead += 1) {
       if (this.at(ahead, W.Last)) return this.at(ahead + 1, W.Row, W.Round, W.Ws, W.Rs);

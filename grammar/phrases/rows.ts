@@ -290,6 +290,15 @@ export class Rows extends RowRepeats {
     return this.separator(ahead) || this.at(ahead, W.Ending) || (this.at(ahead, W.And) && this.at(ahead + 1, W.Ending));
   }
 
+  /** "cont to shape armhole": no rows, numbers or goal before the clause ends. */
+  private goesOnUnnumbered(): boolean {
+    for (let ahead = 2; ahead < 18; ahead += 1) {
+      if (this.separator(ahead) || this.at(ahead, W.SameTime, Dash)) return true;
+      if (this.at(ahead, W.Until, CountToken, W.Row, W.Every)) return false;
+    }
+    return false;
+  }
+
   protected standingAhead(): boolean {
     // "make 6 buttonholes to correspond with buttons": where they come is left free
     if (this.at(1, Stitch) && /^make\b/.test(this.image(1)) && /^buttonholes?$/.test(this.image(2))) return true;
@@ -308,7 +317,7 @@ export class Rows extends RowRepeats {
       }
     }
     // "cont armhole shaping", "cont to dec at armhole edge as set"
-    if (this.at(1, W.Cont) && (this.within(2, 6, W.Shaping) || (this.at(2, W.To) && this.at(3, W.Inc, W.Dec)) || this.at(2, W.Inc, W.Dec)) && !this.within(2, 16, W.Until, CountToken, W.Row, W.Every)) return true;
+    if (this.at(1, W.Cont) && (this.within(2, 6, W.Shaping) || (this.at(2, W.To) && (this.at(3, W.Inc, W.Dec) || /^shape$/.test(this.image(3)))) || this.at(2, W.Inc, W.Dec)) && this.goesOnUnnumbered()) return true;
     if (!this.at(1, W.Keep)) return false;
     for (let ahead = 2; ahead < 24; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, W.SameTime, Dash)) return ahead > 2;

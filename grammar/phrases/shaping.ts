@@ -186,6 +186,7 @@ export class Shaping extends InRow {
     if (this.at(2, CountToken)) {
       let ahead = 3;
       if (this.at(ahead, W.St)) ahead += 1;
+      if (this.endOfLastRow(ahead)) return false;
       return this.at(ahead, W.At, W.Each, W.Every, W.On, W.In, W.Alt, W.Next) && !(this.at(ahead, W.In) && this.at(ahead + 1, W.Next) && this.at(ahead + 2, W.St)) && !(this.at(ahead, W.On) && this.at(ahead + 1, W.Last)) || (this.at(ahead, W.Beg, W.End) && true);
     }
     return this.at(2, W.At, W.Each) || (this.at(2, W.Work) && false);

@@ -3,7 +3,7 @@
  *
  *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
  */
-import { SlipStitch, Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import { Ordinal, SlipStitch, Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
 import type { Count, Marker, Turn } from '../tree.ts';
 import { Extents } from './extents.ts';
 
@@ -156,12 +156,14 @@ export class Turns extends Extents {
 
   protected markerAhead(): boolean {
     if (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'marker') return true;
-    if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && this.at(2, W.Marker, W.Bor);
+    // "sl marker", and "slip it" behind "k to marker"
+    if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && (this.at(2, W.Marker, W.Bor) || /^it$/.test(this.image(2)));
     if (this.at(1, Stitch)) return false;
     if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`)) return this.at(3, W.At) || this.at(4, W.At);
     if (this.at(1, Word)) {
       if (markerWords.test(this.image(1))) return true;
-      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove)$/.test(this.image(1))) return this.markerWithin(2, 4) || this.image(1) === 'mark';
+      if (/^(slip|remove)$/.test(this.image(1)) && /^it$/.test(this.image(2))) return true;
+      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove|insert)$/.test(this.image(1))) return this.markerWithin(2, 4) || this.image(1) === 'mark';
     }
     if (this.at(1, Stitch, W.Return, W.Place)) return this.markerWithin(2, 4) && !this.at(2, CountToken);
     if (this.at(1, W.Place)) return this.markerWithin(2, 5);
@@ -196,12 +198,12 @@ export class Turns extends Extents {
     let words = start;
     this.ACTION(() => { words = this.LA(0).startOffset + this.LA(0).image.length; });
     this.MANY({
-      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, CountToken) && (this.at(0, W.Place) || this.markerCountAhead())) || (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) || (this.at(1, W.Holder) && this.at(0, W.Place, Word))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
-      DEF: () => { const word = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken) && this.at(1, W.St)) state.in = this.countOf(word); if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
+      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, W.And) && this.at(2, CountToken) && this.at(3, W.Marker)) || (this.at(0, W.And) && this.at(1, CountToken)) || (this.at(1, CountToken) && (this.at(0, W.Place) || /^insert$/.test(this.image(0)) || this.markerCountAhead())) || (this.at(1, Ordinal) && this.at(2, W.St)) || (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) || (this.at(1, W.Holder) && this.at(0, W.Place, Word))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
+      DEF: () => { const word = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken, Ordinal) && this.at(1, W.St)) state.in = this.countOf(word); if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
     });
     return this.ACTION(() => {
       const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const name = /\b(?:for )?(bor|beg(?:inning)?(?: of)?(?: the)? (?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
+      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
       return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow: atRow && state.in === null, ...(state.in === null ? {} : { at: { count: state.in, from: /each|both/.test(described) ? 'eachEnd' as const : 'beginning' as const } }), span: this.span(start) };
     });
   });

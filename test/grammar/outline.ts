@@ -131,7 +131,7 @@ export function outline(node: Statement): string {
     case 'until':
       return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.of ? ` of ${node.of}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'refer':
-      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}` : ''}${node.reversing ? ' reversing' : ''}${node.over ? ` ${extent(node.over)}` : ''}${node.repeats ? ` (${num(node.repeats)} repeats)` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.then ? ` then ${node.then.map(outline).join(', ')}` : ''}${stated}`;
+      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}${ending(node.until.ending ?? null)}` : ''}${node.reversing ? ' reversing' : ''}${node.over ? ` ${extent(node.over)}` : ''}${node.repeats ? ` (${num(node.repeats)} repeats)` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.then ? ` then ${node.then.map(outline).join(', ')}` : ''}${stated}`;
     case 'join':
       return `join ${node.what}${node.count ? ` ${num(node.count)}` : ''}${node.side ? ` ${node.side}` : ''}${node.loses ? ` loses ${node.loses}` : ''}`;
     case 'atSameTime':

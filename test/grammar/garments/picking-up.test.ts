@@ -31,6 +31,30 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Pick up, but do not knit, 12 sts along cast-on edge.', 'row: pick up 12 loops'],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['With RS facing, pick up and knit 30 sts down left neck, knit 12 from holder, pick up and knit 30 sts up right neck.', 'row: change side pick up 30 take up 12 pick up 30'],
+      ['Pick up and knit 30 sts down left front neck, 12 sts across centre front, 30 sts up right front neck and 40 sts across back neck. 112 sts.', 'row: pick up 30 pick up 12 pick up 30 pick up 40 =112 total'],
+      ['With RS facing and using 3 mm needles, pick up and knit 30 sts down left side, knit across 12 sts on holder, pick up and knit 30 sts up right side, then knit across 40 sts on back neck holder—112 sts.', 'row: change side pick up 30 take up 12 pick up 30 take up 40 back neck =112 total'],
+      ['Pick up and k 30 sts evenly down left side of neck, 1 st at centre, and 30 sts evenly up right side of neck.', 'row: pick up 30 pick up 1 pick up 30'],
+      ['Pick up and k 60 sts evenly around armhole edge.', 'row: pick up 60'],
+      ['Pick up & k 1 st in each st along cast-on edge.', 'row: pick up 1 per 1 st'],
+      ['Pick up and k 2 sts for every 3 rows along front edge.', 'row: pick up 2 per 3 row'],
+      ['Pick up and knit 3 out of every 4 sts along edge.', 'row: pick up 3 per 4 st'],
+      ['Pick up and k approx 60 sts along edge.', 'row: pick up 60'],
+      ['Pick up and k 60 (64, 68) sts, turn.', 'row: pick up 60 (64, 68) turn'],
+      ['With WS facing, pick up and p 60 sts along edge.', 'row: change side pick up 60 purl'],
+      ['With RS facing, starting at right shoulder, pick up and k 40 sts along back neck, 30 sts along left neck, 12 sts from front holder, 30 sts along right neck.', 'row: change side change yarn pick up 40 pick up 30 take up 12 front pick up 30'],
+      ['K 40 sts from back neck holder, pick up and k 30 sts down left front neck.', 'row: take up 40 back neck pick up 30'],
+      ['Join yarn at right shoulder seam, pick up and k 40 sts across back.', 'row: join rejoin pick up 40'],
+      ['Beg at lower edge, pick up and k 100 sts to neck edge.', 'row: change yarn pick up 100'],
+      ['Pick up and k 6 underarm sts, k 48 sleeve sts.', 'row: pick up 6 k{48}'],
+      ['From RS, pick up and k 48 sts from cast-off edge.', 'row: pick up 48'],
+      ['With larger needle, k up 48 sts along edge.', 'row: change needle pick up 48'],
+      ['Knit across 24 sts of left front, pick up and k 8 sts from underarm, knit across 48 sts of back.', 'row: k→over 24 pick up 8 k→over 48'],
+    ],
+  },
 ];
 
 describe('Picking up stitches', () => {
