@@ -21,7 +21,9 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
     else if (depth > 0) continue;
     // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
-    else if (isA(token, W.Row) && /^short-row/i.test(token?.image ?? '')) continue;
+    else if (isA(token, W.Row) && (/^short-row/i.test(token?.image ?? '') || (at > from && /^short$/i.test(tokens[at - 1]?.image ?? '') && isA(tokens[from], W.Work)))) continue;
+    // "Work in short rows as follows:"
+    else if (isA(tokens[from], W.Work) && isA(token, W.In, W.As, W.Foll)) continue;
     else if (isA(token, CountToken) && at > from && isA(tokens[at - 1], Word, Name) && isA(tokens[at + 1], Colon)) continue;
     else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.Turn, Fabric, W.Dec, W.Inc, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Place, W.Yarn, W.As, W.Foll, W.Set) && token?.image.toLowerCase() !== 'left') return -1;
   }

@@ -50,7 +50,9 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
   const made = (number: KnitToken, what: Stated['what'], scope: string | null): Stated => {
     const start = base + (number.payload?.nOffset ?? number.startOffset);
     const span = { start, end: number.payload?.nLength === undefined ? base + endOf(number) : start + number.payload.nLength };
-    return { type: 'stated', count: { type: 'count', values: number.payload?.values ?? [1], span }, what, scope, span };
+    // The whole sentence tells the count.
+    const told = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+    return { type: 'stated', count: { type: 'count', values: number.payload?.values ?? [1], span }, what, scope, span: told };
   };
   const numbers = tokens.slice(from, to).filter((token) => isA(token, CountToken) || (isA(token, PlainStitch) && token.payload?.values !== undefined));
   const all = (stated: readonly Stated[]): { stated: readonly Stated[]; next: number } => ({ stated, next: to });
@@ -70,7 +72,9 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
   const part = /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:[.;,]|$| needle| sts| stitches)/.exec(words);
   if (part && numbers[0] !== undefined && !/\bhold|holder|pattern|patt\b/.test(part[0])) {
     const clause = tokens.findIndex((token, at) => at > from && at < to - 1 && isA(token, Semicolon));
-    return { stated: [made(numbers[0], 'part', part[1]?.trim() ?? null)], next: clause < 0 ? to : clause + 1 };
+    const stated = made(numbers[0], 'part', part[1]?.trim() ?? null);
+    const end = clause < 0 ? stated.span.end : base + endOf(tokens[clause] as KnitToken);
+    return { stated: [{ ...stated, span: { start: stated.span.start, end } }], next: clause < 0 ? to : clause + 1 };
   }
 
   // "On the last RS row you should knit 12 sts before turning."

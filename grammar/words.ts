@@ -41,9 +41,9 @@ export const words = {
   Rem: ['rem', 'remain', 'remains', 'remaining', 'left', 'are left', 'the remaining', 'the rem'],
   Marker: ['marker', 'markers', 'm', 'ms', 'mkr', 'mkrs', 'the marker', 'stitch marker', 'markers m'],
   // short rows
-  Turn: ['turn', 'turn work', 'turn the work', 'and turn', 'turning', 'sr turn', 'short-row turn', 'short row turn', 'work a short-row turn', 'work a short row turn', 'turn here'],
+  Turn: ['turn', 'turn work', 'turn your work', 'turn the work', 'and turn', 'turning', 'sr turn', 'short-row turn', 'short row turn', 'work a short-row turn', 'work a short row turn', 'turn here'],
   WrapTurn: ['w&t', 'w+t', 'w & t', 'w/t', 'wt', 'wrp&t', 'wrap & turn', 'wrap and turn', 'wrap/turn', 'wrap next st and turn', 'wrap next stitch and turn', 'wrap the next st and turn', 'wrap the next stitch and turn', 'wrap next st, turn', 'wrap st, turn', 'wrap next st & turn', 'wrap 1, turn', 'w1, turn', 'sr wrap, turn', 'wrap st and turn', 'wrap next stitch, turn', 'wrap 1 and turn', 'wrap t', 'sl next st, wrap, turn', 'sl next st, wrap and turn', 'wrap the next st, turn', 'wrap the next stitch, turn', 'wrap the st and turn', 'w and t', 'wrap then turn'],
-  Double: ['ds', 'mds', 'make ds', 'make a ds', 'make double st', 'make double stitch', 'make a double st', 'make a double stitch', 'work ds', 'double st', 'double stitch', 'double stitches', 'double sts', 'gsr', 'german turn', 'each ds', 'the ds', 'the double st', 'the double stitch'],
+  Double: ['ds', 'dss', 'mds', 'make ds', 'make a ds', 'make double st', 'make double stitch', 'make a double st', 'make a double stitch', 'work ds', 'double st', 'double stitch', 'double stitches', 'double sts', 'gsr', 'german turn', 'each ds', 'the ds', 'the double st', 'the double stitch'],
   Twin: ['twin', 'twin st', 'twin stitch', 'twins', 'make twin st', 'make twin stitch', 'shadow wrap', 'shadow st', 'make twin in next st', 'twin&t', 'twin & turn', 'twin and turn', 'shadow wrap and turn'],
   Pin: ['clip marker on working yarn', 'pin', 'pin yarn', 'place pin', 'attach marker to working yarn', 'hang marker on yarn', 'hang a removable marker on yarn', 'pinned loop', 'pinned st'],
   Gap: ['gap', 'gaps', 'the gap', 'turning point', 'the turning point', 'last turn', 'the last turn', 'previous turn', 'turning points', 'last turning point', 'the last turning point', 'last gap', 'the last gap', 'next gap', 'nearest gap', 'previous turning point'],
@@ -90,7 +90,7 @@ export const words = {
   // shaping
   At: ['at'],
   Edge: ['edge', 'edges', 'edge of work'],
-  Evenly: ['evenly', 'evenly spaced', 'evenly across', 'evenly along', 'evenly around', 'evenly over', 'evenly across row', 'evenly across rnd', 'evenly spaced across'],
+  Evenly: ['evenly', 'evenly spaced', 'evenly across', 'evenly along', 'evenly around', 'evenly over', 'evenly across row', 'evenly across rnd', 'evenly spaced across', 'evenly distributed', 'evenly divided', 'evenly distributed across', 'evenly over row', 'evenly in round', 'evenly in row'],
   Straight: ['straight', 'even', 'without shaping', 'without further shaping', 'plain', 'without decreasing', 'without increasing', 'with no shaping'],
   SameTime: ['at the same time', 'at same time', 'and at the same time', 'and at same time', 'while at the same time', 'meanwhile'],
   Reversing: ['reversing', 'reverse', 'reversed', 'mirroring', 'mirror', 'mirrored'],

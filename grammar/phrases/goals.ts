@@ -65,7 +65,7 @@ export class Goals extends Shaping {
         const span = { start: this.base + number.startOffset, end: this.base + end };
         return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? (/\bthan (?:the )?(.+)$/.exec(words)?.[1] ?? null) : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
       }
-      if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(worked|used)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
+      if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(?:worked|used|on (?:one|the|a single) needle)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
       const marked = marksIn(words);
       if (number !== null && marked !== null) return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
       const less = state.rows && number !== null ? /\b(?:less|fewer|shorter) than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(words) : null;

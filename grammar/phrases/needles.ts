@@ -67,6 +67,9 @@ export class Needles extends Runs {
     const end = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
     this.CONSUME1(Any);
     const children: Step[] = [];
+    const model: { like: number | null; left: number } = { like: null, left: 0 };
+    this.ACTION(() => { [model.like, model.left] = this.likeAhead(); });
+    this.MANY2({ GATE: () => model.left > 0, DEF: () => { this.CONSUME3(Any); this.ACTION(() => { model.left -= 1; }); } });
     this.MANY1({
       GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset) && !this.needlePartAhead() && !(this.at(1, Open) && this.payload(1)?.holds === 'stated') && !(this.at(1, FullStop, Semicolon) && this.partEnds()),
       DEF: () => {
@@ -78,9 +81,21 @@ export class Needles extends Runs {
     });
     return this.ACTION(() => {
       const needle = this.words(start, end);
-      return { type: 'needlePart', needle, numbers, each: /\b(each|every|both)\b/i.test(needle), children: children.map(wholeNeedle), span: this.span(start) };
+      return { type: 'needlePart', needle, numbers, each: /\b(each|every|both)\b/i.test(needle), ...(model.like === null ? {} : { like: model.like }), children: children.map(wholeNeedle), span: this.span(start) };
     });
   });
+
+  /** "same as N1", "rep Needle 1", "as on needle 2": the needle and how many tokens name it. */
+  private likeAhead(): [number | null, number] {
+    if (!this.at(1, W.As, W.Rep)) return [null, 0];
+    let ahead = 2;
+    while (this.at(ahead, W.On, W.For, W.Given) && ahead < 5) ahead += 1;
+    const short = numbered.exec(this.image(ahead))?.[1];
+    if (short !== undefined) return [Number(short), ahead];
+    if ((this.at(ahead, W.Needle) || /^n$/.test(this.image(ahead))) && this.at(ahead + 1, CountToken)) return [this.payload(ahead + 1)?.values?.[0] ?? null, ahead + 1];
+    if (this.at(ahead, Ordinal, W.First) && this.at(ahead + 1, W.Needle)) return [this.payload(ahead)?.values?.[0] ?? 1, ahead + 1];
+    return [null, 0];
+  }
 
   private partEnds(): boolean {
     return Number.isNaN(this.LA(2).startOffset) || (this.at(2, CountToken) && this.at(3, W.St)) || this.at(2, W.Needle, W.Row, W.Round, W.Rep, W.Next) || this.needleName(2) > 0 || (this.at(2, Word) && /^(next|repeat|then)$/.test(this.image(2)));
@@ -176,6 +191,8 @@ export class Needles extends Runs {
       if (this.at(ahead, W.St)) these = ahead;
       if (this.at(ahead, W.Only) || /^(back|forth)$/.test(this.image(ahead)) || (this.at(ahead, W.In) && this.at(ahead + 1, W.Row))) told = true;
     }
+    // "Continue on the last set of 33 sts"
+    if (these > 0 && this.at(1, W.Work, W.Cont) && this.at(2, W.On) && this.at(3, W.Last, W.First, W.These) && /^(set|group|lot)$/.test(this.image(4))) return true;
     // "cont on these sts for left side of neck"
     return these > 0 && (told || (this.at(1, W.Work, W.Cont) && this.at(2, W.On) && this.at(3, W.These, W.First, CountToken) && these <= 5 && !this.at(1, W.Patt)));
   }
@@ -189,6 +206,8 @@ export class Needles extends Runs {
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
+          // "over N1 only": the number of a needle
+          if (this.at(0, CountToken) && (this.at(-1, W.Needle) || /^n$/.test(this.image(-1)))) return;
           if (this.at(0, CountToken) && state.count === null) state.count = this.countOf(token);
           else if (this.at(0, W.Next)) state.which = 'next';
           else if (this.at(0, W.First)) state.which = 'first';

@@ -171,6 +171,8 @@ export class Places extends PickingUp {
   }
 
   private holderWithin(from: number, count: number): boolean {
+    // "Place on hold.": all that are there.
+    if (this.at(1, W.Place) && this.at(2, W.On) && this.at(3, W.Holder)) return true;
     let stitches = this.at(1, SlipStitch) && this.payload(1)?.values !== undefined;
     for (let ahead = from; ahead < from + count; ahead += 1) {
       // stitches that come from a holder go to no holder
@@ -190,7 +192,7 @@ export class Places extends PickingUp {
     let which: Hold['which'] = 'next';
     const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
     // "leave sts on holder": all there are
-    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if (head.tokenType === W.Leaving && this.at(1, W.St)) which = 'these'; });
+    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if (head.tokenType === W.Leaving && this.at(1, W.St)) which = 'these'; if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these'; });
     this.MANY({
       GATE: () => !this.at(1, W.Holder) && !(this.at(0, W.Holder)) && !this.separator(),
       DEF: () => {

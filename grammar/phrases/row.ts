@@ -43,6 +43,7 @@ export class InRow extends Needles {
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.bracketRemark) },
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
+      { GATE: () => this.marksPassedAhead(), ALT: () => this.SUBRULE(this.marksPassed) },
       { GATE: () => this.intoBracketAhead(), ALT: () => this.SUBRULE(this.intoBracketStep) },
       { GATE: () => this.chartAhead(), ALT: () => this.SUBRULE(this.chartStep) },
       { GATE: () => this.toldAhead(), ALT: () => this.SUBRULE(this.toldStep) },
@@ -80,6 +81,21 @@ export class InRow extends Needles {
       { GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))), ALT: () => this.SUBRULE(this.work) },
       { ALT: () => this.SUBRULE(this.unknown) },
     ]);
+  });
+
+  /** "slipping markers as you come to them": said of the whole row, at no place of its own. */
+  private marksPassedAhead(): boolean {
+    if (!/^(?:slip|slipping|sl|passing|moving)$/.test(this.image(1))) return false;
+    let ahead = 2;
+    while (this.at(ahead, W.All, W.Each, W.These, Word) && !this.at(ahead, W.Marker) && ahead < 4) ahead += 1;
+    return this.at(ahead, W.Marker) && /s$/.test(this.image(ahead));
+  }
+
+  private marksPassed = this.RULE('marksPassed', (): Remark => {
+    const start = this.from();
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => !this.separator() && !this.at(1, Open, Dash), DEF: () => this.CONSUME1(Any) });
+    return this.ACTION(() => ({ type: 'remark', span: this.span(start) }));
   });
 
   /** A bracket that is a remark: "(one in each ridge)", "(RS)". */
@@ -126,6 +142,8 @@ export class InRow extends Needles {
 
   /** Whether the words just eaten, from `start` on, tell the knitter to do something with stitches. */
   private instructs(start: number): boolean {
+    // "where sts were cast off for the armholes": tells of what has been done
+    if (/^(?:where|which|that|who)\b[^.;]*\b(?:was|were|have been|has been|had been)\b/i.test(this.text.slice(start, this.LA(0).startOffset))) return false;
     for (let back = 0; back > -60; back -= 1) {
       const token = this.LA(back) as KnitToken;
       if (token?.startOffset === undefined || !(token.startOffset >= start)) break;

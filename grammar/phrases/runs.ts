@@ -57,7 +57,7 @@ export class Runs extends Repeats {
 
   protected backAhead(): boolean {
     if (!this.runVerb(1) || this.payload(1)?.values !== undefined) return false;
-    if (/^back$/.test(this.image(2))) return this.separator(3) || this.at(3, W.And, W.Then, W.To, W.Across);
+    if (/^back$/.test(this.image(2))) return this.separator(3) || this.extentAheadAt(2) || this.at(3, W.And, W.Then, W.To, W.Across);
     if (this.at(2, W.More) && /^again$/.test(this.image(2))) return this.separator(3) || this.at(3, W.With);
     // "k across them", "k them again", "k these sts"
     return this.themAhead(2) > 0 || this.namedPart() > 0 || this.loneAhead();
@@ -101,9 +101,11 @@ export class Runs extends Repeats {
     this.ACTION(() => { part.left = this.namedPart(); });
     const verb = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) || (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) || (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || (this.at(1, W.To) && this.at(2, W.End)) || (this.at(1, W.End) && this.at(0, W.To)),
+      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) || (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) || (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || false,
       DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, CountToken) && extent.kind === 'end') extent = { kind: 'part', name: `needle ${this.image(0)}` }; else if (this.at(0, Word, Name) && extent.kind === 'end' && !/^(n|onto)$/.test(this.image(0))) extent = { kind: 'part', name: `${this.at(-1, Ordinal, W.First, W.Other) ? `${this.image(-1)} ` : ''}${this.image(0)}` }; } if (/^(them|again)$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
     });
+    // "purl back to last 3 sts"
+    this.OPTION({ GATE: () => /^back$/.test(this.image(0)) && this.extentAhead(), DEF: () => { extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } });
     return this.ACTION(() => this.runOf(verb, extent, start));
   });
 

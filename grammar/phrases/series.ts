@@ -13,6 +13,7 @@ export class Series extends Rows {
   private inThisWay(): number {
     if (!this.at(1, W.Cont, W.Work, W.Rep)) return 0;
     let ahead = 2;
+    if (this.at(1, W.Cont) && (this.at(ahead, W.Turn) || /^(turning|wrapping|working)$/.test(this.image(ahead)))) ahead += 1;
     if (this.at(ahead, W.To) && this.at(ahead + 1, W.Dec, W.Inc)) ahead += 2;
     else if (this.at(ahead, W.Dec, W.Inc)) ahead += 1;
     if (this.at(ahead, W.In) && (this.at(ahead + 1, W.These, W.Same) || /^(this|like|such)$/.test(this.image(ahead + 1))) && /^(way|manner|fashion|method)$/.test(this.image(ahead + 2))) return ahead + 3;
@@ -27,6 +28,7 @@ export class Series extends Rows {
     let ahead = from;
     if (this.at(ahead, Comma)) ahead += 1;
     if (this.at(ahead, W.And)) ahead += 1;
+    if (/^(always|each|every)$/.test(this.image(ahead))) ahead += 1;
     if (!this.at(ahead, W.Work, W.With) && !/^(knitting|having|leaving|turning|purling)$/.test(this.image(ahead)) && !this.at(ahead, W.Leaving)) return 0;
     ahead += 1;
     if (!this.at(ahead, CountToken)) return 0;

@@ -48,7 +48,10 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Row 11: K to 6 sts past wrapped st, hiding wrap as you pass it, w&t.', 'row 11: k→6 past wrapped resolve wraps turn wrap'],
   ['Row 12: Purl to 4 sts past wrapped st, picking up the wrap, w&t.', 'row 12: p→4 past wrapped resolve wraps turn wrap'],
   ['Row 13: k to 3 sts past twin, working twin as one st, twin & turn.', 'row 13: k→3 past twin resolve twins turn twin'],
-  ['Rnd 3: K to 8 sts before BOR m, w&t; p to 8 sts before BOR m, w&t; k to BOR.', 'round 3: k→to beginning marker turn wrap | round 3: p→to beginning marker turn wrap | round 3: k→to beginning marker'],
+  [
+    'Rnd 3: K to 8 sts before BOR m, w&t; p to 8 sts before BOR m, w&t; k to BOR.',
+    'round 3: k→to beginning marker turn wrap | round 3: p→to beginning marker turn wrap | round 3: k→to beginning marker',
+  ],
   ['Row 3: K to 3rd marker, w&t.', 'row 3: k→to 3 marker turn wrap'],
   ['Row 4: P to 2nd marker, turn.', 'row 4: p→to 2 marker turn'],
   ['Row 5: Work to 4 sts before centre st, turn.', 'row 5: work→4 before centre turn'],
@@ -63,7 +66,10 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Row 9: Sl 1, k to 1 st before gap, ssk to close the gap, k1, turn.', 'row 9: sl{1} k→1 before gap ssk k{1} turn'],
   ['Row 5: K to gap, close gap, k5, turn.', 'row 5: k→to gap close gap k{5} turn'],
   ['Row 5: k to gap, lift strand between sts and k it tog with next st, k3, turn.', 'row 5: k→to gap close gap k{3} turn'],
-  ['Row 6: p to gap, lift the bar before next st onto left needle and p it tog with next st, p3, turn.', 'row 6: p→to gap close gap p{3} turn'],
+  [
+    'Row 6: p to gap, lift the bar before next st onto left needle and p it tog with next st, p3, turn.',
+    'row 6: p→to gap close gap p{3} turn',
+  ],
   ['Row 7: K to gap, pick up bar and k it tog with next st, k4, turn.', 'row 7: k→to gap close gap k{4} turn'],
   ['Row 7: knit to gap, pull pin, place loop on left needle, k2tog (loop and next st), k2, turn.', 'row 7: k→to gap close gap k{2} turn'],
   ['Row 8: yo, p6, ssp (yo and next st), turn.', 'row 8: yo p{6} close yo gap turn'],

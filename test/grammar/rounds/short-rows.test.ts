@@ -49,7 +49,10 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Row 5: DS, k to prev DS, k the DS as 1 st, k4 (5, 6), turn.', 'row 5: DS (make) k→to last double DS (work) k{4 (5, 6)} turn'],
   ['Row 3 (RS): Knit to last 4 (4, 5) sts, turn, DS.', 'row 3 (RS): k→last 4 (4, 5) turn DS (make)'],
   ['Row 4 (WS): Purl to last 4 sts, DS.', 'row 4 (WS): p→last 4 DS (make)'],
-  ['Short Row 1: K20, turn; DS, p10, turn; DS, k14, turn.', 'row short 1: k{20} turn | row short 1: DS (make) p{10} turn | row short 1: DS (make) k{14} turn'],
+  [
+    'Short Row 1: K20, turn; DS, p10, turn; DS, k14, turn.',
+    'row short 1: k{20} turn | row short 1: DS (make) p{10} turn | row short 1: DS (make) k{14} turn',
+  ],
   ['Row 1 (RS): k27, turn, pin yarn.', 'row 1 (RS): k{27} turn pin'],
   ['Row 2: sl 1, p to 4 sts before gap, turn, hang marker on yarn.', 'row 2: sl{1} p→4 before gap turn pin'],
   ['k18, turn; place pin, sl 1, p8, turn; place pin, sl 1, k to end.', 'row: k{18} turn pin | row: sl{1} p{8} turn pin | row: sl{1} k→end'],
@@ -65,11 +68,17 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Work to 5 sts before last turn, SR turn.', 'row: work→5 before last gap turn'],
   ['Row 2: k21, do not turn.', 'row 2: k{21} turn not'],
   ['Rows 1 and 2: K to last 4 sts, turn; sl 1, p to last 4 sts, turn.', 'row 1,2: k→last 4 turn | row 1,2: sl{1} p→last 4 turn'],
-  ['SR1: K to 6 sts past marker, turn. SR2: P to 6 sts past marker, turn.', 'row short 1: k→6 past marker turn | row short 2: p→6 past marker turn'],
+  [
+    'SR1: K to 6 sts past marker, turn. SR2: P to 6 sts past marker, turn.',
+    'row short 1: k→6 past marker turn | row short 2: p→6 past marker turn',
+  ],
   ['Row 10 (WS): P across to last 5 sts, turn.', 'row 10 (WS): p→last 5 turn'],
   ['Next row (RS): k18, turn and work on these 18 sts only.', 'row next (RS): k{18} turn holds other needle'],
   ['Row 1 (RS): K14, turn; p14.', 'row 1 (RS): k{14} turn | row 1 (RS): p{14}'],
-  ['K8, turn, k8; k6, turn, k6; k4, turn, k4; k2, turn, k2.', 'row: k{8} turn | row: k{8} | row: k{6} turn | row: k{6} | row: k{4} turn | row: k{4} | row: k{2} turn | row: k{2}'],
+  [
+    'K8, turn, k8; k6, turn, k6; k4, turn, k4; k2, turn, k2.',
+    'row: k{8} turn | row: k{8} | row: k{6} turn | row: k{6} | row: k{4} turn | row: k{4} | row: k{2} turn | row: k{2}',
+  ],
   ['Short row: k to last 3 sts, turn; p to end.', 'row short: k→last 3 turn | row short: p→end'],
 ];
 
