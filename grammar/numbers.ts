@@ -179,6 +179,28 @@ function wholeInBrackets(text: string, index: number, sizes: number | null): Num
   return values.length === sizes ? { values, kind: kind ?? 'number', length: end - index, tail: true } : null;
 }
 
+/** "188 (208) 232 (252) 276": sizes by turns in and out of brackets, exactly as many as there are sizes. */
+function byTurns(text: string, first: Cell, sizes: number): Tail | null {
+  const values: (number | null)[] = [first.value];
+  let kind: NumberKind = 'number';
+  let at = first.end;
+  for (;;) {
+    const tail = tailAt(text, skip(text, at));
+    if (tail === null || tail.values.length !== 1) return null;
+    values.push(tail.values[0] ?? null);
+    if (tail.kind === 'ordinal') kind = 'ordinal';
+    at = tail.end;
+    if (values.length === sizes) return values.length > 2 ? { values, kind, end: at } : null;
+    const next = skip(text, at);
+    const cell = cellAt(text, next);
+    if (cell === null || (cell.kind !== 'number' && cell.kind !== 'ordinal')) return null;
+    if (cell.kind === 'ordinal') kind = 'ordinal';
+    values.push(cell.value);
+    at = cell.end;
+    if (values.length === sizes) return { values, kind, end: at };
+  }
+}
+
 /**
  * Reads the number that begins at `index`, with the sizes that follow it. `sizes` is how many sizes the draft has, or
  * null while that is not known. A list of the wrong length is read all the same, so that a rule can point at it.
@@ -198,6 +220,8 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     const list = dashList(text, index, sizes);
     if (list !== null) return { values: list.values, kind: list.kind ?? 'number', length: list.end - index, tail: true };
   }
+  const turns = sizes !== null && sizes > 2 && (first.kind === 'number' || first.kind === 'ordinal') ? byTurns(text, first, sizes) : null;
+  if (turns !== null) return { values: turns.values, kind: turns.kind ?? 'number', length: turns.end - index, tail: true };
   const values: (number | null)[] = [first.value];
   let kind: NumberKind = first.kind === 'hole' ? 'number' : first.kind;
   let end = first.end;

@@ -149,6 +149,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       }
       const intro = introEnd(at, to);
       if (intro > 0) {
+        addStep({ type: 'remark', span: { start: base + (rest[0] as KnitToken).startOffset, end: base + endOf(tokens[intro - 1] as KnitToken) } });
         at = intro;
         continue;
       }
@@ -402,7 +403,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     const heading = headingEnd(tokens, at, to);
 const behind = tokens[heading];
     // A piece that is cast on or told by reference is no needle of that name.
-    const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer');
+    const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || (!partBegins(tokens.slice(at, to), text) && statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer'));
     const headed = piece || (heading > 0 && !partBegins(tokens.slice(at, to), text) && isA(tokens[heading - 1], Colon) && (isA(behind, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
     if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);

@@ -36,6 +36,12 @@ function starShut(tokens: readonly KnitToken[], from: number, index: number): bo
   return isA(tokens[at], W.Across, W.Around, FullStop) || at >= tokens.length || (isA(tokens[at], W.To) && isA(tokens[at + 1], W.End, W.Last, W.Marker, W.Bor));
 }
 
+/** Whether the bracket closed at `index` holds a stated count. */
+function closesCount(tokens: readonly KnitToken[], index: number): boolean {
+  for (let at = index; at >= 0; at -= 1) if (isA(tokens[at], Open) && tokens[at]?.payload?.close === index) return tokens[at]?.payload?.holds === 'stated';
+  return false;
+}
+
 /** Ranges `[from, to)` of tokens, one for each sentence; the full stop belongs to the sentence it ends. */
 export function sentencesOf(tokens: readonly KnitToken[], text: string): { readonly from: number; readonly to: number }[] {
   const ranges: { from: number; to: number }[] = [];
@@ -47,6 +53,13 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     else if (isA(token, Close)) depth = Math.max(0, depth - 1);
     // "…, turn; SR4: …": a label opens its row after a semicolon as well.
     if (depth === 0 && isA(token, Semicolon) && labelFollows(tokens, index + 1)) {
+      ranges.push({ from, to: index + 1 });
+      from = index + 1;
+      continue;
+    }
+    // A count in brackets at the end of a line closes its row; the next line begins anew.
+    const behind = tokens[index + 1];
+    if (depth === 0 && isA(token, Close) && behind !== undefined && text.slice(endOf(token), behind.startOffset).includes('\n') && /\p{Lu}/u.test(text[behind.startOffset] ?? '') && closesCount(tokens, index)) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;

@@ -48,15 +48,16 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
   let piece: Step[] = [];
   let back = false;
   const ends = endings(steps);
+  const lastWorked = steps.findLastIndex((each) => !asides.has(each.type) && !madeAtTurn(each));
+  const lastTurning = steps.findLastIndex(turnsWithin);
   steps.forEach((step, index) => {
     const last = steps[index - 1];
     const worked = piece.some((each) => !asides.has(each.type) && !turns(each));
-    const later = steps.slice(index);
-    if (last !== undefined && ends.has(last) && !turns(step) && worked && later.some((each) => !asides.has(each.type) && !madeAtTurn(each))) {
+    if (last !== undefined && ends.has(last) && !turns(step) && worked && index <= lastWorked) {
       pieces.push(piece);
       piece = [];
       back = true;
-    } else if (back && worked && !turns(step) && last !== undefined && later.some(turnsWithin) && /[;\n]/.test(between(last.span.end, step.span.start))) {
+    } else if (back && worked && !turns(step) && last !== undefined && index <= lastTurning && /[;\n]/.test(between(last.span.end, step.span.start))) {
       pieces.push(piece);
       piece = [];
       back = false;

@@ -3,6 +3,7 @@
  * It reads the masked text of a passage, so a token's offset is a place in the author's file.
  */
 import { createToken, type CustomPatternMatcherReturn, type IToken, Lexer, type TokenType } from 'chevrotain';
+import { coloursIn, type Colours } from './colours.ts';
 import type { Sized } from './count.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import type { Entry } from './lexicon/entry.ts';
@@ -73,6 +74,7 @@ const punctuation = new Map<string, TokenType>([
 // The lexer is called synchronously for one passage at a time; the two settings of that call stand here.
 let vocabulary: Vocabulary;
 let sizes: number | null = null;
+let colours: Colours = { counts: new Map(), words: new Map() };
 
 const wordPattern = /[\p{L}][\p{L}\p{M}'’]*(?:-[\p{L}]+)*/uy;
 const markPattern = /\*+|†+|‡+/y;
@@ -91,8 +93,20 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   const mark = markPattern.exec(text);
   if (mark) return make(mark[0].length, Mark);
   if (/[*†‡]/.test(text[offset - 1] ?? '') && /^['’]?s\b/i.test(text.slice(offset, offset + 3))) return make(/^['’]/.test(text[offset] ?? '') ? 2 : 1, W.The);
+  const colourEnd = colours.words.get(offset);
+  if (colourEnd !== undefined) return make(colourEnd - offset, W.The);
   const number = numberAt(text, offset, sizes);
-  const known = matchAt(text, offset, vocabulary, sizes);
+  const coloured = colours.counts.get(offset);
+  if (coloured !== undefined && number !== null) {
+    const verb = matchAt(coloured.verb ?? 'k', 0, vocabulary, sizes);
+    if (verb?.meaning.is === 'stitch') return make(number.length, PlainStitch, { entry: verb.meaning.entry, values: number.values, nOffset: offset, nLength: number.length });
+  }
+  let known = matchAt(text, offset, vocabulary, sizes);
+  if (known !== null && colours.words.size > 0) {
+    // "k2 B, k1 A" in two colours is no "k2b": the name ends before the colour.
+    const end = offset + known.length;
+    for (let at = offset + 1; at < end; at += 1) if (colours.words.has(at)) known = matchAt(text.slice(0, at), offset, vocabulary, sizes);
+  }
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
@@ -158,7 +172,9 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
   vocabulary = own;
   sizes = sizeCount;
   const tokens: KnitToken[] = [];
-  for (const token of lexer.tokenize(withoutShorteningStops(text)).tokens as KnitToken[]) {
+  const bare = withoutShorteningStops(text);
+  colours = coloursIn(bare, sizeCount);
+  for (const token of lexer.tokenize(bare).tokens as KnitToken[]) {
     const type = (token.payload as (Payload & { type?: TokenType }) | undefined)?.type;
     if (type !== undefined) {
       token.tokenType = type;
@@ -168,8 +184,23 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
     if (isA(token, W.From, W.Between) && isA(tokens.at(-1), FullStop) && isA(tokens.at(-2), W.Rep)) tokens.pop();
     if (token.tokenType !== W.The) tokens.push(token);
   }
+  retyped(tokens);
   pairBrackets(tokens);
   return tokens;
+}
+
+function retype(token: KnitToken, type: TokenType): void {
+  token.tokenType = type;
+  token.tokenTypeIdx = type.tokenTypeIdx ?? 0;
+}
+
+/** Words whose sense shows in their neighbours: "Rows 2 through 5" is a range; in "knit rib", "knit moss st" to knit is to work. */
+function retyped(tokens: readonly KnitToken[]): void {
+  tokens.forEach((token, index) => {
+    const next = tokens[index + 1];
+    if (isA(token, Word) && /^(through|thru)$/i.test(token.image) && isA(tokens[index - 1], Count, Ordinal) && isA(next, Count, Ordinal)) retype(token, W.To);
+    else if (isA(token, PlainStitch) && /^knit(ting)?$/i.test(token.image) && (isA(next, Fabric, W.Patt, W.Rib) || (isA(next, W.In) && isA(tokens[index + 2], Fabric, W.Patt) && !isA(tokens[index - 1], PlainStitch)))) retype(token, W.Work);
+  });
 }
 
 /** Offset of the first character behind a token. */

@@ -78,7 +78,7 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
   }
 
   // "On the last RS row you should knit 12 sts before turning."
-  const worked = /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) [\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(words);
+  const worked = /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) (?:only |just |exactly )?[\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(words);
   if (worked && numbers.length === 1 && numbers[0] !== undefined) {
     const row = /\bon (the (?:last|first|next|final|\w+) (?:rs |ws )?(?:row|rnd|round|short row))/.exec(words)?.[1];
     return all([made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)]);
@@ -108,7 +108,7 @@ export function needless(words: string): boolean {
 export function exception(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): Declare | null {
   const first = tokens[from];
   const last = tokens[to - 1];
-  if (first === undefined || last === undefined) return null;
+  if (first === undefined || last === undefined || to - from > 80) return null;
   const words = text.slice(first.startOffset, endOf(last)).replace(/\s+/g, ' ').replace(/\.$/, '');
   const span = { start: base + first.startOffset, end: base + endOf(last) };
   const made = (what: Declare['what']): Declare => ({ type: 'declare', what, name: words.toLowerCase(), multiple: null, count: null, span });

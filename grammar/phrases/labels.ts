@@ -113,6 +113,11 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     if (isA(tokens[next], Comma)) next += 1;
     return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next };
   }
+  // "On round 1 increase 2 sts": the row by its number
+  if (isA(first, W.On) && isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], CountToken) && isA(tokens[at + 3], Comma, Colon, W.Inc, W.Dec, W.CastOn, W.BindOff, W.Work, Stitch)) {
+    const rest = labelAt(tokens, index + 1, base, text, true);
+    if (rest !== null) return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next: isA(tokens[rest.next], Comma) ? rest.next + 1 : rest.next };
+  }
   // "Every RS row: …"
   if (isA(first, W.Every) && ((isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], ...rowWords) && isA(tokens[at + 3], Colon)) || (isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], Colon)))) {
     const sided = isA(tokens[at + 1], W.Rs, W.Ws);

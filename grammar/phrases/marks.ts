@@ -158,11 +158,9 @@ export class Marks extends Turns {
    */
   protected tieKind(ahead: number): 'mark' | 'live' | 'edge' | null {
     if (!this.at(ahead, Open)) return null;
-    const close = this.text.indexOf(')', this.LA(ahead).startOffset);
-    const square = this.text.indexOf(']', this.LA(ahead).startOffset);
-    const end = close < 0 ? square : close;
-    if (end < 0 || end - this.LA(ahead).startOffset > 90) return null;
-    return this.tieWords(this.text.slice(this.LA(ahead).startOffset + 1, end).toLowerCase());
+    const words = this.text.slice(this.LA(ahead).startOffset + 1, this.LA(ahead).startOffset + 90);
+    const close = words.search(/[)\]]/);
+    return close < 0 ? null : this.tieWords(words.slice(0, close).toLowerCase());
   }
 
   protected tieWords(words: string): 'mark' | 'live' | 'edge' | null {

@@ -29,6 +29,9 @@ function ownWords(front: FrontMatter, manuscript: Manuscript): { own: OwnWord[];
       const known = spellings.has(term) || spellings.has(term.replace(/\d+/, '{n}'));
       if (known && !definition.overrides) continue;
       own.push({ spelling: form, meaning: { is: 'stitch', entry: definition.entry, spelling: form } });
+      // "c. 6 f., cable 6 front thus": inside a row the stops are read as blanks.
+      const bare = form.replace(/\./g, ' ').replace(/\s+/g, ' ').trim();
+      if (bare !== form && bare !== '') own.push({ spelling: bare, meaning: { is: 'stitch', entry: definition.entry, spelling: bare } });
     }
   }
   for (const block of manuscript.blocks) {
@@ -64,6 +67,20 @@ interface Draft {
 
 function hasCastOn(statements: readonly Statement[]): boolean {
   return statements.some((statement) => statement.type === 'castOn' || (statement.type === 'row' && statement.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp')) || (statement.type === 'sizeBlock' && hasCastOn(statement.children)));
+}
+
+/** A heading set as the first line of a paragraph, in capitals or named like a piece, stands apart from what follows. */
+function withoutTitleLine(block: Block): Block[] {
+  if (block.kind !== 'paragraph') return [block];
+  const end = block.text.indexOf('\n');
+  if (end < 0) return [block];
+  const line = block.text.slice(0, end);
+  const words = line.trim();
+  const capitals = words === words.toUpperCase() && /[A-Z]{3}/.test(words);
+  if (!looksLikeTitle(words) || (!capitals && titleKind(words) === 'stage' && !/^(shape|divide|join)\b/i.test(words))) return [block];
+  const at = block.start + end + 1;
+  const title = { ...block, end: block.start + end, text: line };
+  return [title, ...withoutTitleLine({ ...block, start: at, text: block.text.slice(end + 1) })];
 }
 
 const within = (block: Span, spans: readonly Span[]): boolean => spans.some((span) => block.start >= span.start && block.end <= span.end);
@@ -108,7 +125,7 @@ export function readPattern(manuscript: Manuscript): Pattern {
   const inFront = (block: Block): boolean => within(block, front.blocks) && block.kind !== 'heading';
   const titleSpan = front.title?.span ?? null;
 
-  for (const block of manuscript.blocks) {
+  for (const block of manuscript.blocks.flatMap(withoutTitleLine)) {
     switch (block.kind) {
       case 'heading': {
         const title = block.text.replace(/\s+/g, ' ').trim();
@@ -128,15 +145,13 @@ export function readPattern(manuscript: Manuscript): Pattern {
           if (multiple !== null && /\b(multiple|odd number|even number|any number)\b/i.test(block.text) && current.multiple === null && current.kind !== 'front') current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
           const all = read(block);
           const rows = all.filter((statement) => statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null));
-          const begins = current.kind === 'front' && !inFront(block) && sections.length > 1 && block.kind === 'paragraph' && all.some((statement) => statement.type === 'castOn');
-          if (/\b(row|rnd|round)s?\b/i.test(block.text) && !begins) current.statements.push(...rows);
-          else if (current.kind === 'front' && !inFront(block) && sections.length > 1 && block.kind === 'paragraph') {
-            const statements = read(block);
-            if (hasCastOn(statements)) {
-              current.kind = 'piece';
-              addAll(statements);
-            }
-          }
+          // Below a front heading a cast-on begins the work, though no heading says so.
+          const begins = current.kind === 'front' && !inFront(block) && block.kind === 'paragraph' && hasCastOn(all);
+          if (begins) {
+            if (current.title === '' || sections.length === 1) current = open(front.title?.text ?? '', { start: block.start, end: block.start }, headingDepth + 1, 'piece');
+            else current.kind = 'piece';
+            addAll(all);
+          } else if (/\b(row|rnd|round)s?\b/i.test(block.text)) current.statements.push(...rows);
           break;
         }
         if (block.kind === 'paragraph' && looksLikeTitle(block.text)) {

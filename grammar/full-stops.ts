@@ -1,0 +1,30 @@
+/**
+ * The full stop behind an abbreviation, as old leaflets print it: "K. 2, * p. 1, k. 1; rep. from * to last 3 sts., p. 2 tog."
+ * It ends no sentence and says nothing, so it is read as a blank. What follows decides; where a sentence may end, it stays.
+ */
+
+/** Words that leaflets shorten and print with a stop. */
+const shortened = new Set('alt approx beg cont dec foll inc in ins k p patt pat rep rem rnd rnds sl st sts tog tbl psso pwise kwise yfwd yrn won wl fwd bk no nos cm cms mm oz ozs yd yds m c f b t r l tw cr w con incl opp meas mult cn g'.split(' '));
+/** Those that never end a sentence: an order, a number or a describing word must follow. */
+const leading = new Set('alt approx beg cont dec foll inc rep no nos k p sl m c tw cr'.split(' '));
+const orders = new Set(['rep', 'beg', 'foll']);
+
+const stop = /([A-Za-z]+)\.(?=(\s{0,3})(\S?))/g;
+/** Whether the passage is printed in that manner at all. */
+const dotted = /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d)/;
+
+/** The same text, as long as before, with a blank for every full stop that only shortens a word. */
+export function withoutShorteningStops(text: string): string {
+  if (!text.includes('.') || !dotted.test(text)) return text;
+  return text.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
+    const lower = word.toLowerCase();
+    if (!shortened.has(lower) || next === '') return match;
+    const behind = text.slice(at + match.length + gap.length, at + match.length + gap.length + 3);
+    // Before small letters, a star, a bracket or another mark the stop cannot end a sentence; "k2 sts. k1, p1" may.
+    const goesOn = /[,;:)\]*(–—&½¼¾-]/.test(next) || (gap !== '' && /[a-z]/.test(next) && !/^[kp]\s?\d/.test(behind));
+    // "patt. 33, cast off 18": a verb where it begins its clause
+    const verb = (lower === 'patt' || lower === 'pat') && /(?:^|[:,;.*([])\s*$/.test(text.slice(Math.max(0, at - 4), at));
+    const leads = ((leading.has(lower) || verb) && /\d/.test(next)) || (orders.has(lower) && /[A-Z]/.test(next));
+    return goesOn || leads ? `${word} ` : match;
+  });
+}
