@@ -5,6 +5,7 @@
 import type { Row, Statement } from '../grammar/tree.ts';
 import type { Span } from '../src/manuscript/manuscript.ts';
 import type { Entry, Observation, ObservationKind, Replay } from '../src/replay/replay.ts';
+import { melody } from './out-of-step.ts';
 import type { Context, Finding, Level } from './rule.ts';
 import { inSizes, lineOf, numbersOf, perSize, sectionTitle } from './telling.ts';
 
@@ -175,7 +176,7 @@ export function findingOf(context: Context, root: Root, said: Said): Finding {
   const { met, follows } = root;
   const places = follows.map((each) => each.span).filter((span, index, all) => all.findIndex((other) => lineOf(context, other) === lineOf(context, span)) === index && lineOf(context, span) !== lineOf(context, met.span));
   const affected = places.length === 0 ? [] : [`${places.length === 1 ? 'One later place suffers' : `${places.length} later places suffer`} from it: ${places.length === 1 ? 'line' : 'lines'} ${places.map((span) => lineOf(context, span)).join(', ')}.`];
-  const evidence = [...(said.evidence ?? []), ...affected];
+  const evidence = [...(said.evidence ?? []), ...melody(context, met), ...affected];
   return {
     rule: said.rule,
     level: said.level,

@@ -1,3 +1,4 @@
+import { unbalancedBefore } from './lace-balance.ts';
 import { findingOf, type Root, rootsOf, telling } from './observed.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 import { counted, excerpt, perSize } from './telling.ts';
@@ -28,7 +29,9 @@ function message(context: Context, root: Root): string {
 }
 
 function say(context: Context, root: Root): Finding {
-  return findingOf(context, root, { rule: repeatDoesNotFit.id, level: 'error', message: message(context, root), evidence: root.met.evidence });
+  const odd = unbalancedBefore(context, root.met.section, root.met.span.start);
+  const cause = odd === null ? [] : [`${odd.label} ${odd.net < 0 ? 'loses' : 'gains'} ${counted(Math.abs(odd.net))} in each repeat, which no other row of the set does: look there first.`];
+  return findingOf(context, root, { rule: repeatDoesNotFit.id, level: 'error', message: message(context, root), evidence: [...cause, ...root.met.evidence] });
 }
 
 export const repeatDoesNotFit: Rule = {

@@ -1,5 +1,6 @@
 import type { Label, Statement } from '../grammar/tree.ts';
 import type { Span } from '../src/manuscript/manuscript.ts';
+import { rootsOf } from './observed.ts';
 import type { Context, Edit, Finding, Rule } from './rule.ts';
 import { sectionTitle } from './telling.ts';
 
@@ -65,18 +66,23 @@ function editFor(context: Context, label: Label, number: number): Edit | null {
 
 function slipsOf(context: Context, list: readonly Printed[], section: number): Slip[] {
   const slips: Slip[] = [];
+  // A label whose own length is in dispute is told there.
+  const disputed = new Set(rootsOf(context, 'rangeDiffers').map((root) => (root.met.node?.type === 'row' ? root.met.node.label?.span.start : undefined)));
   let last: number | null = null;
   let run = new Set<number>();
   list.forEach((each, index) => {
     const { label, first } = each;
     const after = list[index + 1];
     if (last === null || Number.isNaN(last) || (first === 1 && last !== 1)) run = new Set();
-    else if (first !== last + 1) {
-      const next: number = last + 1;
+    else if (first !== last + 1 && each.label.andAll === null) {
+      let next: number = last + 1;
+      while (filled(list, next) && next - last < 3) next += 1;
       const between = Array.from({ length: Math.max(0, first - next) }, (_, step) => next + step).filter((number) => !filled(list, number));
       const slip = (message: string, missing: readonly number[], fix: Edit | null): void => { slips.push({ span: label.numberSpan ?? label.span, label, section, message, missing, fix }); };
-      const steps = after !== undefined && !after.open && after.first === next + 1;
-      if (first > next && between.length > 0 && !each.open) {
+      let then = next + 1;
+      while (filled(list, then) && then - next < 3) then += 1;
+      const steps = after !== undefined && !after.open && after.first === then;
+      if (first > next && between.length > 0 && !each.open && !disputed.has(list[index - 1]?.label.span.start)) {
         if (steps || (after !== undefined && after.first < first && after.first > last)) {
           slip(`${named(label, first)} stands between ${named(label, last)} and ${named(label, after?.first ?? 0)}; ${next} is probably meant.`, [next], steps ? editFor(context, label, next) : null);
           last = next;

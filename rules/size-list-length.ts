@@ -51,8 +51,8 @@ export const sizeListLength: Rule = {
   meaning: 'A list such as 92 (100, 108) has fewer or more values than the draft has sizes.',
   reason: 'From the gap on, every size reads its neighbour’s number.',
   needsReplay: false,
-  wrong: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nCO 40 (44, 48) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
-  right: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nCO 40 (44, 48, 52) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
+  wrong: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
+  right: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
   check: (context): readonly Finding[] => {
     const { sizes, front } = context.pattern;
     if (sizes.length <= 1) return [];

@@ -14,6 +14,9 @@ export const unworkedStitches: Rule = {
   check: (context) =>
     rootsOf(context, 'leftDiffers').map((root) => {
       const { head, n } = telling(context, root.met);
+      if (root.met.words['what'] === 'worked') {
+        return findingOf(context, root, { rule: unworkedStitches.id, level: 'error', message: `${head}the last of these rows works ${counted(n('replayed'))} before the turn, but ${n('stated')} ${n('stated') === '1' ? 'is' : 'are'} stated.` });
+      }
       return findingOf(context, root, { rule: unworkedStitches.id, level: 'error', message: `${head}${counted(n('replayed'))} ${n('replayed') === '1' ? 'lies' : 'lie'} beyond the turn, but ${n('stated')} ${n('stated') === '1' ? 'is' : 'are'} stated.` });
     }),
 };

@@ -48,6 +48,9 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         if (!places.includes(value)) met(play, { kind: 'leftDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.min(right.n, gap?.at ?? right.n) }, words: {} }, size, where.node, where.label);
         break;
       }
+      case 'worked':
+        checkWorked(play, stated, size, value, where);
+        break;
       case 'part':
         if (/\beach\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
         else if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
@@ -89,6 +92,16 @@ function checkRows(play: Play, stated: Stated, sizes: readonly number[], where: 
     const rows = meanings[meaning] as number;
     if (rows !== value) met(play, { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: rows }, words: {} }, size, where.node, where.label);
   }
+}
+
+/** "On the last RS row you should knit 12 sts": what that row took from the left needle. */
+function checkWorked(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
+  if (!handOf(play, size).needles.sure) return;
+  const side = /\brs\b|right side/i.test(stated.scope ?? '') ? 'RS' : /\bws\b|wrong side/i.test(stated.scope ?? '') ? 'WS' : null;
+  if (!/\blast\b/i.test(stated.scope ?? '') || side === null) return;
+  const row = play.book.entries.findLast((entry) => entry.section === play.section && entry.side === side && entry.takes[size] !== null && entry.takes[size] !== undefined);
+  const worked = row?.takes[size];
+  if (worked !== null && worked !== undefined && worked !== value) met(play, { kind: 'leftDiffers', span: stated.count.span, numbers: { stated: value, replayed: worked }, words: { what: 'worked', row: row?.label ?? '' } }, size, where.node, where.label);
 }
 
 const needleNumbers: Readonly<Record<string, number>> = { two: 2, both: 2, three: 3, four: 4, five: 5 };
