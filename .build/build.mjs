@@ -1,12 +1,12 @@
 /**
  * Makes `dist/`: the command line as one CommonJS file (it starts fastest that way), the library as one ES module,
- * and the library's types. Fails if any of the three fails.
+ * the library's types, and the JSON Schemas of the reports. Fails if any of the three fails.
  *
  * What the command line reaches only through `import()` is kept in the same file but not run until it is asked for,
  * so that `--version` and `--help` need not load the reader or the grammar.
  */
 import { spawnSync } from 'node:child_process';
-import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, cpSync, readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -49,6 +49,8 @@ await Promise.all([
   }),
 ]);
 chmodSync(new URL('../dist/rowproof.cjs', import.meta.url), 0o755);
+// What the JSON reports promise, for whoever reads them: rowproof/schema/proof.schema.json.
+cpSync(new URL('../src/report/schema', import.meta.url), new URL('../dist/schema', import.meta.url), { recursive: true });
 
 const tsc = fileURLToPath(new URL('../node_modules/typescript/bin/tsc', import.meta.url));
 const types = spawnSync(process.execPath, [tsc, '-p', '.build/tsconfig.json'], { cwd: root, stdio: 'inherit' });

@@ -10,9 +10,9 @@ import {
   type ReportOptions,
   replayCommand,
   rulesCommand,
+  type TallyOptions,
   tallyCommand,
 } from './commands.ts';
-import type { DraftOptions } from './run-drafts.ts';
 import { isStop, stop, unforeseenSentence } from './stop.ts';
 import { unknownCommand, usageSentence } from './usage.ts';
 import type { World } from './world.ts';
@@ -92,17 +92,20 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
 
   command('proof', 'what stops a knitter, questions to the author, house style')
     .argument('<draft...>', drafts)
-    .option('--format <format>', 'text, json, sarif or junit', 'text')
+    .option('--format <format>', 'text, json, sarif, junit or html', 'text')
     .option('--gate <level>', 'the level from which a finding fails the run: error, query or style', 'error')
+    .option('--record <file>', 'findings known of an old catalogue; only new ones count, and the file only grows shorter')
+    .option('--start-record', 'make the file of --record from what is found now')
     .option(...house)
     .action((given: string[], options: ProofOptions) => {
       chosen.run = () => proofCommand(given, withColor(options), world, load);
     });
   command('tally', 'the count sheet: stitches before and after every row, in every size')
     .argument('<draft...>', drafts)
-    .option('--format <format>', 'text, json or csv', 'text')
+    .option('--format <format>', 'text, json, csv or html', 'text')
+    .option('--size <size>', 'with --format html: the sheet of this size for a test knitter')
     .option(...house)
-    .action((given: string[], options: ReportOptions & DraftOptions) => {
+    .action((given: string[], options: TallyOptions) => {
       chosen.run = () => tallyCommand(given, withColor(options), world, load);
     });
   command('replay', 'one row, stitch by stitch')

@@ -11,6 +11,7 @@ import { type FormatOptions, namesOf, proofFormats, tallyFormats } from './forma
 import type { Library } from './library.ts';
 import { gateOf, oneOf, stitchesOf } from './options.ts';
 import { deliver } from './output.ts';
+import { type RecordOptions, withRecord } from './record-file.ts';
 import { type DraftOptions, runDrafts } from './run-drafts.ts';
 import { stop } from './stop.ts';
 import { textOptions } from './terminal.ts';
@@ -21,8 +22,11 @@ export interface ReportOptions {
   readonly output?: string;
   readonly color: boolean;
 }
-export interface ProofOptions extends ReportOptions, DraftOptions {
+export interface ProofOptions extends ReportOptions, DraftOptions, RecordOptions {
   readonly gate: string;
+}
+export interface TallyOptions extends ReportOptions, DraftOptions {
+  readonly size?: string;
 }
 export interface ReplayOptions extends ReportOptions, DraftOptions {
   readonly row: string;
@@ -44,21 +48,26 @@ function formatOptions(options: ReportOptions, world: World): FormatOptions {
 export async function proofCommand(drafts: readonly string[], options: ProofOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
   const format = oneOf('--format', options.format, namesOf(proofFormats), 'proof');
   const gate = gateOf(options.gate);
-  const input = await runDrafts(drafts, options, world, await load());
+  const found = await runDrafts(drafts, options, world, await load());
+  // The record is no draft and no report: neither may be written over by it, nor it by them.
+  if (options.record !== undefined && options.output === options.record) throw stop('--record and --output name the same file.');
+  const input = await withRecord(found, options, world);
   await deliver(world, await proofFormats[format](input, { ...formatOptions(options, world), gate }), options.output);
   if (input.unreadable.length > 0) return 2;
   return input.proofs.some((proof) => proof.findings.some((finding) => atGate(finding.level, gate))) ? 1 : 0;
 }
 
-export async function tallyCommand(
-  drafts: readonly string[],
-  options: ReportOptions & DraftOptions,
-  world: World,
-  load: LoadLibrary,
-): Promise<ExitStatus> {
+export async function tallyCommand(drafts: readonly string[], options: TallyOptions, world: World, load: LoadLibrary): Promise<ExitStatus> {
   const format = oneOf('--format', options.format, namesOf(tallyFormats), 'tally');
+  if (options.size !== undefined && format !== 'html')
+    throw stop('--size of "tally" makes the sheet for a test knitter, which is a page: give --format html with it.');
   const input = await runDrafts(drafts, options, world, await load());
-  await deliver(world, await tallyFormats[format](input, formatOptions(options, world)), options.output);
+  const size = options.size === undefined ? undefined : sheetSize(input.proofs, options.size);
+  await deliver(
+    world,
+    await tallyFormats[format](input, { ...formatOptions(options, world), ...(size === undefined ? {} : { size }) }),
+    options.output,
+  );
   return input.unreadable.length > 0 ? 2 : 0;
 }
 
@@ -76,6 +85,15 @@ export async function replayCommand(draft: string, options: ReplayOptions, world
   const text = format === 'json' ? rowReplayJson(proof, replay) : rowReplayText(proof, replay, formatOptions(options, world).text);
   await deliver(world, text, options.output);
   return 0;
+}
+
+/** The size as the drafts spell it; at least one of them has it. */
+function sheetSize(proofs: readonly Proof[], given: string): string {
+  const names = [...new Set(proofs.flatMap((proof) => proof.pattern.sizes))];
+  const exact = names.find((name) => name === given) ?? names.find((name) => name.toLowerCase() === given.trim().toLowerCase());
+  if (exact === undefined)
+    throw stop(`There is no size "${given}" in ${proofs.length === 1 ? 'this draft' : 'these drafts'}; the sizes are ${listWords(names)}.`);
+  return exact;
 }
 
 function sizeNamed(proof: Proof, given: string): string {

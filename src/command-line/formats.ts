@@ -15,6 +15,8 @@ export interface FormatOptions {
   /** Absolute path of the folder the run was started in. */
   readonly base: string;
   readonly toFile: boolean;
+  /** The one size of a test knitter's sheet. */
+  readonly size?: string;
 }
 
 type Format = (input: ReportInput, options: FormatOptions) => string | Promise<string>;
@@ -27,12 +29,17 @@ export const proofFormats = {
   json: (input) => proofJson(input),
   sarif: (input, options) => proofSarif(input, { base: options.base }),
   junit: (input, options) => proofJunit(input, { gate: options.gate }),
+  html: async (input) => (await import('../report/html/proof-page.ts')).proofHtml(input),
 } as const satisfies Record<string, Format>;
 
 export const tallyFormats = {
   text: (input, options) => tallyText(input, options.text),
   json: (input) => tallyJson(input),
   csv: (input, options) => `${options.toFile ? byteOrderMark : ''}${tallyCsv(input)}`,
+  html: async (input, { size }) =>
+    size === undefined
+      ? (await import('../report/html/tally-page.ts')).tallyHtml(input)
+      : (await import('../report/html/test-sheet.ts')).testSheetHtml(input, size),
 } as const satisfies Record<string, Format>;
 
 export const namesOf = <Table extends object>(table: Table) => Object.keys(table) as (keyof Table & string)[];

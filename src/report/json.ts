@@ -19,6 +19,8 @@ interface DraftDocument {
     readonly notRead: readonly { readonly line: number; readonly column: number; readonly text: string }[];
   };
   readonly findings: readonly FindingDocument[];
+  /** Findings let stand; only where there are some. */
+  readonly accepted?: readonly (FindingDocument & { readonly why: 'stet' | 'known'; readonly reason: string | null })[];
 }
 
 interface FindingDocument extends Range {
@@ -56,6 +58,20 @@ function draftDocument(proof: Proof): DraftDocument {
       }),
     },
     findings: inPlaceOrder(proof.findings).map((finding) => findingDocument(proof, finding)),
+    ...acceptedDocuments(proof),
+  };
+}
+
+function acceptedDocuments(proof: Proof): Pick<DraftDocument, 'accepted'> {
+  const stets = new Map((proof.withheld ?? []).map(({ finding, reason }) => [finding, reason]));
+  const all = inPlaceOrder([...stets.keys(), ...(proof.known ?? [])]);
+  if (all.length === 0) return {};
+  return {
+    accepted: all.map((finding) => ({
+      ...findingDocument(proof, finding),
+      why: stets.has(finding) ? ('stet' as const) : ('known' as const),
+      reason: stets.get(finding) ?? null,
+    })),
   };
 }
 

@@ -59,7 +59,7 @@ export function proofSarif(input: ReportInput, { base }: SarifOptions = { base: 
 
 /** Every rule of the house, and any a finding names beside them. */
 function sarifRuleIds(input: ReportInput): readonly string[] {
-  const named = input.proofs.flatMap((proof) => proof.findings.map((finding) => finding.rule));
+  const named = input.proofs.flatMap((proof) => allFindings(proof).map((finding) => finding.rule));
   return [...new Set([...input.rules.map((rule) => rule.id), ...named])].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
 }
 
@@ -80,9 +80,25 @@ function ruleDescriptor(id: string, rule: Rule | undefined) {
   };
 }
 
+/** What is let stand is in the log as well, marked as suppressed, so that a service neither shows nor forgets it. */
+function allFindings(proof: Proof): readonly Finding[] {
+  return [...proof.findings, ...(proof.withheld ?? []).map((each) => each.finding), ...(proof.known ?? [])];
+}
+
+function suppressions(proof: Proof, finding: Finding) {
+  const stet = (proof.withheld ?? []).find((each) => each.finding === finding);
+  const known = proof.known?.includes(finding) === true;
+  return {
+    ...(stet === undefined ? {} : { suppressions: [{ kind: 'inSource', status: 'accepted', justification: stet.reason }] }),
+    ...(known ? { suppressions: [{ kind: 'external', status: 'accepted', justification: 'Known from the record of the house.' }] } : {}),
+    // Only a run that was given a record knows what is new.
+    ...(proof.known === undefined ? {} : { baselineState: known ? 'unchanged' : 'new' }),
+  };
+}
+
 function results(proof: Proof, draft: number, ruleIds: readonly string[], base: string) {
   const seen = new Map<string, number>();
-  return inPlaceOrder(proof.findings).map((finding) => {
+  return inPlaceOrder(allFindings(proof)).map((finding) => {
     const key = fingerprint([finding.rule, finding.section ?? '', finding.row ?? '', wordsAt(proof, finding.span)]);
     const nth = (seen.get(key) ?? 0) + 1;
     seen.set(key, nth);
@@ -108,6 +124,7 @@ function result(proof: Proof, finding: Finding, draft: number, ruleIds: readonly
           })),
         }),
     partialFingerprints: { 'rowproof/v1': mark },
+    ...suppressions(proof, finding),
     ...(finding.fix === null ? {} : { fixes: [fix(proof, finding.fix, draft, base)] }),
   };
 }

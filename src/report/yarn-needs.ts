@@ -1,5 +1,5 @@
 /** Estimates of yarn for one row, a cast-on tail and a cast-off edge, from the gauge. Rules of thumb disagree, so all are ranges. */
-import { castOffWidths, loopLength, longTailWidths, type Range } from '../../rules/tables/loop-length.ts';
+import { castOffWidths, longTailWidths, loopLength, type Range } from '../../rules/tables/loop-length.ts';
 import type { Proof } from '../index.ts';
 
 export interface YarnNeeds {

@@ -75,9 +75,9 @@ const refusals: readonly (readonly [string, readonly string[], string])[] = [
   [
     'an unknown format',
     ['proof', 'clean.md', '--format', 'jsn'],
-    '--format takes text, json, sarif or junit for "proof", not "jsn". The nearest is "json".',
+    '--format takes text, json, sarif, junit or html for "proof", not "jsn". The nearest is "json".',
   ],
-  ['a format of another command', ['tally', 'clean.md', '--format', 'sarif'], '--format takes text, json or csv for "tally", not "sarif".'],
+  ['a format of another command', ['tally', 'clean.md', '--format', 'sarif'], '--format takes text, json, csv or html for "tally", not "sarif".'],
   [
     'an unknown gate',
     ['proof', 'clean.md', '--gate', 'errors'],

@@ -4,7 +4,7 @@ import type { Span } from '../../manuscript/manuscript.ts';
 import { levels } from '../levels.ts';
 import { rangeOf } from '../place.ts';
 import { type DraftContext, findingId, findingLine, lineId, numberOf, planId } from './context.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 
 interface Marked extends Span {
   readonly name: Level | 'unread' | 'also';
@@ -21,7 +21,9 @@ export function markedDraft(context: DraftContext): Markup {
   const marks = marksOf(context);
   const notes = notesByLine(context);
   const rows = firstRows(context);
-  const headings = new Set(manuscript.blocks.filter((block) => block.kind === 'heading').map((block) => manuscript.place(block.start).line));
+  const headings = new Set(
+    manuscript.blocks.filter((block) => block.kind === 'heading').map((block) => manuscript.place(block.start).line),
+  );
   const lines: Markup[] = [];
   let start = 0;
   let number = 1;
@@ -32,7 +34,9 @@ export function markedDraft(context: DraftContext): Markup {
     while (at < marks.length && (marks[at] as Marked).end <= start && !marks.slice(at, at + 40).some((mark) => mark.end > start)) at += 1;
     if (!(end === source.length && start === end && number > 1)) {
       const here = marks.slice(at).filter((mark) => mark.start < Math.max(end, start + 1) && mark.end > start);
-      lines.push(lineMarkup(context, number, markLine(source, start, end, here), notes.get(number) ?? [], rows.get(number), headings.has(number)));
+      lines.push(
+        lineMarkup(context, number, markLine(source, start, end, here), notes.get(number) ?? [], rows.get(number), headings.has(number)),
+      );
     }
     start = end + 1;
     number += 1;
@@ -40,8 +44,18 @@ export function markedDraft(context: DraftContext): Markup {
   return html`<ol class="draft">${lines}</ol>`;
 }
 
-function lineMarkup(context: DraftContext, number: number, text: Markup, notes: readonly Markup[], row: string | undefined, heading: boolean): Markup {
-  const squares = row === undefined ? nothing : html` <a href="#${row}" title="This row on squared paper"><span aria-hidden="true">▦</span><span class="vh">Squared paper of line ${number}</span></a>`;
+function lineMarkup(
+  context: DraftContext,
+  number: number,
+  text: Markup,
+  notes: readonly Markup[],
+  row: string | undefined,
+  heading: boolean,
+): Markup {
+  const squares =
+    row === undefined
+      ? nothing
+      : html` <a href="#${row}" title="This row on squared paper"><span aria-hidden="true">▦</span><span class="vh">Squared paper of line ${number}</span></a>`;
   return html`<li id="${lineId(context, number)}"><span class="ln"><span class="vh">Line </span>${number}${squares}</span><span class="tx${heading ? ' h' : ''}">${text}</span>${notes.length === 0 ? nothing : html`<span class="notes">${notes}</span>`}</li>`;
 }
 
@@ -69,7 +83,9 @@ function markLine(source: string, start: number, end: number, marks: readonly Ma
     const from = places[index] as number;
     const to = places[index + 1] as number;
     const text = source.slice(from, to);
-    const over = marks.filter((mark) => mark.start <= from && mark.end >= to).sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name) || b.start - a.start)[0];
+    const over = marks
+      .filter((mark) => mark.start <= from && mark.end >= to)
+      .sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name) || b.start - a.start)[0];
     pieces.push(over === undefined ? html`${text}` : html`<mark class="${over.name}">${text}</mark>`);
   }
   return html`${pieces}`;

@@ -4,7 +4,7 @@ import { replayEntry } from '../../replay/replay-row.ts';
 import { hasSizes, listWords, rangeOf, sizeNames } from '../place.ts';
 import { entryOf, sumOf } from '../sum.ts';
 import { type DraftContext, findingId, findingLine, lineId, numberOf, planId } from './context.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 import { rowTable } from './row-table.ts';
 
 const printed = (value: number | null) => (value === null ? '?' : value);

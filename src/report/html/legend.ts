@@ -1,12 +1,15 @@
 /** What the signs on the squared paper mean. */
-import { type Markup, html, own } from './markup.ts';
+import { html, type Markup, own } from './markup.ts';
 
 const signs: readonly (readonly [string, string])[] = [
   ['<rect x="1" y="1" width="14" height="14" class="sq"/>', 'a stitch'],
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="loss" d="M4 13L12 3"/>', 'decrease that leans to the right'],
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="loss" d="M12 13L4 3"/>', 'to the left'],
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="loss two" d="M4 13L8 3L12 13M8 13V3"/>', 'double decrease'],
-  ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="gain" d="M8 13L4 3M8 13L12 3"/>', 'increase (with a stem: it leans to the arm)'],
+  [
+    '<rect x="1" y="1" width="14" height="14" class="sq"/><path class="gain" d="M8 13L4 3M8 13L12 3"/>',
+    'increase (with a stem: it leans to the arm)',
+  ],
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><circle class="hole" cx="8" cy="8" r="4"/>', 'yarn over'],
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="cross" d="M3 3L13 13"/>', 'stitches that cross'],
   ['<path class="waits" d="M0 8H16"/>', 'not worked in this row'],

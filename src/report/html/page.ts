@@ -1,5 +1,5 @@
 /** The shell of every page: one file, no network, a policy that lets nothing run but the page's own script. */
-import { type Markup, html, own } from './markup.ts';
+import { html, type Markup, own } from './markup.ts';
 import { script } from './script.ts';
 import { sha256Base64 } from './sha256.ts';
 import { style } from './style.ts';

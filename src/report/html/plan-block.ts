@@ -1,13 +1,13 @@
 /** Squared paper of every size, section by section, with its twin in words. */
 import type { Gauge } from '../../pattern/front/front-matter.ts';
+import { hasSizes } from '../place.ts';
 import { type ColumnRows, columnRows, type Drawn, foldLines } from '../plan/fold.ts';
 import { type PlanLine, planLines } from '../plan/layout.ts';
 import { sayColumns, sayLine } from '../plan/say.ts';
 import { bandWords, planSvg } from '../plan/svg.ts';
-import { hasSizes } from '../place.ts';
 import { type DraftContext, lineId, planId } from './context.ts';
 import { legend } from './legend.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 
 /** Height of a square by its width at gauge; null where the draft gives no gauge for rows. */
 export function proportionOf(gauges: readonly Gauge[]): number | null {
@@ -69,7 +69,10 @@ function partPlan(context: DraftContext, part: Part, size: number, id: string): 
   };
   const squares = planSvg(drawn, columns, { ...paper, pattern: id });
   const proportion = proportionOf(context.proof.pattern.front.gauges);
-  const gauge = proportion === null || Math.abs(proportion - 1) < 0.02 ? null : planSvg(drawn, columns, { ...paper, pattern: `${id}g`, named: false, proportion });
+  const gauge =
+    proportion === null || Math.abs(proportion - 1) < 0.02
+      ? null
+      : planSvg(drawn, columns, { ...paper, pattern: `${id}g`, named: false, proportion });
   if (squares === null) return nothing;
   return html`<h4>${part.title}</h4>
 <div class="scroll squares${gauge === null ? ' both' : ''}" tabindex="0" role="region" aria-label="Squared paper: ${part.title}">${squares}</div>${gauge === null ? nothing : html`<div class="scroll gauge" tabindex="0" role="region" aria-label="Squared paper in the proportion of the gauge: ${part.title}">${gauge}</div>`}

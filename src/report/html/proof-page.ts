@@ -5,10 +5,10 @@ import type { ReportInput } from '../input.ts';
 import { countSentence, levelHeading, levels } from '../levels.ts';
 import { hasSizes, printedPath, rangeOf } from '../place.ts';
 import { plural } from '../plural.ts';
-import { type DraftContext, contextOf, lineId } from './context.ts';
+import { contextOf, type DraftContext, lineId } from './context.ts';
 import { markedDraft } from './draft.ts';
 import { findingCard } from './finding.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 import { page } from './page.ts';
 import { planBlock } from './plan-block.ts';
 import { queriesText } from './queries.ts';
@@ -65,7 +65,8 @@ export function summary(proof: Proof): string {
 
 export function sizeFilter(proof: Proof, id: string): Markup {
   if (!hasSizes(proof) || proof.pattern.sizes.length < 2) return nothing;
-  const choice = (value: string, words: string, checked: boolean) => html`<label><input type="radio" name="${id}-size" value="${value}"${checked ? ' checked' : ''}> ${words}</label>`;
+  const choice = (value: string, words: string, checked: boolean) =>
+    html`<label><input type="radio" name="${id}-size" value="${value}"${checked ? ' checked' : ''}> ${words}</label>`;
   return html`<fieldset class="filter" hidden><legend>Show</legend>${choice('all', 'every size', true)}${proof.pattern.sizes.map((name, size) => choice(String(size), `size ${name}`, false))} <output class="small"></output></fieldset>`;
 }
 
@@ -77,7 +78,9 @@ function blocks(context: DraftContext): Markup {
   }
   return html`${levels.map((level) => {
     const found = context.findings.filter((finding) => finding.level === level);
-    return found.length === 0 ? nothing : html`<h2 id="${context.id}-${level}">${levelHeading[level]}</h2>${found.map((finding) => findingCard(context, finding))}`;
+    return found.length === 0
+      ? nothing
+      : html`<h2 id="${context.id}-${level}">${levelHeading[level]}</h2>${found.map((finding) => findingCard(context, finding))}`;
   })}${accepted(context)}`;
 }
 
@@ -100,16 +103,26 @@ function notChecked(context: DraftContext): Markup {
   const { proof, id } = context;
   const { notRead } = proof.pattern.reading;
   const noGauge = proof.pattern.front.gauges.every((gauge) => gauge.stitches === null);
-  const unsure = proof.replay.entries.filter((entry) => entry.unit !== 'step' && entry.afterPerRepeat === null && entry.after.every((count) => count === null));
+  const unsure = proof.replay.entries.filter(
+    (entry) => entry.unit !== 'step' && entry.afterPerRepeat === null && entry.after.every((count) => count === null),
+  );
   const others = [
     ...(noGauge ? ['No gauge was found, so no width and no length could be checked against the stitches.'] : []),
-    ...(unsure.length > 0 ? [`In ${plural(unsure.length, 'line')} of the count sheet the count is not known in any size, because of what was not read before.`] : []),
+    ...(unsure.length > 0
+      ? [`In ${plural(unsure.length, 'line')} of the count sheet the count is not known in any size, because of what was not read before.`]
+      : []),
     ...proof.manuscript.hazards.map((hazard) => `Line ${proof.manuscript.place(hazard.start).line}: ${hazard.message}`),
   ];
   return html`<section aria-labelledby="${id}-not" class="not"><h2 id="${id}-not">Not checked</h2>
-${notRead.length === 0 ? html`<p>Every instruction was read.</p>` : html`<p>${plural(notRead.length, 'passage')} instruct${notRead.length === 1 ? 's' : ''} and ${notRead.length === 1 ? 'was' : 'were'} not understood:</p><ul>${notRead.map((unread) => {
-    const { line } = rangeOf(proof.manuscript, unread.span);
-    return html`<li><a href="#${lineId(context, line)}">Line ${line}</a>: ${unread.text.replace(/\s+/g, ' ')}</li>`;
-  })}</ul>`}${others.length === 0 ? nothing : html`<ul>${others.map((words) => html`<li>${words}</li>`)}</ul>`}
+${
+  notRead.length === 0
+    ? html`<p>Every instruction was read.</p>`
+    : html`<p>${plural(notRead.length, 'passage')} instruct${notRead.length === 1 ? 's' : ''} and ${notRead.length === 1 ? 'was' : 'were'} not understood:</p><ul>${notRead.map(
+        (unread) => {
+          const { line } = rangeOf(proof.manuscript, unread.span);
+          return html`<li><a href="#${lineId(context, line)}">Line ${line}</a>: ${unread.text.replace(/\s+/g, ' ')}</li>`;
+        },
+      )}</ul>`
+}${others.length === 0 ? nothing : html`<ul>${others.map((words) => html`<li>${words}</li>`)}</ul>`}
 <p class="small">Charts that are pictures are never checked.</p></section>`;
 }

@@ -2,7 +2,7 @@
 import { plural } from '../plural.ts';
 import type { RowReplay } from '../row-replay.ts';
 import { remarks, stepWords } from '../row-replay-report.ts';
-import { type Markup, html } from './markup.ts';
+import { html, type Markup } from './markup.ts';
 
 const printed = (value: number | null) => (value === null ? '?' : value);
 

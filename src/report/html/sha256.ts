@@ -5,7 +5,8 @@ const start: readonly number[] = firstPrimes(8).map((prime) => fraction(Math.sqr
 
 function firstPrimes(count: number): number[] {
   const primes: number[] = [];
-  for (let candidate = 2; primes.length < count; candidate += 1) if (primes.every((prime) => candidate % prime !== 0)) primes.push(candidate);
+  for (let candidate = 2; primes.length < count; candidate += 1)
+    if (primes.every((prime) => candidate % prime !== 0)) primes.push(candidate);
   return primes;
 }
 
@@ -38,7 +39,8 @@ export function sha256Base64(text: string): string {
     }
     let [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0] = hash;
     for (let index = 0; index < 64; index += 1) {
-      const one = (h + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + (round[index] as number) + (words[index] as number)) | 0;
+      const one =
+        (h + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + (round[index] as number) + (words[index] as number)) | 0;
       const two = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
       [h, g, f, e, d, c, b, a] = [g, f, e, (d + one) | 0, c, b, a, (one + two) | 0];
     }
@@ -54,7 +56,11 @@ function base64(bytes: readonly number[]): string {
   for (let index = 0; index < bytes.length; index += 3) {
     const [a = 0, b, c] = bytes.slice(index, index + 3);
     const word = (a << 16) | ((b ?? 0) << 8) | (c ?? 0);
-    out += (letters[word >>> 18] ?? '') + (letters[(word >>> 12) & 63] ?? '') + (b === undefined ? '=' : (letters[(word >>> 6) & 63] ?? '')) + (c === undefined ? '=' : (letters[word & 63] ?? ''));
+    out +=
+      (letters[word >>> 18] ?? '') +
+      (letters[(word >>> 12) & 63] ?? '') +
+      (b === undefined ? '=' : (letters[(word >>> 6) & 63] ?? '')) +
+      (c === undefined ? '=' : (letters[word & 63] ?? ''));
   }
   return out;
 }

@@ -6,7 +6,7 @@ import type { ReportInput } from '../input.ts';
 import { hasSizes, rangeOf } from '../place.ts';
 import { plural } from '../plural.ts';
 import { multipleWords, sectionTitle } from '../tally-json.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 import { page } from './page.ts';
 import { sizeFilter, summary, titleOf, unreadable } from './proof-page.ts';
 
@@ -35,7 +35,10 @@ function sheet(proof: Proof, id: string, one: boolean): Markup {
   const columns = 4 + sizes.length * 5;
   let lastSection: string | null = null;
   const bodies = stretches.map((stretch, index) => {
-    const head = stretch.section === lastSection ? nothing : html`<tbody><tr class="section"><th colspan="${columns}" scope="rowgroup">${stretch.section === '' ? 'Before the first heading' : stretch.section}</th></tr></tbody>`;
+    const head =
+      stretch.section === lastSection
+        ? nothing
+        : html`<tbody><tr class="section"><th colspan="${columns}" scope="rowgroup">${stretch.section === '' ? 'Before the first heading' : stretch.section}</th></tr></tbody>`;
     lastSection = stretch.section;
     return html`${head}${body(proof, id, stretch, index, counted)}`;
   });
@@ -51,7 +54,9 @@ ${bodies}</table></div></div></section>`;
 /** Nothing is gained or lost in any size, and nothing is stated. */
 function isPlain(proof: Proof, entry: Entry): boolean {
   if (entry.unit === 'step' || entry.afterPerRepeat !== null) return false;
-  return proof.pattern.sizes.every((_, size) => entry.before[size] === entry.after[size] && entry.before[size] !== undefined && statedIn(entry, size) === null);
+  return proof.pattern.sizes.every(
+    (_, size) => entry.before[size] === entry.after[size] && entry.before[size] !== undefined && statedIn(entry, size) === null,
+  );
 }
 
 function stretchesOf(proof: Proof): Stretch[] {
@@ -62,7 +67,14 @@ function stretchesOf(proof: Proof): Stretch[] {
     const section = sectionTitle(proof, first);
     let end = at + 1;
     const plain = isPlain(proof, first);
-    if (plain) while (end < entries.length && entries[end]?.section === first.section && isPlain(proof, entries[end] as Entry) && sameCounts(first, entries[end] as Entry)) end += 1;
+    if (plain)
+      while (
+        end < entries.length &&
+        entries[end]?.section === first.section &&
+        isPlain(proof, entries[end] as Entry) &&
+        sameCounts(first, entries[end] as Entry)
+      )
+        end += 1;
     out.push({ section, folded: plain && end - at >= leastFolded, indexes: Array.from({ length: end - at }, (_, step) => at + step) });
     at = end;
   }
@@ -79,10 +91,12 @@ function body(proof: Proof, id: string, stretch: Stretch, index: number, counted
   const worked = entries.reduce((sum, entry) => sum + entry.times, 0);
   const words = `${worked} ${first.unit === 'round' ? 'rounds' : 'rows'} even, ${first.label} to ${entries.at(-1)?.label ?? ''}`;
   const fold = `${id}-fold${index}`;
-  return html`<tbody><tr class="plain"><td>${rangeOf(proof.manuscript, first.span).line}</td><th scope="row">${words} <button type="button" data-folds="${fold}" aria-expanded="true" hidden>rows</button></th><td></td><td>${worked}</td>${proof.pattern.sizes.map((_, size) => {
-    const count = first.after[size];
-    return html`<td class="b" data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td><td data-s="${size}"></td><td data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td>`;
-  })}</tr></tbody><tbody id="${fold}" class="folded">${rows}</tbody>`;
+  return html`<tbody><tr class="plain"><td>${rangeOf(proof.manuscript, first.span).line}</td><th scope="row">${words} <button type="button" data-folds="${fold}" aria-expanded="true" hidden>rows</button></th><td></td><td>${worked}</td>${proof.pattern.sizes.map(
+    (_, size) => {
+      const count = first.after[size];
+      return html`<td class="b" data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td><td data-s="${size}"></td><td data-s="${size}">${count ?? ''}</td><td data-s="${size}"></td>`;
+    },
+  )}</tr></tbody><tbody id="${fold}" class="folded">${rows}</tbody>`;
 }
 
 function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Markup {
@@ -97,7 +111,12 @@ function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Ma
     const unknown = before === null && after === null ? '' : '?';
     const stated = statedIn(entry, size);
     const data = html` data-s="${size}"`;
-    const statedCell = stated === null || (before === null && after === null) ? html`<td${data}></td>` : stated === after || after === null ? html`<td${data}>${stated}</td>` : html`<td${data} class="differs">≠ ${stated}</td>`;
+    const statedCell =
+      stated === null || (before === null && after === null)
+        ? html`<td${data}></td>`
+        : stated === after || after === null
+          ? html`<td${data}>${stated}</td>`
+          : html`<td${data} class="differs">≠ ${stated}</td>`;
     return html`<td class="b"${data}>${before ?? unknown}</td><td${data}>${entry.takes[size] ?? ''}</td><td${data}>${entry.makes[size] ?? ''}</td><td${data}>${after ?? unknown}</td>${statedCell}`;
   });
   return html`<tr id="${id}-e${index}"${isCheckpoint ? nothing : html` class="plain"`}>${head}${cells}</tr>`;

@@ -1,7 +1,8 @@
 /** The test knitter's sheet for one size: counts to reach, boxes to tick and fill, markers that stay, yarn to keep back. */
+
+import type { Range } from '../../../rules/tables/loop-length.ts';
 import type { Proof } from '../../index.ts';
 import type { Entry } from '../../replay/replay.ts';
-import type { Range } from '../../../rules/tables/loop-length.ts';
 import { checkpoints } from '../checkpoints.ts';
 import type { ReportInput } from '../input.ts';
 import { hasSizes, printedPath } from '../place.ts';
@@ -12,7 +13,7 @@ import { sectionTitle } from '../tally-json.ts';
 import { plainWords } from '../words.ts';
 import { yarnNeeds } from '../yarn-needs.ts';
 import { contextOf } from './context.ts';
-import { type Markup, html, nothing } from './markup.ts';
+import { html, type Markup, nothing } from './markup.ts';
 import { page } from './page.ts';
 import { titleOf, unreadable } from './proof-page.ts';
 
@@ -42,14 +43,15 @@ function before(proof: Proof): Markup {
   const gauge = proof.pattern.front.gauges[0];
   const yarns = proof.pattern.front.yarns;
   const asked = gauge === undefined ? 'not given' : plainWords(proof.manuscript, gauge.span);
-  const rows = yarns.length === 0 ? ['yarn'] : yarns.map((each, number) => each.colour ?? (yarns.length === 1 ? 'yarn' : `yarn ${number + 1}`));
+  const rows =
+    yarns.length === 0 ? ['yarn'] : yarns.map((each, number) => each.colour ?? (yarns.length === 1 ? 'yarn' : `yarn ${number + 1}`));
   return html`<h2>Before you begin</h2>
 <p>Gauge asked for: ${asked}. Mine, washed: stitches ${blank} rows ${blank} over ${blank}, needle ${blank}</p>
 <table class="ticks"><caption>Weight of the yarn on the scales, ends and swatch included</caption><thead><tr><th scope="col" class="t">yarn</th><th scope="col">before</th><th scope="col">after</th></tr></thead><tbody>${rows.map((name) => html`<tr><th scope="row">${name}</th><td>${blank}</td><td>${blank}</td></tr>`)}</tbody></table>`;
 }
 
 function counts(proof: Proof, size: number): Markup {
-  const indexes = checkpoints(proof, [size]);
+  const indexes = checkpoints(proof, [size]).filter((index) => proof.replay.entries[index]?.after[size] !== 0);
   if (indexes.length === 0) return html`<h2>Counts</h2><p>No row changes the count.</p>`;
   let rowsDone = 0;
   const done = new Map<number, number>();
@@ -63,7 +65,10 @@ function counts(proof: Proof, size: number): Markup {
   const rows = indexes.map((index) => {
     const entry = proof.replay.entries[index] as Entry;
     const section = sectionTitle(proof, entry);
-    const head = section === last ? nothing : html`<tr class="section"><th colspan="5" scope="rowgroup" class="t">${section === '' ? 'Beginning' : section}</th></tr>`;
+    const head =
+      section === last
+        ? nothing
+        : html`<tr class="section"><th colspan="5" scope="rowgroup" class="t">${section === '' ? 'Beginning' : section}</th></tr>`;
     last = section;
     const unsure = entry.before[size] == null;
     return html`${head}<tr><td>${box}</td><th scope="row">${entry.unit === 'step' ? entry.label : `after ${entry.label}`}${unsure ? ' (the count was not known before it)' : ''}</th><td>${done.get(index) ?? 0}</td><td><strong>${entry.after[size] ?? '?'}</strong></td><td>${blank}</td></tr>`;
@@ -90,11 +95,14 @@ const shownChanges = 6;
 function markerWords(plan: MarkerPlan): string {
   const place = `counted from the right edge of the right side, after stitch ${plan.first} and then every ${plan.every} stitches (${plural(plan.markers, 'marker')}).`;
   if (plan.changes.length === 0) return `${place} Between two markers there are ${plan.every} after every row.`;
-  const changes = plan.changes.slice(0, shownChanges).map((change) => `${change.between === null ? 'not the same number everywhere' : change.between} from ${change.label} on`);
+  const changes = plan.changes
+    .slice(0, shownChanges)
+    .map((change) => `${change.between === null ? 'not the same number everywhere' : change.between} from ${change.label} on`);
   return `${place} Between two markers there are ${plan.every}; ${changes.join(', ')}${plan.changes.length > shownChanges ? ', and so on' : ''}.`;
 }
 
-const cm = ({ low, high }: Range) => (high >= 150 ? `${(low / 100).toFixed(1)} to ${(high / 100).toFixed(1)} m` : `${Math.round(low)} to ${Math.round(high)} cm`);
+const cm = ({ low, high }: Range) =>
+  high >= 150 ? `${(low / 100).toFixed(1)} to ${(high / 100).toFixed(1)} m` : `${Math.round(low)} to ${Math.round(high)} cm`;
 
 function yarn(proof: Proof, size: number): Markup {
   const needs = yarnNeeds(proof);

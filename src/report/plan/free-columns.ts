@@ -70,6 +70,7 @@ export function markerPlan(lines: readonly PlanLine[]): MarkerPlan | null {
   const total = stitchesBelow(rows[0] as PlanLine);
   if (total < leastStitches) return null;
   const threads = follow(rows, total);
+  let second: MarkerPlan | null = null;
   for (const every of distances) {
     for (let first = 1; first <= every; first += 1) {
       const starts: number[] = [];
@@ -77,13 +78,20 @@ export function markerPlan(lines: readonly PlanLine[]): MarkerPlan | null {
       if (starts.length < leastMarkers) continue;
       const chosen = starts.map((start) => threads[start - 1] ?? null);
       if (chosen.some((places) => places === null)) continue;
-      return { first, every, markers: starts.length, changes: changesOf(rows, chosen as (readonly number[])[], every) };
+      const plan = { first, every, markers: starts.length, changes: changesOf(rows, chosen as (readonly number[])[], every) };
+      // Best is a distance at which all stretches keep the same number as each other.
+      if (plan.changes.every((change) => change.between !== null)) return plan;
+      second ??= plan;
     }
   }
-  return null;
+  return second;
 }
 
-function changesOf(rows: readonly PlanLine[], chosen: readonly (readonly number[])[], every: number): { label: string; between: number | null }[] {
+function changesOf(
+  rows: readonly PlanLine[],
+  chosen: readonly (readonly number[])[],
+  every: number,
+): { label: string; between: number | null }[] {
   const out: { label: string; between: number | null }[] = [];
   let last: number | null = every;
   rows.forEach((row, index) => {
