@@ -94,6 +94,8 @@ function wholeRow(steps: readonly Step[]): Step[] {
 export function readPassage(text: string, base: number, options: ReadOptions): Statement[] {
   const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
   const out: Statement[] = [];
+  /** Sentences that order nothing. */
+  const prose: Span[] = [];
   const state: { open: OpenRow | null } = { open: null };
   const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
 
@@ -271,7 +273,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     openRow(options.label, options.label.span.start);
     for (const { from, to } of sentencesOf(tokens, text)) readBody(from, to, true);
     flush();
-    return covered(out, tokens, base, text);
+    return covered(out, tokens, base, text, prose);
   }
 
   let inBlock: { sizes: readonly number[] | null; rest: boolean; from: number; span: Span } | null = null;
@@ -401,7 +403,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     // "Front: As Back to **" is no needle called Front.
     const heading = headingEnd(tokens, at, to);
-const behind = tokens[heading];
+    const behind = tokens[heading];
     // A piece that is cast on or told by reference is no needle of that name.
     const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || (!partBegins(tokens.slice(at, to), text) && statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer'));
     const headed = piece || (heading > 0 && !partBegins(tokens.slice(at, to), text) && isA(tokens[heading - 1], Colon) && (isA(behind, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
@@ -437,7 +439,7 @@ const behind = tokens[heading];
   });
   flush();
   closeBlock();
-  return covered(out, tokens, base, text);
+  return covered(out, tokens, base, text, prose);
 
   /**
    * Where the order of a sentence begins that opens with a heading, an adverb or a condition, which is read here; -1
@@ -475,6 +477,7 @@ const behind = tokens[heading];
 
   /** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */
   function readProse(from: number, to: number): void {
+    prose.push({ start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) });
     let found = false;
     for (let at = from; at < to; at += 1) {
       const rest = tokens.slice(at, to);

@@ -25,7 +25,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Cont until front measures same as back to start of armhole shaping.', 'work until matches back to start of armhole shaping'],
       ['Work until 98 rows have been worked from CO edge.', 'work until 98 rows'],
       ['Cont until 6 (6: 8: 8) patt reps are complete.', 'work until loose "6 (6: 8: 8) patt reps are complete"'],
-      ['Knit until 18 sts rem on left needle.', 'row: k→last 18'],
+      ['Knit until 18 sts rem on left needle.', 'row: k→last 18 of needle'],
       ['Work in patt until 98 rows in total have been worked from cast-on edge.', 'work patt until 98 rows'],
       ['Cont straight until work measures 32 cm, ending with Row 6 of patt.', 'work until work 32 cm ending row 6'],
       ['Work until armhole measures 20 cm, ending with WS facing for next row.', 'work until armhole 20 cm ending RS'],
