@@ -3,6 +3,7 @@ import { figure } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
 import { classesApart, yarnWeightOf } from './tables/yarn-weights.ts';
 
+/** Of a fabric blocked out hard (a shawl) the yarn's class says nothing. */
 const plainFabric = /\b(?:st st|stocking|stockinette|stockingstitch|stocking-stitch)\b/i;
 
 export const yarnAndGauge: Rule = {
@@ -42,7 +43,7 @@ Row 1: Knit.
     const yarn = yarns.length === 1 ? yarns[0] : undefined;
     if (yarn === undefined || yarn.weightClass === null || /\b(?:held|double|doubled|together|strands?|two ends)\b/i.test(yarn.text)) return [];
     const weight = yarnWeightOf(yarn.weightClass);
-    const gauge = gauges.find((one) => one.stitches !== null && one.fabric !== null && plainFabric.test(one.fabric));
+    const gauge = gauges.find((one) => one.stitches !== null && !one.blocked && one.fabric !== null && plainFabric.test(one.fabric));
     const over = gauge?.over[0];
     const length = over?.values[0];
     if (weight === null || gauge === undefined || over === undefined || length === null || length === undefined) return [];

@@ -18,12 +18,14 @@ export interface Need {
 export const listsTools = ({ pattern }: Context): boolean => pattern.front.notions.length > 0;
 
 export const listed = ({ pattern }: Context, tool: string): boolean =>
+  (tool === 'double-pointed needle' && pattern.front.needles.some((needle) => needle.kind === 'doublePointed')) ||
   pattern.front.notions.some((notion) => serves(notion.name, tool)) ||
   (tool === 'stitch holder' && pattern.front.needles.some((needle) => needle.kind === 'spare')) ||
   (tool === 'spare needle' && pattern.front.needles.some((needle) => needle.kind === 'spare' || needle.kind === 'doublePointed'));
 
 /** The tool behind a holder as the instructions call it; null for what needs no listing. */
-function holderTool(words: string): string | null {
+/** A spare needle holds as well as a holder, so it is asked for by its own name only. */
+export function holderTool(words: string): string | null {
   if (/\bspare needles?\b/i.test(words)) return 'spare needle';
   if (/\bpins?\b/i.test(words)) return 'safety pin';
   if (/\b(?:waste|scrap|contrast(?:ing)?) yarn\b|\b(?:length|piece) of yarn\b|\bthread\b/i.test(words)) return 'waste yarn';
@@ -52,6 +54,12 @@ export function needsOf(context: Context): readonly Need[] {
       if (tool !== null) add(tool, node.span, source.slice(node.span.start, node.span.end));
     }
   });
+  for (const stretch of stretches(context)) {
+    const match = stretch.role === 'work' ? /\b(?:dpns?|double[- ]pointed needles?)\b/i.exec(stretch.text) : null;
+    if (match === null) continue;
+    const start = stretch.start + match.index;
+    add('double-pointed needle', { start, end: start + match[0].length }, match[0]);
+  }
   return [...first.values()].sort((a, b) => a.span.start - b.span.start);
 }
 
