@@ -203,7 +203,7 @@ export class Places extends PickingUp {
           else if (this.at(0, W.Centre)) which = 'centre';
           else if (this.at(0, W.Other)) which = 'other';
           else if (this.at(0, W.These, W.Across, W.All) || /^(them|just)$/.test(this.image(0))) which = 'these';
-          else if (this.at(0, W.First)) which = 'first';
+          else if (this.at(0, W.First)) which = which === 'last' ? 'firstAndLast' : 'first';
           else if (this.at(0, W.Last)) which = which === 'first' ? 'firstAndLast' : 'last';
         });
       },
@@ -215,7 +215,8 @@ export class Places extends PickingUp {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
       const centre = number === null && which === 'centre' ? { ...this.countOf(head), values: [1] } : null;
-      return { type: 'hold', which, count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
+      const toMarker = /\bto (?:the )?(?:next |first |second )?(?:marker|m)\b/i.test(this.words(start, tail));
+      return { type: 'hold', which, ...(toMarker && number === null ? { toMarker: true } : {}), count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
     });
   });
 
@@ -254,6 +255,7 @@ export class Places extends PickingUp {
       DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
     });
     return this.ACTION(() => {
+      if (/\bon (?:the )?last (?:row|rnd|round)\b[^.;]*$/i.test(this.text.slice(Math.max(0, start - 60), start))) onLastRow = true;
       // "1 st at each end of last row": both ends
       const twice = onLastRow && /\b(?:each|both) (?:ends?|sides?|edges?)\b|beg and end/i.test(this.words(start, this.LA(0).startOffset));
       const net = twice ? { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) } : count;
@@ -310,7 +312,7 @@ export class Places extends PickingUp {
       },
     });
     // ", being careful not to twist": a clause of the same join.
-    this.OPTION({ GATE: () => this.at(1, Comma) && (/^(being|taking|careful|take|making|without)/.test(this.image(2)) || (head.tokenType === W.With && this.at(2, W.Join))), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
+    this.OPTION({ GATE: () => this.at(1, Comma) && (/^(being|taking|careful|take|making|without)/.test(this.image(2)) || (head.tokenType === W.With && this.at(2, W.Join, W.Graft))), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
     return this.ACTION((): Join => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;

@@ -9,6 +9,7 @@ import type { Block, Manuscript, Passage, TableRow } from '../manuscript/manuscr
 import type { FrontMatter } from './front/front-matter.ts';
 import { readFrontMatter } from './front/read.ts';
 import type { Pattern, Section } from './pattern.ts';
+import { knittingRows } from './row-tables.ts';
 import { statementsFromTable } from './tables.ts';
 import { looksLikeTitle, titleKind, titleTimes } from './titles.ts';
 
@@ -171,12 +172,13 @@ export function readPattern(manuscript: Manuscript): Pattern {
         if (inFront(block) || current.kind === 'front' || tablesRead.has(block.table)) break;
         const rows = tables.get(block.table) ?? [];
         tablesRead.add(block.table);
-        const labelled = rows.filter((row) => row.cells.length >= 2 && row.cells[0] !== undefined && readLabel(row.cells[0].text, row.cells[0].start, { vocabulary, sizes: names }) !== null);
+        const labelled = knittingRows(rows, { vocabulary, sizes: names });
         if (labelled.length > 0) {
-          for (const row of labelled) {
-            const [head, body] = row.cells as [Passage, Passage];
-            const label = readLabel(head.text, head.start, { vocabulary, sizes: names });
-            if (label !== null) addAll(read(body, { label }));
+          // "Work the pattern from the table": the rows of the table are what it says.
+          current.statements = current.statements.filter((statement) => !(statement.type === 'unread' && /\btable\b/i.test(statement.text) && !/\d/.test(statement.text)));
+          for (const { label, body, stated } of labelled) {
+            addAll(read(body, { label }));
+            if (stated !== null) addAll([stated]);
           }
         } else {
           const made = statementsFromTable(rows, current, sections, { vocabulary, sizes: names });

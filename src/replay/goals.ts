@@ -6,6 +6,8 @@ import { openTurns, remaining } from './short-rows.ts';
 
 export interface Passes {
   readonly passes: number;
+  /** Rows of one more pass after which the goal was met, where the whole pass cannot be worked. */
+  readonly rows: number;
   /** How it ended: the goal was met, a pass could not be worked, a pass changed nothing, or too many passes. */
   readonly end: 'met' | 'trouble' | 'still' | 'endless';
 }
@@ -16,21 +18,28 @@ const mostPasses = 600;
  * Plays passes without writing them down and counts those until one of the tests is true, the first test being the
  * likeliest; a later test counts only where the first never comes true.
  */
-export function passesUntil(play: Play, size: number, pass: () => void, where: (needles: Needles) => string, tests: readonly ((needles: Needles) => boolean)[]): Passes {
+export function passesUntil(play: Play, size: number, pass: readonly (() => void)[], where: (needles: Needles) => string, tests: readonly ((needles: Needles) => boolean)[]): Passes {
   const hits: (number | null)[] = tests.map(() => null);
   let passes = 0;
   let end: Passes['end'] = 'endless';
+  let rows = 0;
   tryOut(play, () => {
     for (; passes < mostPasses; ) {
       const saved = copyHand(handOf(play, size));
       const found = play.book.met.length;
-      pass();
-      const { needles } = handOf(play, size);
-      if (play.book.met.slice(found).some((each) => each.certain && each.kind !== 'noProgress' && each.kind !== 'turnAgain' && each.kind !== 'repeatNotWorked')) {
-        play.hands[size] = saved;
-        end = 'trouble';
-        return;
+      const trouble = (): boolean => play.book.met.slice(found).some((each) => each.certain && each.kind !== 'noProgress' && each.kind !== 'turnAgain' && each.kind !== 'repeatNotWorked');
+      let reached = 0;
+      for (const [index, row] of pass.entries()) {
+        row();
+        if (trouble()) {
+          play.hands[size] = saved;
+          rows = reached;
+          end = rows > 0 ? 'met' : 'trouble';
+          return;
+        }
+        if (reached === 0 && tests[0]?.(handOf(play, size).needles) === true) reached = index + 1;
       }
+      const { needles } = handOf(play, size);
       passes += 1;
       tests.forEach((test, index) => {
         if (hits[index] === null && test(needles)) hits[index] = passes;
@@ -42,8 +51,9 @@ export function passesUntil(play: Play, size: number, pass: () => void, where: (
       }
     }
   });
+  if (rows > 0) return { passes, rows, end };
   const hit = hits.find((each) => each !== null);
-  return hit === undefined || hit === null ? { passes, end } : { passes: hit, end: 'met' };
+  return hit === undefined || hit === null ? { passes, rows, end } : { passes: hit, rows: 0, end: 'met' };
 }
 
 const bordered = (needles: Needles): boolean => [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'border');

@@ -33,5 +33,5 @@ export function heldSet(held: readonly Held[], name: string | null, count: numbe
       bestScore = score;
     }
   }
-  return best ?? (wanted.length === 0 ? (waiting.at(-1) ?? null) : null);
+  return best ?? (wanted.length === 0 || waiting.length === 1 ? (waiting.at(-1) ?? null) : null);
 }

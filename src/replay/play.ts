@@ -82,6 +82,8 @@ export interface Play {
   at: number;
   /** Passes are worked until no stitch is left, so the last of them may end short of its plain stitch or its wrap. */
   lenient?: boolean | undefined;
+  /** Rows of one more pass, per size, where a goal is met inside it. */
+  partial?: Map<number, number> | undefined;
   /** Set while a reading is only tried: nothing is written. */
   trying: boolean;
   /** Sizes ruled by a size label that stands on its own line. */

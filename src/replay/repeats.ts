@@ -340,8 +340,12 @@ function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Aga
     }
   }
   const lenient = play.lenient;
+  // All stitches may be worked before the last row of a pass: the rest of it is left out.
+  const partial = play.partial ?? new Map<number, number>();
   play.lenient = goal.kind === 'allWorked';
+  play.partial = undefined;
   playPasses(play, list, passes, node.span, node);
+  for (const [size, rows] of partial) playAgain(play, list.slice(0, rows), [size], node.span, node);
   play.lenient = lenient;
 }
 
@@ -349,7 +353,22 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
   const change = passChange(play, list, size);
   const short = openTurns(handOf(play, size).needles).size > 0;
   if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short)) return passesToTurns(play, node, node.until, list, size, target);
-  const need = target - have;
+  if (sense === 'markers') {
+    const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? node) as Statement));
+    const part = passesBetweenMarkers(handOf(play, size).needles, (hands[size] as Hand).needles, target);
+    if (part === null) {
+      handOf(play, size).needles.sure = false;
+      return 1;
+    }
+    if (!part.exact) {
+      met(play, { kind: 'targetMissed', span: node.until?.kind === 'count' ? node.until.count.span : node.span, numbers: { target, live: part.have, step: part.step }, words: {} }, size, node, null);
+      handOf(play, size).needles.sure = false;
+    }
+    return part.passes;
+  }
+  const goal = node.until;
+  const needles = sense === 'section' && goal?.kind === 'count' ? needlesMeant(handOf(play, size).needles, goal.scope, target, change) : 1;
+  const need = target * needles - have;
   if (need / change < 0 || need % change !== 0) {
     const passes = Math.max(0, need / change);
     met(play, { kind: need / change < 0 ? 'targetPassed' : 'targetMissed', span: node.until?.kind === 'count' ? node.until.count.span : node.span, numbers: { target, live: have, step: change }, words: {} }, size, node, null);
@@ -368,9 +387,12 @@ function passesToTurns(play: Play, node: RepeatRows, goal: Goal, list: readonly 
   const lenient = play.lenient;
   play.lenient = goal.kind === 'allWorked';
   const remark: Statement = { type: 'remark', span: { start: 0, end: 0 } };
-  const found = passesUntil(play, size, () => playAgain(play, list, [size], remark.span, remark), signature, tests);
+  const found = passesUntil(play, size, list.map((each) => () => playAgain(play, [each], [size], remark.span, remark)), signature, tests);
   play.lenient = lenient;
-  if (found.end === 'met') return found.passes;
+  if (found.end === 'met') {
+    if (found.rows > 0) play.partial = new Map([...(play.partial ?? []), [size, found.rows]]);
+    return found.passes;
+  }
   // The pass that cannot be worked is played, so that it is told where it stops.
   if (found.end === 'trouble' && goal.kind === 'allWorked') return found.passes + 1;
   const kind = found.end === 'still' ? 'noProgress' : 'targetMissed';
@@ -424,6 +446,7 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
   for (const stated of row.stated) checkStated(play, stated, sizes, { before, node: row, label: labelWords(label) });
 }
 
+import { needlesMeant, passesBetweenMarkers } from './sections.ts';
 import { playStatement } from './statements.ts';
 function playNested(play: Play, statement: Statement, sizes: readonly number[]): void {
   playStatement(play, statement, sizes);

@@ -3,7 +3,7 @@ import { type Sized, sizeValue } from '../../grammar/count.ts';
 import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
 import { headBorder } from './edgings.ts';
 import type { Held } from './holders.ts';
-import { copyNeedles, endRow, live, type Needles, setLive } from './needles.ts';
+import { atBeginning, copyNeedles, endRow, live, type Needles, resumeRound, setLive } from './needles.ts';
 import { handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom } from './statements.ts';
@@ -81,8 +81,10 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const label = labelWords(row.label, call.number);
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
-  const facing = sizes.map((size) => nextSide(handOf(play, size).needles));
+  const replayed = sizes.map((size) => nextSide(handOf(play, size).needles));
+  if (row.label?.unit === 'round') for (const size of sizes) backToRounds(play, size, call.span, row, label, steps.some((step) => step.type === 'turn'));
   if (call.inline && row.label !== null) checkSide(play, row.label, sizes, call, label);
+  const facing = sizes.map((size, position) => replayed[position] ?? nextSide(handOf(play, size).needles));
   const choices = choicesFor(steps);
   const heads = play.witness === undefined || play.trying ? null : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
   let best: Outcome[] = [];
@@ -164,6 +166,15 @@ function usesMarkers(steps: readonly Step[]): boolean {
   return steps.some((step) => step.type === 'marker' || (step.type === 'repeat' && ((step.extent?.kind === 'place' && step.extent.place === 'marker') || usesMarkers(step.children))));
 }
 
+/** A round after turns: the work must face the right side and stand at the beginning of the round. */
+export function backToRounds(play: Play, size: number, span: Span, node: Statement, label: string | null, turns: boolean): void {
+  const { needles } = handOf(play, size);
+  if (!needles.suspended || turns) return;
+  if (nextSide(needles) === 'WS') met(play, { kind: 'turnInRound', span, numbers: {}, words: {} }, size, node, label);
+  else if (!atBeginning(needles)) met(play, { kind: 'notAtBeginning', span, numbers: { left: needles.left.n }, words: {} }, size, node, label);
+  resumeRound(needles, true);
+}
+
 function common<T>(values: readonly T[]): T | null {
   const [first] = values;
   return first !== undefined && values.every((value) => value === first) ? first : null;
@@ -235,7 +246,8 @@ export function settle(needles: Needles, side: Side | null): void {
 function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: readonly RowChoice[], chosen: number, fits: readonly number[], call: Call, label: string): void {
   if (play.trying) return;
   const full = sizes.length * 2;
-  const fitting = choices.filter((_, index) => fits[index] === full);
+  // Two meanings of a stitch name that both fit are settled by custom; only how often and whose loop are questions.
+  const fitting = choices.filter((choice, index) => fits[index] === full && choice.names === (choices[chosen] as RowChoice).names);
   const span = readingSpan(row.children) ?? row.span;
   if (chosen > 0 && fits[chosen] === full && fits[0] !== full) {
     for (const size of sizes) met(play, { kind: 'readingNotDefault', span, numbers: {}, words: { reading: choiceWords(choices[chosen] as RowChoice) } }, size, call.node, label);

@@ -3,6 +3,7 @@ import type { Span, Statement } from '../../grammar/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { observationsOf } from './book.ts';
 import { playMultiple } from './multiples.ts';
+import { leaveTurns } from './open-turns.ts';
 import { allSizes, type Item, type Moment, newPlay, type Play } from './play.ts';
 import type { Entry, Replay } from './replay.ts';
 import { defineRow, playFrom } from './statements.ts';
@@ -48,6 +49,7 @@ export function replayPattern(pattern: Pattern, text: (span: Span) => string, wi
     else playFrom(play, at, end, sizes);
     at = end;
   }
+  leaveTurns(play);
   return {
     entries: play.book.entries as readonly Entry[],
     observations: observationsOf(play.book.met),

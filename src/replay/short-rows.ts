@@ -16,7 +16,7 @@ interface Use {
 /** The gap of a turn that has just been made, with nothing worked since. */
 function freshGap(needles: Needles): Mark | null {
   const mark = needles.right.marks.findLast((each) => each.kind === 'gap');
-  return mark !== undefined && mark.at === needles.right.n && needles.begun ? mark : null;
+  return mark !== undefined && mark.at === needles.right.n && (needles.begun || needles.left.n > 0) ? mark : null;
 }
 
 /** A turn has been made in this row and nothing worked since. */

@@ -7,6 +7,8 @@ import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } 
 import { playRefer } from './references.ts';
 import { findRow, playRepeat, playRowsOfLabel } from './repeats.ts';
 import { pieceTitle, playSteps } from './rows.ts';
+import { leaveTurns } from './open-turns.ts';
+import { playAndSoOn } from './series.ts';
 import { checkStated } from './stated.ts';
 import { playEdgeRows, playPlain, playShape, playTogether, playUntil } from './stretches.ts';
 import { firstChoice, type Hands, workSteps } from './work.ts';
@@ -75,6 +77,10 @@ export function playStatement(play: Play, statement: Statement, sizes: readonly 
     case 'stated':
       checkStated(play, statement, sizes, { before: play.hands.map((hand) => live(hand.needles)), node: statement, label: null, rows: play.hands.map((hand) => hand.sectionRows) });
       return;
+    case 'andSoOn':
+      playAndSoOn(play, statement, sizes);
+      for (const stated of statement.stated) checkStated(play, stated, sizes, { before: [], node: statement, label: null });
+      return;
     case 'declare':
     case 'remark':
       return;
@@ -110,8 +116,10 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       }
       continue;
     }
-    const fresh = hand.fresh || live(hand.needles) === 0 || (section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
+    const edging = live(hand.needles) > 0 && edgingAhead(play.flow.slice(play.at + 1, play.at + 40).filter((item) => item.section === play.section).map((item) => item.statement));
+    const fresh = hand.fresh || live(hand.needles) === 0 || (!edging && section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
     if (fresh) {
+      if (live(hand.needles) > 0) leaveTurns(play, size);
       hand.needles = emptyNeedles();
       hand.needles.left.n = n;
       hand.needles.side = null;
@@ -122,7 +130,7 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       if (statement.provisional) hand.held.push({ name: 'provisional cast-on', piece: pieceTitle(play), rest: false, n, used: false });
       before[size] = 0;
     } else {
-      if (edgingAhead(play.flow.slice(play.at + 1, play.at + 40).filter((item) => item.section === play.section).map((item) => item.statement))) drawBorder(hand.needles);
+      if (edging) drawBorder(hand.needles);
       if (hand.needles.left.n === 0) hand.needles.right.n += n;
       else hand.needles.left.n += n;
     }

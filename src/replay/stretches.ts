@@ -6,6 +6,8 @@ import { handOf, met, type Play, shown, write } from './play.ts';
 import { passRows, playPlainRows } from './plain-rows.ts';
 import { nextSide, remember, settle } from './rows.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';
+import { playAndSoOn } from './series.ts';
+import { openTurns } from './short-rows.ts';
 import { checkStated } from './stated.ts';
 import { playStatement } from './statements.ts';
 
@@ -230,6 +232,12 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
   if (active.length === 0) return;
   if (node.goal.kind === 'loose' && node.goal.text === '') {
     for (const size of active) beginSide(play, node.begin, size);
+    return;
+  }
+  if (node.goal.kind === 'count' && active.every((size) => openTurns(handOf(play, size).needles).size > 0)) {
+    // "Cont in this way until 6 sts rem" among short rows: their series goes on.
+    playAndSoOn(play, { type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until: node.goal, ending: node.ending, stated: [], span: node.span }, active);
+    for (const stated of node.stated) checkStated(play, stated, active, { before: [], node, label: null });
     return;
   }
   const before = play.hands.map(shown);

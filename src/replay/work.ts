@@ -2,9 +2,10 @@
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import { entryNamed } from '../../grammar/lexicon/index.ts';
 import { stitchUse } from '../../grammar/lexicon/use.ts';
-import type { Arrange, BindOff, Extent, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
+import type { Arrange, BindOff, Extent, Goal, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { joinBelow } from './edgings.ts';
+import { testsFor } from './goals.ts';
 import { type Held, heldSet } from './holders.ts';
 import { beginRow, borderOf, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
 import type { ObservationKind } from './replay.ts';
@@ -176,6 +177,8 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
 function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: number } | null {
   const inner = fixedUse(hands, step.children);
   if (inner === null) return null;
+  // Said of every double yarn over met on the way: two loops worked as two stitches change nothing.
+  if (step.everywhere === true) return inner.makes === 2 ? { takes: 0, makes: 0 } : null;
   const times = step.times ? (valueOf(hands, step.times.values) ?? 0) : 1;
   if (step.into === 'doubleYarnOver') return { takes: 2 * times, makes: Math.max(inner.makes, 0) * times };
   const takes = step.takes ? (valueOf(hands, step.takes.values) ?? 1) : 1;
@@ -557,6 +560,7 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     return repeatTimes(hands, step, use, passes);
   }
   beginRow(needles);
+  if (extent.kind === 'goal') return workToGoal(hands, step, extent.goal);
   let target = targetOf(hands, extent, step.span);
   if (target === null) return null;
   if (typeof target !== 'number') return target;
@@ -623,6 +627,33 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   return finish(passes);
 }
 
+/** "rep from * until all sts have been worked", with turns inside: whole passes, the last of which may end short. */
+function workToGoal(hands: Hands, step: Repeat, goal: Goal): Trouble | null {
+  const { needles } = hands;
+  const target = goal.kind === 'count' || goal.kind === 'marks' ? valueOf(hands, goal.count.values) : null;
+  const tests = testsFor(goal, target, needles);
+  const before = live(needles);
+  const lenient = hands.lenient === true;
+  if (tests === null) {
+    // To a length: one pass shows that it can be worked.
+    const trouble = workSteps(hands, step.children);
+    if (trouble === null && live(needles) !== before) hands.doubt = true;
+    return trouble;
+  }
+  hands.lenient = goal.kind === 'allWorked';
+  for (let pass = 0; pass < mostPasses; pass += 1) {
+    const [left, right] = [needles.left.n, needles.right.n];
+    const trouble = workSteps(hands, step.children);
+    if (trouble) return trouble;
+    if (tests[0]?.(needles) === true) {
+      hands.lenient = lenient;
+      return null;
+    }
+    if (needles.left.n === left && needles.right.n === right && live(needles) === before) return stopped('noProgress', step.span, { left });
+  }
+  return stopped('noProgress', step.span, { left: needles.left.n });
+}
+
 function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {
   const { needles } = hands;
   if (use !== null && step.once.length === 0 && step.ending === null) {
@@ -659,7 +690,13 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
     needles.stay = 'quarter';
     return null;
   }
+  if (!needles.begun && needles.left.n === 0 && needles.right.n > 0) {
+    // The turn at the end of the row before, said at the head of this one.
+    turn(needles, 'plain');
+    return null;
+  }
   beginRow(needles);
+  if (hands.row === true && hands.taken === 0 && hands.made === 0 && needles.right.n === 0 && needles.left.n > 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'turn' });
   if (step.leaving !== null) {
     const n = valueOf(hands, step.leaving.values);
     const have = needles.left.n;
@@ -898,6 +935,7 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
     }
     case 'round':
     case 'resumeRound': {
+      if (step.what === 'resumeRound' && needles.mode === 'flat') waitingBack(hands, step);
       if (needles.left.n === 0 && needles.right.n > 0) {
         needles.left = { n: needles.right.n, marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at) };
         needles.right = { n: 0, marks: [] };
@@ -952,7 +990,15 @@ function workOnly(hands: Hands, step: Only): Trouble | null {
   const { needles } = hands;
   const n = step.count === null ? null : valueOf(hands, step.count.values);
   const have = live(needles);
-  if (needles.mode === 'round') needles.mode = 'flat';
+  if (needles.mode === 'round') {
+    // The rows begin where the round began, on the right side.
+    if (needles.left.n === 0) {
+      needles.left = { n: have, marks: [] };
+      needles.right = { n: 0, marks: [] };
+    }
+    needles.mode = 'flat';
+    needles.side = 'RS';
+  }
   if (n === null || n >= have) return null;
   hands.held.push({ name: 'waiting', piece: hands.piece, rest: false, n: have - n, used: false });
   setLive(needles, n);
@@ -960,9 +1006,25 @@ function workOnly(hands: Hands, step: Only): Trouble | null {
   return null;
 }
 
+/** The stitches that waited while only some were worked in rows come back when the rounds go on. */
+function waitingBack(hands: Hands, step: Join): void {
+  const { needles } = hands;
+  const waiting = hands.held.find((set) => set.name === 'waiting' && !set.used);
+  if (waiting === undefined) return;
+  const have = live(needles);
+  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  if (n !== null && n === have) return;
+  waiting.used = true;
+  setLive(needles, have + waiting.n);
+  hands.divided = true;
+  if (n !== null && n !== have + waiting.n) hands.asides.push(stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have + waiting.n }, { when: 'before', what: 'round' }));
+}
+
 /** What the whole row leaves undone: stitches on the left needle with no turn. */
 export function unfinished(hands: Hands): number {
   const { needles } = hands;
+  // A pass between the turns of a round may end anywhere; the next round asks where it stands.
+  if (needles.suspended) return 0;
   if (hands.turned || needles.parts.length > 0 || !needles.begun) return 0;
-  return needles.left.n;
+  return needles.left.n - borderOf(needles);
 }

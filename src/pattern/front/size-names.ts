@@ -75,6 +75,12 @@ function bracketed(text: string): NameList | null {
     if (parts.length === 0 || !parts.every(isSizeName)) break;
     names.push(...parts);
     at = end + 1;
+    // "1 (2) 3 (4) 5": sizes by turns in and out of brackets.
+    const bare = parts.length === 1 ? /^\s{1,2}([A-Za-z0-9]{1,5})(?=\s{0,2}[([{]|\s*(?:[.,;\n]|$))/.exec(text.slice(at, at + 12)) : null;
+    if (bare !== null && isSizeName(bare[1]!)) {
+      names.push(bare[1]!);
+      at += bare[0].length;
+    }
   }
   return names.length > 1 && isSizeName(names[0]!) ? { names, length: at } : null;
 }
