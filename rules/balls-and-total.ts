@@ -1,5 +1,5 @@
-import type { Measure, Yarn } from '../src/pattern/front/front-matter.ts';
 import { sizeValue } from '../grammar/count.ts';
+import type { Measure, Yarn } from '../src/pattern/front/front-matter.ts';
 import { found } from './facts/blocks.ts';
 import { printed, valueAt } from './facts/units.ts';
 import { figures, inSizes, listed, sentence } from './facts/wording.ts';
@@ -34,9 +34,16 @@ function balls(context: Context, yarn: Yarn): Finding | null {
   if (few.length === 0) return null;
   const unit = both.total.unit;
   const ball = both.ball.values[0]!;
-  const sums = few.map((size, at) => `${printed(valueAt(both.total, size, sizes.length)!, unit)} at ${printed(ball, unit)} a ball take ${needs[at]} and not ${sizeValue(yarn.balls!, size)}`);
+  const sums = few.map(
+    (size, at) =>
+      `${printed(valueAt(both.total, size, sizes.length)!, unit)} at ${printed(ball, unit)} a ball take ${needs[at]} and not ${sizeValue(yarn.balls!, size)}`,
+  );
   const message = sentence(listed(sums.slice(0, 2)), `${inSizes(context.pattern.sizes, few)}.`, 'Round up, or correct the length.');
-  return found(context, ballsAndTotal, yarn.span, message, { sizes: sizes.length > 1 ? few : [], stated: few.map((size) => sizeValue(yarn.balls!, size)!), replayed: needs });
+  return found(context, ballsAndTotal, yarn.span, message, {
+    sizes: sizes.length > 1 ? few : [],
+    stated: few.map((size) => sizeValue(yarn.balls!, size)!),
+    replayed: needs,
+  });
 }
 
 /** A larger size that asks for less yarn than the one before it. */
@@ -46,7 +53,13 @@ function shrinks(context: Context, yarn: Yarn): Finding | null {
     const at = values.findIndex((value, size) => size > 0 && value !== null && values[size - 1] != null && value < values[size - 1]!);
     if (at < 0) continue;
     const names = context.pattern.sizes;
-    return found(context, ballsAndTotal, yarn.span, `The yarn grows with the size in ${figures(values)}, except from ${names[at - 1]} to ${names[at]}. Is ${values[at]} right?`, { sizes: [at] });
+    return found(
+      context,
+      ballsAndTotal,
+      yarn.span,
+      `The yarn grows with the size in ${figures(values)}, except from ${names[at - 1]} to ${names[at]}. Is ${values[at]} right?`,
+      { sizes: [at] },
+    );
   }
   return null;
 }
@@ -55,7 +68,8 @@ export const ballsAndTotal: Rule = {
   id: 'balls-and-total',
   level: 'query',
   title: 'The balls hold the yarn that is asked for',
-  meaning: 'The total length divided by the length of one ball, rounded up, is more than the number of balls; or a larger size has less yarn.',
+  meaning:
+    'The total length divided by the length of one ball, rounded up, is more than the number of balls; or a larger size has less yarn.',
   reason: 'The knitter runs out before the end, and the dye lot is gone.',
   needsReplay: false,
   wrong: {

@@ -3,7 +3,8 @@ import { found, stretches } from './facts/blocks.ts';
 import { printed } from './facts/units.ts';
 import type { Finding, Rule } from './rule.ts';
 
-const blocked = /\b(?:pin|pinned|pinning|block|blocked|blocking|pull|pulled|pulling|stretch|stretched|stretching|press|pressed|pressing)\b/i;
+const blocked =
+  /\b(?:pin|pinned|pinning|block|blocked|blocking|pull|pulled|pulling|stretch|stretched|stretching|press|pressed|pressing)\b/i;
 /** Further away than this the measure is of something else: a hem, a tail, the distance of a seam. */
 const nearby = 0.35;
 
@@ -44,12 +45,19 @@ Soak and pin the top edge to 76 cm.
   },
   check(context): readonly Finding[] {
     const parts = stretches(context);
-    const inWork = (measure: Measure): boolean => parts.some((one) => one.role === 'work' && one.start <= measure.span.start && measure.span.end <= one.end);
+    const inWork = (measure: Measure): boolean =>
+      parts.some((one) => one.role === 'work' && one.start <= measure.span.start && measure.span.end <= one.end);
     const { measures } = context.pattern.front;
     const promised = measures.flatMap((one) => one.measures).filter((one) => !inWork(one));
     return measures.flatMap((one) => {
       const [first] = one.measures;
-      if (first === undefined || !inWork(first) || !blocked.test(one.name) || !/\bto\s+$/.test(context.manuscript.source.slice(Math.max(0, first.span.start - 8), first.span.start))) return [];
+      if (
+        first === undefined ||
+        !inWork(first) ||
+        !blocked.test(one.name) ||
+        !/\bto\s+$/.test(context.manuscript.source.slice(Math.max(0, first.span.start - 8), first.span.start))
+      )
+        return [];
       const same = promised.filter((other) => other.unit === first.unit);
       const values = same.flatMap((other) => other.values).filter((value) => value !== null);
       const asked = first.values.filter((value) => value !== null);
@@ -59,11 +67,20 @@ Soak and pin the top edge to 76 cm.
       const nearest = values.reduce((best, other) => (Math.abs(other - value) < Math.abs(best - value) ? other : best));
       if (Math.abs(nearest - value) > nearest * nearby) return [];
       return [
-        found(context, blockingMeasures, first.span, `The piece is brought to ${printed(value, first.unit)} here; the measurements above give ${printed(nearest, first.unit)}. Which one is meant?`, {
-          stated: value,
-          replayed: nearest,
-          also: same.filter((other) => other.values.includes(nearest)).slice(0, 1).map((other) => other.span),
-        }),
+        found(
+          context,
+          blockingMeasures,
+          first.span,
+          `The piece is brought to ${printed(value, first.unit)} here; the measurements above give ${printed(nearest, first.unit)}. Which one is meant?`,
+          {
+            stated: value,
+            replayed: nearest,
+            also: same
+              .filter((other) => other.values.includes(nearest))
+              .slice(0, 1)
+              .map((other) => other.span),
+          },
+        ),
       ];
     });
   },

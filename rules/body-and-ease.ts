@@ -56,7 +56,11 @@ Row 1: Knit.
     const finished = measures.find((one) => one.kind === 'finished' && girth.test(one.name) && whole(one));
     // "Shown with 5 cm of ease" speaks of one sample and one wearer.
     const source = context.manuscript.source;
-    const ease = measures.find((one) => easeWord.test(one.name) && !/\b(?:shown|modelled|modeled|sample|worn|about|approx)/i.test(source.slice(Math.max(0, one.span.start - 60), one.span.end)));
+    const ease = measures.find(
+      (one) =>
+        easeWord.test(one.name) &&
+        !/\b(?:shown|modelled|modeled|sample|worn|about|approx)/i.test(source.slice(Math.max(0, one.span.start - 60), one.span.end)),
+    );
     if (fit === undefined || finished === undefined || ease === undefined) return [];
     for (const amount of ease.measures) {
       const body = fit.measures.find((one) => one.unit === amount.unit);
@@ -64,7 +68,11 @@ Row 1: Knit.
       if (body === undefined || made === undefined || amount.upper !== null) continue;
       const room = Math.max(stepOf(body), stepOf(made)) / 2 + 0.01;
       const off = sizes.flatMap((_, size) => {
-        const [low, ease1, total] = [valueAt(body, size, sizes.length), valueAt(amount, size, sizes.length), valueAt(made, size, sizes.length)];
+        const [low, ease1, total] = [
+          valueAt(body, size, sizes.length),
+          valueAt(amount, size, sizes.length),
+          valueAt(made, size, sizes.length),
+        ];
         if (low === null || ease1 === null || total === null) return [];
         const high = body.upper?.[size] ?? low;
         return total < low + ease1 - room || total > high + ease1 + room ? [{ size, low, ease1, total }] : [];
@@ -74,7 +82,20 @@ Row 1: Knit.
       const unit = amount.unit;
       const sum = `${printed(first.low, unit)} + ${printed(first.ease1, unit)} of ease = ${printed(first.low + first.ease1, unit)}, and the finished measure is ${printed(first.total, unit)}`;
       const named = off.map((one) => one.size);
-      return [found(context, bodyAndEase, made.span, sentence(sum, `${inSizes(sizes, [first.size])}.`, off.length > 1 && `${off.length - 1} other ${off.length === 2 ? 'size differs' : 'sizes differ'} too.`, 'Which of the three is meant?'), { sizes: sizes.length > 1 ? named : [], also: [body.span, amount.span] })];
+      return [
+        found(
+          context,
+          bodyAndEase,
+          made.span,
+          sentence(
+            sum,
+            `${inSizes(sizes, [first.size])}.`,
+            off.length > 1 && `${off.length - 1} other ${off.length === 2 ? 'size differs' : 'sizes differ'} too.`,
+            'Which of the three is meant?',
+          ),
+          { sizes: sizes.length > 1 ? named : [], also: [body.span, amount.span] },
+        ),
+      ];
     }
     return [];
   },

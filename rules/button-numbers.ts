@@ -1,4 +1,4 @@
-import { sizeValue, type Sized } from '../grammar/count.ts';
+import { type Sized, sizeValue } from '../grammar/count.ts';
 import { found } from './facts/blocks.ts';
 import { numbersBefore } from './facts/numbers-told.ts';
 import { figures, inSizes, sentence } from './facts/wording.ts';
@@ -60,7 +60,18 @@ Row 1: Knit.
     const has = wrong.map((size) => Math.max(...buttons.map((one) => at(one.count!, size))));
     const place = told.find((one) => at(one.values, wrong[0]!) === needs[0])!;
     const line = context.manuscript.place(place.span.start).line;
-    const message = sentence(`${figures(has)} ${has.every((one) => one === 1) ? 'button is' : 'buttons are'} listed, and line ${line} speaks of ${figures(needs)}`, `${inSizes(context.pattern.sizes, wrong)}.`, 'How many are there?');
-    return [found(context, buttonNumbers, first.span, message, { sizes: sizes.length > 1 ? wrong : [], stated: has, replayed: needs, also: [place.span] })];
+    const message = sentence(
+      `${figures(has)} ${has.every((one) => one === 1) ? 'button is' : 'buttons are'} listed, and line ${line} speaks of ${figures(needs)}`,
+      `${inSizes(context.pattern.sizes, wrong)}.`,
+      'How many are there?',
+    );
+    return [
+      found(context, buttonNumbers, first.span, message, {
+        sizes: sizes.length > 1 ? wrong : [],
+        stated: has,
+        replayed: needs,
+        also: [place.span],
+      }),
+    ];
   },
 };

@@ -5,7 +5,8 @@ import type { Context, Finding, Rule } from './rule.ts';
 
 /** Letters and symbols that stand for a yarn: MC, CC2, A. */
 const symbol = /^(?:MC|CC\d?|MS|[A-H]|C\d)$/;
-const called = /\b(?:[Ww]ith|[Uu]sing|[Ii]n|[Yy]arn|[Cc]olou?r|[Ss]hade|[Cc]hange to|[Jj]oin(?: in)?|[Bb]reak(?: off)?|[Cc]ut)\s(MC|CC\d?|MS|[A-H]|C\d)\b(?!['’.-]?\s?(?:row|rnd|needle|chart|size))/g;
+const called =
+  /\b(?:[Ww]ith|[Uu]sing|[Ii]n|[Yy]arn|[Cc]olou?r|[Ss]hade|[Cc]hange to|[Jj]oin(?: in)?|[Bb]reak(?: off)?|[Cc]ut)\s(MC|CC\d?|MS|[A-H]|C\d)\b(?!['’.-]?\s?(?:row|rnd|needle|chart|size))/g;
 
 /** Letters and MC, CC are two ways of naming; a letter in a draft of MC and CC names a chart or a marker. */
 const symbolKind = (name: string): 'letter' | 'role' => (/^[A-H]$/.test(name) ? 'letter' : 'role');
@@ -74,15 +75,30 @@ Row 2: With MC, knit.
     const uses = calledIn(context);
     const findings: Finding[] = [];
     for (const use of uses) {
-      if (known.includes(use.name) || findings.some((one) => one.message.startsWith(`"${use.name}"`)) || symbolKind(use.name) !== symbolKind(known[0]!)) continue;
-      findings.push(found(context, coloursListed, use.span, `"${use.name}" is used here, and the materials list ${listed(known)}. Which yarn is meant?`));
+      if (
+        known.includes(use.name) ||
+        findings.some((one) => one.message.startsWith(`"${use.name}"`)) ||
+        symbolKind(use.name) !== symbolKind(known[0]!)
+      )
+        continue;
+      findings.push(
+        found(
+          context,
+          coloursListed,
+          use.span,
+          `"${use.name}" is used here, and the materials list ${listed(known)}. Which yarn is meant?`,
+        ),
+      );
     }
     const said = new Set(uses.map((use) => use.name));
     if (said.size === 0) return findings;
     for (const yarn of yarns) {
       const name = yarn.colour!;
       const elsewhere = stretches(context).some((one) => one.role === 'work' && new RegExp(`\\b${name}\\b`).test(one.text));
-      if (!elsewhere) findings.push(found(context, coloursListed, yarn.span, `The materials list yarn ${name}, and no instruction uses it. Where does it come in?`));
+      if (!elsewhere)
+        findings.push(
+          found(context, coloursListed, yarn.span, `The materials list yarn ${name}, and no instruction uses it. Where does it come in?`),
+        );
     }
     return findings;
   },

@@ -2,7 +2,31 @@ import { found, stretches } from './facts/blocks.ts';
 import type { Finding, Rule } from './rule.ts';
 
 /** Words that never stand twice in a row; "to to", "k1 k1" and "that that" may be meant. */
-const never = new Set(['the', 'and', 'of', 'a', 'an', 'in', 'for', 'with', 'from', 'is', 'are', 'at', 'as', 'on', 'or', 'sts', 'row', 'rows', 'rnd', 'round', 'next', 'last', 'every']);
+const never = new Set([
+  'the',
+  'and',
+  'of',
+  'a',
+  'an',
+  'in',
+  'for',
+  'with',
+  'from',
+  'is',
+  'are',
+  'at',
+  'as',
+  'on',
+  'or',
+  'sts',
+  'row',
+  'rows',
+  'rnd',
+  'round',
+  'next',
+  'last',
+  'every',
+]);
 
 export const doubledWords: Rule = {
   id: 'doubled-words',
@@ -34,7 +58,9 @@ Row 1: Knit to the end.
         .map((match) => {
           const start = stretch.start + match.index;
           const first = match[1]!.length;
-          return found(context, doubledWords, { start, end: start + match[0].length }, `"${match[1]}" stands twice.`, { fix: { span: { start: start + first, end: start + match[0].length }, text: '' } });
+          return found(context, doubledWords, { start, end: start + match[0].length }, `"${match[1]}" stands twice.`, {
+            fix: { span: { start: start + first, end: start + match[0].length }, text: '' },
+          });
         }),
     );
   },

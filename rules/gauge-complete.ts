@@ -35,9 +35,20 @@ Row 1: Knit.
     if (first === undefined) return [];
     const missing: string[] = [];
     if (gauges.every((one) => one.stitches === null)) missing.push('stitches');
-    if (gauges.every((one) => one.rows === null)) missing.push('rows');
+    // Two rows of garter stitch are as high as a stitch is wide; nobody counts them.
+    if (gauges.every((one) => one.rows === null && !/\bgarter\b/i.test(one.fabric ?? ''))) missing.push('rows');
     if (gauges.every((one) => one.over.length === 0)) missing.push('the length they are counted over');
     if (missing.length === 0 || missing.length === 3) return [];
-    return [found(context, gaugeComplete, first.span, `The gauge does not give ${listed(missing)}. How many are meant?`.replace('the length they are counted over. How many are meant?', 'the length it is counted over. Over how much is it?'))];
+    return [
+      found(
+        context,
+        gaugeComplete,
+        first.span,
+        `The gauge does not give ${listed(missing)}. How many are meant?`.replace(
+          'the length they are counted over. How many are meant?',
+          'the length it is counted over. Over how much is it?',
+        ),
+      ),
+    ];
   },
 };

@@ -9,7 +9,8 @@ import { gaugePercent } from './tables/units.ts';
 const perInchRoom = 0.25;
 
 const sameCloth = (one: Gauge, other: Gauge): boolean =>
-  (one.fabric === null || other.fabric === null || one.fabric.toLowerCase() === other.fabric.toLowerCase()) && (one.needle === null || other.needle === null || one.needle === other.needle);
+  (one.fabric === null || other.fabric === null || one.fabric.toLowerCase() === other.fabric.toLowerCase()) &&
+  (one.needle === null || other.needle === null || one.needle === other.needle);
 
 export const gaugeInTwoUnits: Rule = {
   id: 'gauge-in-two-units',
@@ -52,7 +53,15 @@ Row 1: Knit.
         const room = Math.max((own.per * gaugePercent) / 100, perInchRoom / (inches.over[0]!.values[0] ?? 1));
         if (converted.some((each) => Math.abs(each.per - own.per) <= room + 1e-9)) continue;
         const second = other.span;
-        findings.push(found(context, gaugeInTwoUnits, second, `${converted[0]!.words} come to ${figure(converted[0]!.per)} sts to the inch, and ${own.words} to ${figure(own.per)}. Which gauge is meant?`, { also: [one.span] }));
+        findings.push(
+          found(
+            context,
+            gaugeInTwoUnits,
+            second,
+            `${converted[0]!.words} come to ${figure(converted[0]!.per)} sts to the inch, and ${own.words} to ${figure(own.per)}. Which gauge is meant?`,
+            { also: [one.span] },
+          ),
+        );
       }
     }
     return findings;

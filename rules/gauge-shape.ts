@@ -35,10 +35,25 @@ Row 1: Knit.
   },
   check(context): readonly Finding[] {
     return context.pattern.front.gauges.flatMap((gauge) => {
-      if (gauge.stitches === null || gauge.rows === null || gauge.fabric === null || gauge.blocked || !plainFabric.test(gauge.fabric) || /\b(?:stranded|colou?rwork|lace|rib|garter)\b/i.test(gauge.fabric)) return [];
+      if (
+        gauge.stitches === null ||
+        gauge.rows === null ||
+        gauge.fabric === null ||
+        gauge.blocked ||
+        !plainFabric.test(gauge.fabric) ||
+        /\b(?:stranded|colou?rwork|lace|rib|garter)\b/i.test(gauge.fabric)
+      )
+        return [];
       const ratio = gauge.rows / gauge.stitches;
       if (ratio >= rowsPerStitch.low && ratio <= rowsPerStitch.high) return [];
-      return [found(context, gaugeShape, gauge.span, `${figure(gauge.rows)} rows to ${figure(gauge.stitches)} sts are ${figure(ratio)} rows to a stitch; stocking stitch has ${rowsPerStitch.low} to ${rowsPerStitch.high}. Is one of the two misprinted?`)];
+      return [
+        found(
+          context,
+          gaugeShape,
+          gauge.span,
+          `${figure(gauge.rows)} rows to ${figure(gauge.stitches)} sts are ${figure(ratio)} rows to a stitch; stocking stitch has ${rowsPerStitch.low} to ${rowsPerStitch.high}. Is one of the two misprinted?`,
+        ),
+      ];
     });
   },
 };

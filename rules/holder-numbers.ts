@@ -1,9 +1,9 @@
+import type { Span } from '../src/manuscript/manuscript.ts';
 import { found } from './facts/blocks.ts';
 import { holderTool } from './facts/tools.ts';
 import { walkPattern } from './facts/walk.ts';
 import { counted } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
-import type { Span } from '../src/manuscript/manuscript.ts';
 
 export const holderNumbers: Rule = {
   id: 'holder-numbers',
@@ -60,7 +60,12 @@ Slip 40 sts onto a holder.
     const { notions } = context.pattern.front;
     const holders = notions.filter((notion) => notion.name === 'stitch holder');
     // Waste yarn and pins hold as many sets as the knitter likes.
-    if (holders.length === 0 || holders.some((one) => one.count === null || one.count.length > 1) || notions.some((one) => one.name === 'waste yarn' || one.name === 'safety pin')) return [];
+    if (
+      holders.length === 0 ||
+      holders.some((one) => one.count === null || one.count.length > 1) ||
+      notions.some((one) => one.name === 'waste yarn' || one.name === 'safety pin')
+    )
+      return [];
     const listed = holders.reduce((sum, one) => sum + (one.count![0] ?? 0), 0);
     const source = context.manuscript.source;
     let full = 0;
@@ -75,6 +80,14 @@ Slip 40 sts onto a holder.
       last = node.span;
     });
     if (last === null || most <= listed) return [];
-    return [found(context, holderNumbers, last, `This is the ${most === 2 ? 'second' : most === 3 ? 'third' : `${most}th`} set of stitches on a holder at once, and the materials list ${counted(listed, 'holder')}. Are ${most} needed?`, { stated: listed, replayed: most, also: [holders[0]!.span] })];
+    return [
+      found(
+        context,
+        holderNumbers,
+        last,
+        `This is the ${most === 2 ? 'second' : most === 3 ? 'third' : `${most}th`} set of stitches on a holder at once, and the materials list ${counted(listed, 'holder')}. Are ${most} needed?`,
+        { stated: listed, replayed: most, also: [holders[0]!.span] },
+      ),
+    ];
   },
 };

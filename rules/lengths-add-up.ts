@@ -57,7 +57,8 @@ function claims(context: Context): readonly Claim[] {
       if (speaksOf(stated.name, one.part)) found.push({ whole, wholeName: stated.name, parts: [one] });
       if (!/\blength\b/i.test(stated.name) || /\b(?:sleeve|foot|leg|arm)\b/i.test(stated.name)) continue;
       for (const other of worked.slice(at + 1)) {
-        if (other.piece === one.piece && other.measure.unit === one.measure.unit && other.part !== one.part) found.push({ whole, wholeName: stated.name, parts: [one, other] });
+        if (other.piece === one.piece && other.measure.unit === one.measure.unit && other.part !== one.part)
+          found.push({ whole, wholeName: stated.name, parts: [one, other] });
       }
       if (!/sleeve|hood|cord/.test(one.part)) found.push({ whole, wholeName: stated.name, parts: [one] });
     }
@@ -65,7 +66,8 @@ function claims(context: Context): readonly Claim[] {
   // Sister pieces are worked to the same lengths.
   for (const [at, one] of worked.entries()) {
     for (const other of worked.slice(at + 1)) {
-      if (other.part === one.part && other.piece !== one.piece && other.measure.unit === one.measure.unit && other.from === one.from) found.push({ whole: one.measure, wholeName: `the ${one.part} before`, parts: [other] });
+      if (other.part === one.part && other.piece !== one.piece && other.measure.unit === one.measure.unit && other.from === one.from)
+        found.push({ whole: one.measure, wholeName: `the ${one.part} before`, parts: [other] });
     }
   }
   return found;
@@ -119,9 +121,16 @@ Work straight until armhole measures 19 (20, 21) cm. Cast off.
     const wrong = pairFaults(context.pattern.front.pairs).flatMap((fault) => [fault.pair.first.span, fault.pair.second.span]);
     const isWrong = (measure: Measure): boolean => wrong.some((span) => span.start < measure.span.end && measure.span.start < span.end);
     const all = claims(context).filter((claim) => !isWrong(claim.whole) && !claim.parts.some((part) => isWrong(part.measure)));
-    const fits = (claim: Claim): boolean => differences(context, claim.whole, claim.parts.map((part) => part.measure)).every((value) => value === null || Math.abs(value) <= same(claim.whole.unit) / 2);
+    const fits = (claim: Claim): boolean =>
+      differences(
+        context,
+        claim.whole,
+        claim.parts.map((part) => part.measure),
+      ).every((value) => value === null || Math.abs(value) <= same(claim.whole.unit) / 2);
     // A length that another sum confirms in every size is right.
-    const sure = new Set(all.filter(fits).flatMap((claim) => [claim.whole.span.start, ...claim.parts.map((part) => part.measure.span.start)]));
+    const sure = new Set(
+      all.filter(fits).flatMap((claim) => [claim.whole.span.start, ...claim.parts.map((part) => part.measure.span.start)]),
+    );
     const findings: Finding[] = [];
     const told = new Set<string>();
     for (const claim of all) {
@@ -139,7 +148,11 @@ Work straight until armhole measures 19 (20, 21) cm. Cast off.
       const total = measures.reduce((sum, one) => sum + valueAt(one, size, count)!, 0);
       const stated = valueAt(claim.whole, size, count)!;
       const sum = each.length > 1 ? `${each.join(' + ')} = ${printed(total, unit)}` : each[0]!;
-      const message = sentence(`${sum}, but "${claim.wholeName}" is ${printed(stated, unit)}`, `${inSizes(context.pattern.sizes, [size])}.`, 'The other sizes agree. Which one is right?');
+      const message = sentence(
+        `${sum}, but "${claim.wholeName}" is ${printed(stated, unit)}`,
+        `${inSizes(context.pattern.sizes, [size])}.`,
+        'The other sizes agree. Which one is right?',
+      );
       findings.push(found(context, lengthsAddUp, last.span, message, { sizes: [size], stated, replayed: total, also: [claim.whole.span] }));
     }
     return findings;

@@ -11,7 +11,8 @@ function mostAtOnce(statements: readonly Statement[]): { readonly most: number; 
   let most = 0;
   let last: Marker | null = null;
   walk(statements, (node) => {
-    if (node.type === 'repeat' || node.type === 'atSameTime' || node.type === 'sizeBlock') walk([node as Statement], (inner) => repeated.add(inner));
+    if (node.type === 'repeat' || node.type === 'atSameTime' || node.type === 'sizeBlock')
+      walk([node as Statement], (inner) => repeated.add(inner));
     if (node.type !== 'marker' || repeated.has(node)) return;
     if (node.op === 'place' && !node.atRow) on += 1;
     if (node.op === 'remove' || node.op === 'replace') on = 0;
@@ -38,6 +39,8 @@ Notions: 1 stitch marker, tapestry needle
 Cast on 9 sts.
 
 Row 1: K3, pm, k3, pm, k3.
+
+Row 2: P3, sm, p3, sm, p3.
 `,
   },
   right: {
@@ -48,6 +51,8 @@ Notions: 2 stitch markers, tapestry needle
 Cast on 9 sts.
 
 Row 1: K3, pm, k3, pm, k3.
+
+Row 2: P3, sm, p3, sm, p3.
 `,
   },
   check(context): readonly Finding[] {
@@ -59,7 +64,15 @@ Row 1: K3, pm, k3, pm, k3.
       const statements = context.pattern.sections.filter((section) => section.piece === piece).flatMap((section) => section.statements);
       const { most, last } = mostAtOnce(statements);
       if (last === null || most <= listed) continue;
-      return [found(context, markerNumbers, last.span, `This is marker ${most} on the needle, and the materials list ${counted(listed, 'marker')}. Are ${most} needed?`, { stated: listed, replayed: most, also: [markers[0]!.span] })];
+      return [
+        found(
+          context,
+          markerNumbers,
+          last.span,
+          `This is marker ${most} on the needle, and the materials list ${counted(listed, 'marker')}. Are ${most} needed?`,
+          { stated: listed, replayed: most, also: [markers[0]!.span] },
+        ),
+      ];
     }
     return [];
   },

@@ -18,7 +18,10 @@ function ask(context: Context, thing: string, seen: readonly Seen[], wanted: str
   if (mixed === null || first === undefined) return null;
   const words = excerpt(context.manuscript.source, first.span, 32);
   const usual = shown[mixed.usual] ?? mixed.usual;
-  const message = wanted === null ? `${thing}: "${words}" here, and ${usual} in ${mixed.usualCount} other places. Keep to one form.` : `${thing}: "${words}" here, and the house writes ${usual}.`;
+  const message =
+    wanted === null
+      ? `${thing}: "${words}" here, and ${usual} in ${mixed.usualCount} other places. Keep to one form.`
+      : `${thing}: "${words}" here, and the house writes ${usual}.`;
   return found(context, mixedForms, first.span, message, { also: mixed.odd.slice(1).map((one) => one.span) });
 }
 

@@ -45,14 +45,27 @@ Cast off all sts.
   },
   check(context): readonly Finding[] {
     const { us, uk, dangerous } = dialectOf(context);
-    const findings = dangerous.slice(0, 1).map((pair) => found(context, mixedTerms, pair.uk.span, `Both "${pair.us.words}" and "${pair.uk.words}" are used. ${pair.note} Which fabric is meant?`, { level: 'query', also: [pair.us.span] }));
+    const findings = dangerous
+      .slice(0, 1)
+      .map((pair) =>
+        found(
+          context,
+          mixedTerms,
+          pair.uk.span,
+          `Both "${pair.us.words}" and "${pair.uk.words}" are used. ${pair.note} Which fabric is meant?`,
+          { level: 'query', also: [pair.us.span] },
+        ),
+      );
     const { terms } = context.house;
     const odd = terms === 'US' ? uk : terms === 'UK' ? us : us.length < uk.length ? us : uk;
     const [first] = odd;
     if (first === undefined || (terms === null && (us.length === 0 || uk.length === 0))) return findings;
     const whose = odd === us ? 'American' : 'British';
     const other = odd === us ? 'British' : 'American';
-    const message = terms === null ? `${words(odd)}: ${whose}, in a draft with ${other} terms (${words(odd === us ? uk : us)}). Keep to one.` : `${words(odd)}: ${whose}, and the house writes ${other} terms.`;
+    const message =
+      terms === null
+        ? `${words(odd)}: ${whose}, in a draft with ${other} terms (${words(odd === us ? uk : us)}). Keep to one.`
+        : `${words(odd)}: ${whose}, and the house writes ${other} terms.`;
     return [...findings, found(context, mixedTerms, first.span, message, { also: odd.slice(1).map((one) => one.span) })];
   },
 };

@@ -14,7 +14,10 @@ const lengthOf = (needle: Needle): number | null => {
 };
 
 /** Fewest stitches that are worked in rounds before other needles are named, and the most that lie on the needle at all. */
-function extremes(context: Context): { readonly start: Held | null; readonly most: { readonly held: Held; readonly count: number } | null } {
+function extremes(context: Context): {
+  readonly start: Held | null;
+  readonly most: { readonly held: Held; readonly count: number } | null;
+} {
   const held = heldCounts(context);
   const first = held.filter((one) => inRounds(context, one)).sort((one, other) => one.first.span.start - other.first.span.start)[0] ?? null;
   const most = held.map((one) => ({ held: one, count: Math.max(...one.counts) })).sort((one, other) => other.count - one.count)[0] ?? null;
@@ -63,7 +66,9 @@ Cast off.
     const gauge = gauges.length === 1 ? gauges[0]! : null;
     const density = gauge === null ? undefined : densities(gauge, 'stitches', 'cm')[0];
     // With double-pointed needles at hand, or a long cable for the loop method, any number can be worked.
-    const others = needles.some((needle) => needle.kind === 'doublePointed' || needle.kind === 'spare') || /magic loop|small[- ]circumference|loop method|two circulars?/i.test(context.manuscript.source);
+    const others =
+      needles.some((needle) => needle.kind === 'doublePointed' || needle.kind === 'spare') ||
+      /magic loop|small[- ]circumference|loop method|two circulars?/i.test(context.manuscript.source);
     if (circulars.length === 0 || density === undefined || lengths.some((length) => length === null)) return [];
     const { start, most } = extremes(context);
     const [shortest, longest] = [Math.min(...(lengths as number[])), Math.max(...(lengths as number[]))];
@@ -71,11 +76,25 @@ Cast off.
     if (start !== null && !others) {
       const round = Math.max(...start.counts) / density.per;
       if (round * circularStretch < shortest) {
-        return [found(context, needleLength, place, `${counted(Math.max(...start.counts), 'st')} are ${rounded(round, 'cm')} round at ${density.words}, and the shortest circular needle listed is ${rounded(shortest, 'cm')}. Is a shorter one, or a set of double-pointed needles, meant?`)];
+        return [
+          found(
+            context,
+            needleLength,
+            place,
+            `${counted(Math.max(...start.counts), 'st')} are ${rounded(round, 'cm')} round at ${density.words}, and the shortest circular needle listed is ${rounded(shortest, 'cm')}. Is a shorter one, or a set of double-pointed needles, meant?`,
+          ),
+        ];
       }
     }
     if (most !== null && most.count / density.per > longest * circularCrowding) {
-      return [found(context, needleLength, place, `${counted(most.count, 'st')} are ${rounded(most.count / density.per, 'cm')} wide at ${density.words}: more than ${circularCrowding} times the longest needle listed, ${rounded(longest, 'cm')}. Is a longer one needed?`)];
+      return [
+        found(
+          context,
+          needleLength,
+          place,
+          `${counted(most.count, 'st')} are ${rounded(most.count / density.per, 'cm')} wide at ${density.words}: more than ${circularCrowding} times the longest needle listed, ${rounded(longest, 'cm')}. Is a longer one needed?`,
+        ),
+      ];
     }
     return [];
   },

@@ -1,7 +1,7 @@
 import { found } from './facts/blocks.ts';
+import { figure, listed } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
 import { checkNeedlePair, needleSizes } from './tables/needles.ts';
-import { figure, listed } from './facts/wording.ts';
 
 const systems = [
   { system: 'us', name: 'US' },
@@ -19,7 +19,8 @@ export const needleSizesRule: Rule = {
   level: 'error',
   title: 'Metric, US and UK needle sizes name the same needle',
   meaning: 'Two sizes printed for one needle belong to two different needles in the published conversion charts.',
-  reason: 'A knitter takes whichever number is printed on the needles at hand; with the wrong one the whole piece comes out in another size.',
+  reason:
+    'A knitter takes whichever number is printed on the needles at hand; with the wrong one the whole piece comes out in another size.',
   needsReplay: false,
   wrong: {
     draft: `# Kelp Square

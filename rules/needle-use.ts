@@ -5,8 +5,16 @@ import type { Context, Finding, Rule } from './rule.ts';
 
 /** Words of a needle's role, as far as they could be met again: "for the ribbing", "edgings". */
 const namedAgain = (context: Context, words: string): boolean => {
-  const stem = words.toLowerCase().replace(/[^a-z ]/g, '').split(' ').filter((word) => word.length > 3)[0]?.slice(0, 5);
-  return stem !== undefined && stretches(context).some((one) => one.role === 'work' && one.text.toLowerCase().includes(stem) && /\bneedles?|\bdpns?/i.test(one.text));
+  const stem = words
+    .toLowerCase()
+    .replace(/[^a-z ]/g, '')
+    .split(' ')
+    .filter((word) => word.length > 3)[0]
+    ?.slice(0, 5);
+  return (
+    stem !== undefined &&
+    stretches(context).some((one) => one.role === 'work' && one.text.toLowerCase().includes(stem) && /\bneedles?|\bdpns?/i.test(one.text))
+  );
 };
 
 export const needleUse: Rule = {
@@ -55,7 +63,14 @@ Row 2: Knit.
     for (const use of uses) {
       if (sizes.includes(use.mm) || asked.has(use.mm)) continue;
       asked.add(use.mm);
-      findings.push(found(context, needleUse, use.span, `${figure(use.mm)} mm needles are used here, and the materials list ${all}. Which size is meant?`));
+      findings.push(
+        found(
+          context,
+          needleUse,
+          use.span,
+          `${figure(use.mm)} mm needles are used here, and the materials list ${all}. Which size is meant?`,
+        ),
+      );
     }
     const used = new Set(uses.map((use) => use.mm));
     if (sizes.length < 2 || used.size === 0) return findings;
@@ -64,9 +79,20 @@ Row 2: Knit.
       if (mm === null || used.has(mm) || asked.has(-mm)) continue;
       if (role !== null && namedAgain(context, role)) continue;
       // A needle of another kind may be meant by its kind alone: "change to dpns".
-      if (needle.kind === 'doublePointed' && stretches(context).some((one) => one.role === 'work' && /\bdpns?\b|double[- ]pointed/i.test(one.text))) continue;
+      if (
+        needle.kind === 'doublePointed' &&
+        stretches(context).some((one) => one.role === 'work' && /\bdpns?\b|double[- ]pointed/i.test(one.text))
+      )
+        continue;
       asked.add(-mm);
-      findings.push(found(context, needleUse, needle.span, `The materials list ${figure(mm)} mm needles, and no instruction changes to them. Where are they used?`));
+      findings.push(
+        found(
+          context,
+          needleUse,
+          needle.span,
+          `The materials list ${figure(mm)} mm needles, and no instruction changes to them. Where are they used?`,
+        ),
+      );
     }
     return findings;
   },

@@ -17,11 +17,22 @@ function rowsOfPiece(context: Context): readonly number[] | null {
   const { pattern, replay } = context;
   const pieces = new Set(replay.entries.map((entry) => pattern.sections[entry.section]?.piece ?? null));
   const casts = replay.entries.filter((entry) => entry.node.type === 'castOn').length;
-  if (pattern.reading.notRead.length > 0 || casts !== 1 || (pieces.size > 1 && replay.entries.some((entry) => entry.node.type === 'pickUp'))) return null;
+  if (
+    pattern.reading.notRead.length > 0 ||
+    casts !== 1 ||
+    (pieces.size > 1 && replay.entries.some((entry) => entry.node.type === 'pickUp'))
+  )
+    return null;
   const rows = new Array<number>(pattern.sizes.length).fill(0);
   for (const entry of replay.entries) {
     const { node } = entry;
-    if (node.type === 'turn' || node.type === 'refer' || (node.type === 'until' && node.goal.kind === 'measure') || (node.type === 'repeatRows' && node.until?.kind === 'measure')) return null;
+    if (
+      node.type === 'turn' ||
+      node.type === 'refer' ||
+      (node.type === 'until' && node.goal.kind === 'measure') ||
+      (node.type === 'repeatRows' && node.until?.kind === 'measure')
+    )
+      return null;
     if (entry.unit === 'step') continue;
     for (const size of rows.keys()) if (entry.after[size] !== null || entry.before[size] !== null) rows[size]! += entry.times;
   }
@@ -70,7 +81,13 @@ Cast off.
     if (gauge === null || rows === null) return [];
     const wrong = pairFaults(pairs).flatMap((fault) => [fault.pair.first.span.start, fault.pair.second.span.start]);
     return measures.flatMap((name) => {
-      if (name.kind !== 'finished' || !whole.test(name.name) || partial.test(name.name) || name.measures.some((one) => wrong.includes(one.span.start))) return [];
+      if (
+        name.kind !== 'finished' ||
+        !whole.test(name.name) ||
+        partial.test(name.name) ||
+        name.measures.some((one) => wrong.includes(one.span.start))
+      )
+        return [];
       const measure: Measure | undefined = name.measures.find((one) => one.unit === 'cm') ?? name.measures.find((one) => one.unit === 'in');
       const density = measure === undefined ? undefined : densities(gauge, 'rows', measure.unit)[0];
       if (measure === undefined || density === undefined) return [];
@@ -85,8 +102,18 @@ Cast off.
       const [first] = off;
       if (first === undefined) return [];
       const counted = `${rows[first.size]!} ${(gauge.unit ?? 'rows') === 'rounds' ? 'rnds' : 'rows'}`;
-      const message = sentence(`At ${density.words}, ${counted} are ${rounded(first.made, measure.unit)} and not ${printed(first.stated, measure.unit)}`, `${inSizes(sizes, [first.size])}.`, 'Which is right: the gauge, the length or the number of rows?');
-      return [found(context, rowsAndGauge, measure.span, message, { sizes: sizes.length > 1 ? off.map((one) => one.size) : [], stated: off.map((one) => one.stated), replayed: off.map((one) => Math.round(one.made * 10) / 10) })];
+      const message = sentence(
+        `At ${density.words}, ${counted} are ${rounded(first.made, measure.unit)} and not ${printed(first.stated, measure.unit)}`,
+        `${inSizes(sizes, [first.size])}.`,
+        'Which is right: the gauge, the length or the number of rows?',
+      );
+      return [
+        found(context, rowsAndGauge, measure.span, message, {
+          sizes: sizes.length > 1 ? off.map((one) => one.size) : [],
+          stated: off.map((one) => one.stated),
+          replayed: off.map((one) => Math.round(one.made * 10) / 10),
+        }),
+      ];
     });
   },
 };

@@ -31,7 +31,12 @@ function neckLikeBust(context: Context): Finding | null {
     if (other === undefined || one.values.length < sizesToJudge || one.values.length !== other.values.length) continue;
     const [grown, by] = [growth(one), growth(other)];
     if (grown === null || by === null || by <= 0 || grown / by <= neckShare) return null;
-    return found(context, sizesGrow, one.span, `The neck grows by ${printed(grown, one.unit)} from the first size to the last, the bust by ${printed(by, other.unit)}. Bodies differ far less at the neck: is it graded like the bust?`);
+    return found(
+      context,
+      sizesGrow,
+      one.span,
+      `The neck grows by ${printed(grown, one.unit)} from the first size to the last, the bust by ${printed(by, other.unit)}. Bodies differ far less at the neck: is it graded like the bust?`,
+    );
   }
   return null;
 }
@@ -81,7 +86,13 @@ Row 1: Knit.
       if (measure === undefined) return [];
       const at = dip(measure.values)!;
       return [
-        found(context, sizesGrow, measure.span, `"${one.name}" falls from ${printed(measure.values[at - 1]!, measure.unit)} in size ${names[at - 1]} to ${printed(measure.values[at]!, measure.unit)} in size ${names[at]}, and grows otherwise. Is one of the two misprinted?`, { sizes: [at] }),
+        found(
+          context,
+          sizesGrow,
+          measure.span,
+          `"${one.name}" falls from ${printed(measure.values[at - 1]!, measure.unit)} in size ${names[at - 1]} to ${printed(measure.values[at]!, measure.unit)} in size ${names[at]}, and grows otherwise. Is one of the two misprinted?`,
+          { sizes: [at] },
+        ),
       ];
     });
     const neck = neckLikeBust(context);

@@ -33,8 +33,17 @@ Row 1: Knit.
     if (sizes === null || sizes.names.length < 2 || !['line', 'table', 'directive', 'yaml', 'note'].includes(sizes.from ?? '')) return [];
     // Ages, and chest sizes used as names, say something by themselves.
     if (sizes.names.some((name) => /\d\s?(?:years?|months?|cm|in\b|")|^\d{2,3}$/.test(name))) return [];
-    const lengths = measures.flatMap((one) => one.measures).filter((one) => (one.unit === 'cm' || one.unit === 'in') && one.values.length > 1);
+    const lengths = measures
+      .flatMap((one) => one.measures)
+      .filter((one) => (one.unit === 'cm' || one.unit === 'in') && one.values.length > 1);
     if (lengths.length > 0) return [];
-    return [found(context, sizesWithoutMeasures, sizes.span, `${sizes.names.length} sizes are named here, and no measure tells them apart. Add the body or finished measurements of each.`)];
+    return [
+      found(
+        context,
+        sizesWithoutMeasures,
+        sizes.span,
+        `${sizes.names.length} sizes are named here, and no measure tells them apart. Add the body or finished measurements of each.`,
+      ),
+    ];
   },
 };

@@ -22,7 +22,8 @@ function multipleOf(cell: string): { readonly of: number; readonly plus: number 
 /** The table's rows, the header first. */
 function tables(context: Context): readonly (readonly TableRow[])[] {
   const found = new Map<number, TableRow[]>();
-  for (const block of context.manuscript.blocks) if (block.kind === 'tableRow') found.set(block.table, [...(found.get(block.table) ?? []), block]);
+  for (const block of context.manuscript.blocks)
+    if (block.kind === 'tableRow') found.set(block.table, [...(found.get(block.table) ?? []), block]);
   return [...found.values()];
 }
 
@@ -42,7 +43,15 @@ function multiples(context: Context, rows: readonly TableRow[]): readonly Findin
       const makes = repeats * multiple.of + multiple.plus;
       const stated = Number(number[1]);
       if (makes === stated) return [];
-      return [found(context, tableAgrees, cell, `${repeats} × ${multiple.of} + ${multiple.plus} = ${makes} sts, and the table gives ${stated}. Correct one of the two.`, { level: 'error', stated, replayed: makes })];
+      return [
+        found(
+          context,
+          tableAgrees,
+          cell,
+          `${repeats} × ${multiple.of} + ${multiple.plus} = ${makes} sts, and the table gives ${stated}. Correct one of the two.`,
+          { level: 'error', stated, replayed: makes },
+        ),
+      ];
     });
   });
 }
@@ -53,7 +62,8 @@ function castOns(context: Context, rows: readonly TableRow[]): readonly Finding[
   const first = context.replay.entries.find((entry) => entry.node.type === 'castOn');
   if (first === undefined || first.after.some((value) => value === null)) return [];
   return rows.flatMap((row) => {
-    if (!/^\s*(?:cast[- ]on(?: sts?| stitches)?|co sts?|stitches (?:to )?cast[- ]on|sts? cast[- ]on)\s*$/i.test(row.cells[0]?.text ?? '')) return [];
+    if (!/^\s*(?:cast[- ]on(?: sts?| stitches)?|co sts?|stitches (?:to )?cast[- ]on|sts? cast[- ]on)\s*$/i.test(row.cells[0]?.text ?? ''))
+      return [];
     const cells = row.cells.slice(1);
     const values = cells.length === sizes ? cells.map((cell) => numberLists(cell.text, null)[0]?.values[0] ?? null) : [];
     const wrong = values.flatMap((value, size) => (value !== null && value !== first.after[size] ? [size] : []));
@@ -61,12 +71,18 @@ function castOns(context: Context, rows: readonly TableRow[]): readonly Finding[
     if (cell === undefined || wrong.length === sizes) return [];
     const size = wrong[0]!;
     return [
-      found(context, tableAgrees, cell, `The table casts on ${values[size]} sts in size ${context.pattern.sizes[size]}, and the instructions cast on ${first.after[size]}. Which is meant?`, {
-        sizes: wrong,
-        stated: values[size]!,
-        replayed: first.after[size]!,
-        also: [first.span],
-      }),
+      found(
+        context,
+        tableAgrees,
+        cell,
+        `The table casts on ${values[size]} sts in size ${context.pattern.sizes[size]}, and the instructions cast on ${first.after[size]}. Which is meant?`,
+        {
+          sizes: wrong,
+          stated: values[size]!,
+          replayed: first.after[size]!,
+          also: [first.span],
+        },
+      ),
     ];
   });
 }

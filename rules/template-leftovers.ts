@@ -46,7 +46,14 @@ Row 1: Knit.
       const at = one === undefined ? null : word.exec(one.text);
       if (one === undefined || at === null) return [];
       const start = one.span.start + at.index;
-      return [found(context, templateLeftovers, { start, end: start + at[0].length }, `"${at[0]}" is named here, and the instructions make none. Has the sentence stayed from another pattern?`)];
+      return [
+        found(
+          context,
+          templateLeftovers,
+          { start, end: start + at[0].length },
+          `"${at[0]}" is named here, and the instructions make none. Has the sentence stayed from another pattern?`,
+        ),
+      ];
     });
   },
 };

@@ -3,7 +3,8 @@ import { listed, listsTools, needsOf } from './facts/tools.ts';
 import { excerpt } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
 
-const article = (name: string): string => (name === 'waste yarn' ? name : name === 'double-pointed needle' ? 'double-pointed needles' : `a ${name}`);
+const article = (name: string): string =>
+  name === 'waste yarn' ? name : name === 'double-pointed needle' ? 'double-pointed needles' : `a ${name}`;
 
 export const toolNotListed: Rule = {
   id: 'tool-not-listed',

@@ -35,7 +35,12 @@ Row 2: K3, p6, k3.
   },
   check(context): readonly Finding[] {
     return idleTools(context).map((idle) =>
-      found(context, toolNotUsed, idle.span, `The materials list "${idle.tool}", and nothing in the draft uses one. Take it out, or has a step been lost?`),
+      found(
+        context,
+        toolNotUsed,
+        idle.span,
+        `The materials list "${idle.tool}", and nothing in the draft uses one. Take it out, or has a step been lost?`,
+      ),
     );
   },
 };

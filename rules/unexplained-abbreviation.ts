@@ -1,6 +1,6 @@
-import { counted, listed } from './facts/wording.ts';
 import { found } from './facts/blocks.ts';
 import { explainedIn, type Use, usesOf } from './facts/terms.ts';
+import { counted, listed } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
 
 /** A list this long means to be complete; with fewer entries the draft explains only what is special. */
@@ -53,13 +53,24 @@ Row 2: P to end.
     return findings;
 
     function ask(use: Use): Finding {
-      return found(context, unexplainedAbbreviation, use.span, `"${use.term}" is used here and is not among the ${counted(entries, 'entry', 'entries')} of ${places}. Explain it there, or write it out.`);
+      return found(
+        context,
+        unexplainedAbbreviation,
+        use.span,
+        `"${use.term}" is used here and is not among the ${counted(entries, 'entry', 'entries')} of ${places}. Explain it there, or write it out.`,
+      );
     }
     function askTogether(uses: readonly Use[]): Finding {
       const first = uses[0]!;
-      return found(context, unexplainedAbbreviation, first.span, `${uses.length} short words are used and not in ${places}: ${listed(uses.map((use) => use.term))}. Are they left out on purpose?`, {
-        also: uses.slice(1).map((use) => use.span),
-      });
+      return found(
+        context,
+        unexplainedAbbreviation,
+        first.span,
+        `${uses.length} short words are used and not in ${places}: ${listed(uses.map((use) => use.term))}. Are they left out on purpose?`,
+        {
+          also: uses.slice(1).map((use) => use.span),
+        },
+      );
     }
   },
 };

@@ -1,14 +1,17 @@
 import { found, inside } from './facts/blocks.ts';
 import { type PairFault, pairFaults, ratiosOf } from './facts/pairs.ts';
 import { printed, rounded } from './facts/units.ts';
-import type { Finding, Rule } from './rule.ts';
 import { excerpt, inSizes, listed, sentence } from './facts/wording.ts';
+import type { Finding, Rule } from './rule.ts';
 
 /** "59 cm is 23¼ in, not 24¼ in". */
 function sums(fault: PairFault): string {
   const { first, second } = fault.pair;
   return listed(
-    fault.first.map((value, at) => `${printed(value, first.unit)} is ${rounded(fault.converted[at]!, second.unit)} and not ${printed(fault.second[at]!, second.unit)}`),
+    fault.first.map(
+      (value, at) =>
+        `${printed(value, first.unit)} is ${rounded(fault.converted[at]!, second.unit)} and not ${printed(fault.second[at]!, second.unit)}`,
+    ),
   );
 }
 
@@ -55,7 +58,12 @@ Row 1: K20.
         fault.exchanged && 'The two figures fit when they change places.',
         fault.sure ? 'Correct one of them.' : 'The other sizes agree more closely: is this one meant?',
       );
-      return found(context, unitsAgree, span, message, { level: fault.sure ? 'error' : 'query', sizes, stated: fault.second, replayed: fault.converted });
+      return found(context, unitsAgree, span, message, {
+        level: fault.sure ? 'error' : 'query',
+        sizes,
+        stated: fault.second,
+        replayed: fault.converted,
+      });
     });
     // Lengths of needles and gauge squares follow the trade's own round figures.
     const trade = [...needles.map((one) => one.span), ...gauges.map((one) => one.span)];
@@ -65,10 +73,16 @@ Row 1: K20.
     if (faults.length === 0 && one !== undefined && two !== undefined) {
       const quoted = (pair: typeof one): string => `"${excerpt(source, { start: pair.first.span.start, end: pair.second.span.end }, 50)}"`;
       findings.push(
-        found(context, unitsAgree, two.first.span, `Two rates of conversion are used: ${quoted(one)} takes 2.54 cm to the inch, ${quoted(two)} takes 2.5. Use one of them throughout.`, {
-          level: 'query',
-          also: [one.first.span],
-        }),
+        found(
+          context,
+          unitsAgree,
+          two.first.span,
+          `Two rates of conversion are used: ${quoted(one)} takes 2.54 cm to the inch, ${quoted(two)} takes 2.5. Use one of them throughout.`,
+          {
+            level: 'query',
+            also: [one.first.span],
+          },
+        ),
       );
     }
     return findings;

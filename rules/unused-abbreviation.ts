@@ -1,5 +1,5 @@
-import { listed } from './facts/wording.ts';
 import { found, stretches } from './facts/blocks.ts';
+import { listed } from './facts/wording.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
 const letter = /[A-Za-z]/;
@@ -14,7 +14,9 @@ function stands(text: string, word: string): boolean {
 
 function unusedIn(context: Context) {
   // Every word outside the list counts, and a term may be used inside the meaning of another: "slip to cn".
-  const texts = stretches(context).filter((one) => one.role !== 'list').map((one) => one.text.toLowerCase());
+  const texts = stretches(context)
+    .filter((one) => one.role !== 'list')
+    .map((one) => one.text.toLowerCase());
   const meanings = context.pattern.front.abbreviations.map((entry) => entry.meaning.toLowerCase());
   return context.pattern.front.abbreviations.filter((entry) => {
     const forms = [...new Set([...entry.forms, entry.term].map((form) => form.toLowerCase().replace(/[()]/g, '').trim()))];

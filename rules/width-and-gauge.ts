@@ -1,12 +1,12 @@
 import type { Gauge, Measure, NamedMeasure } from '../src/pattern/front/front-matter.ts';
 import { found } from './facts/blocks.ts';
 import { type Held, heldCounts, inRounds, pieceTitle } from './facts/counts.ts';
-import { densities, type Density } from './facts/gauges.ts';
-import { type Girth, girthOf, isSquare } from './facts/parts.ts';
+import { type Density, densities } from './facts/gauges.ts';
 import { pairFaults } from './facts/pairs.ts';
+import { type Girth, girthOf, isSquare } from './facts/parts.ts';
 import { printed, rounded, stepOf, valueAt } from './facts/units.ts';
-import type { Context, Finding, Rule } from './rule.ts';
 import { inSizes, listed, sentence } from './facts/wording.ts';
+import type { Context, Finding, Rule } from './rule.ts';
 
 /** A way to come from counts to the measure: these stitches, less so many for seams or a band that overlaps. */
 interface Way {
@@ -27,7 +27,8 @@ function sum(lists: readonly (readonly number[])[]): readonly number[] {
 }
 
 /** The counts of all pieces whose titles hold the word, steadiest first. */
-const ofPiece = (context: Context, held: readonly Held[], word: RegExp): readonly Held[] => held.filter((one) => word.test(pieceTitle(context, one.piece)));
+const ofPiece = (context: Context, held: readonly Held[], word: RegExp): readonly Held[] =>
+  held.filter((one) => word.test(pieceTitle(context, one.piece)));
 
 /** All ways in which the draft's counts may make the girth. Trying many makes the rule ask less, never more. */
 function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned: boolean): readonly Way[] {
@@ -48,7 +49,9 @@ function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned
         add(sum([back.counts, front.counts, front.counts]), Math.min(back.rows, front.rows), 3, lesses);
       }
     }
-    for (const one of left.slice(0, 6)) for (const two of right.slice(0, 6)) for (const back of backs.slice(0, 6)) add(sum([back.counts, one.counts, two.counts]), back.rows, 3, lesses);
+    for (const one of left.slice(0, 6))
+      for (const two of right.slice(0, 6))
+        for (const back of backs.slice(0, 6)) add(sum([back.counts, one.counts, two.counts]), back.rows, 3, lesses);
   }
   for (const one of held) {
     const round = inRounds(context, one);
@@ -95,7 +98,8 @@ function worded(context: Context, verdict: Verdict, measure: Measure, sizes: rea
   return listed(
     sizes.map((size) => {
       const made = (way.counts[size]! - way.less) / density.per;
-      const sts = way.less === 0 ? `${way.counts[size]!} sts` : `${way.counts[size]! - way.less} sts (${way.counts[size]!} less ${way.less})`;
+      const sts =
+        way.less === 0 ? `${way.counts[size]!} sts` : `${way.counts[size]! - way.less} sts (${way.counts[size]!} less ${way.less})`;
       return `${sts} are ${rounded(made, measure.unit)} and not ${printed(valueAt(measure, size, names.length)!, measure.unit)}${names.length > 1 ? ` ${inSizes(names, [size])}` : ''}`;
     }),
   );
@@ -105,25 +109,41 @@ function worded(context: Context, verdict: Verdict, measure: Measure, sizes: rea
 function mainCount(context: Context, girth: Girth, held: readonly Held[]): Held | null {
   const able = girth === 'tube' ? held.filter((one) => inRounds(context, one)) : held;
   const total = able.reduce((rows, one) => rows + one.rows, 0);
-  const alike = (one: Held): number => able.filter((other) => other.counts.every((count, size) => count === one.counts[size])).reduce((rows, other) => rows + other.rows, 0);
+  const alike = (one: Held): number =>
+    able.filter((other) => other.counts.every((count, size) => count === one.counts[size])).reduce((rows, other) => rows + other.rows, 0);
   const [first] = [...able].sort((one, other) => alike(other) - alike(one));
   return first !== undefined && total >= 12 && alike(first) >= total * (girth === 'tube' ? 0.4 : 0.75) ? first : null;
 }
 
 function check(context: Context, name: NamedMeasure, measure: Measure, girth: Girth, held: readonly Held[]): Finding | null {
   const gauges = context.pattern.front.gauges.filter((one) => one.stitches !== null);
-  const buttoned = /button|bands?\b|overlap/i.test(name.name) || context.pattern.front.notions.some((one) => one.name === 'button' || one.name === 'zip');
-  const ways = waysFor(context, girth, girth === 'upperArm' ? held.filter((one) => /sleeve/i.test(pieceTitle(context, one.piece))) : held, buttoned);
+  const buttoned =
+    /button|bands?\b|overlap/i.test(name.name) || context.pattern.front.notions.some((one) => one.name === 'button' || one.name === 'zip');
+  const ways = waysFor(
+    context,
+    girth,
+    girth === 'upperArm' ? held.filter((one) => /sleeve/i.test(pieceTitle(context, one.piece))) : held,
+    buttoned,
+  );
   const verdicts = gauges.flatMap((gauge) => judge(context, measure, ways, gauge));
   if (verdicts.length === 0 || verdicts.some((one) => one.misses.length === 0)) return null;
   const steady = verdicts.filter((one) => one.way.rows >= steadyRows);
   if (steady.length === 0) return null;
-  const best = steady.reduce((one, other) => (other.misses.length < one.misses.length || (other.misses.length === one.misses.length && other.way.rows > one.way.rows) ? other : one));
+  const best = steady.reduce((one, other) =>
+    other.misses.length < one.misses.length || (other.misses.length === one.misses.length && other.way.rows > one.way.rows) ? other : one,
+  );
   const sizes = context.pattern.sizes.length;
   const span = measure.span;
   if (best.misses.length <= oddOnes(sizes) && measure.values.length > 1) {
-    const message = sentence(`At ${best.density.words},`, `${worded(context, best, measure, best.misses)}.`, 'The other sizes agree. Which is right, the measure or the count?');
-    return found(context, widthAndGauge, span, message, { sizes: best.misses, stated: best.misses.map((size) => valueAt(measure, size, sizes)!) });
+    const message = sentence(
+      `At ${best.density.words},`,
+      `${worded(context, best, measure, best.misses)}.`,
+      'The other sizes agree. Which is right, the measure or the count?',
+    );
+    return found(context, widthAndGauge, span, message, {
+      sizes: best.misses,
+      stated: best.misses.map((size) => valueAt(measure, size, sizes)!),
+    });
   }
   // No size agrees: worth saying only where there is no doubt which count is meant.
   const main = girth === 'tube' || girth === 'width' ? mainCount(context, girth, held) : null;
@@ -138,7 +158,11 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
   });
   if (!near || context.pattern.reading.notRead.length > 0) return null;
   const verdict: Verdict = { way: { counts: main.counts, less: 0, rows: main.rows, pieces: 1 }, misses: all, density };
-  const message = sentence(`At ${density.words},`, `${worded(context, verdict, measure, all.slice(0, 3))}.`, 'Which is right: the gauge, the measure or the count?');
+  const message = sentence(
+    `At ${density.words},`,
+    `${worded(context, verdict, measure, all.slice(0, 3))}.`,
+    'Which is right: the gauge, the measure or the count?',
+  );
   return found(context, widthAndGauge, span, message, { sizes: sizes > 1 ? all : [], also: [gauge.span] });
 }
 
@@ -180,7 +204,10 @@ Cast off.
   check(context): readonly Finding[] {
     const held = heldCounts(context);
     if (held.length === 0 || context.pattern.front.gauges.length === 0) return [];
-    const wrongPairs = pairFaults(context.pattern.front.pairs).flatMap((fault) => [fault.pair.first.span.start, fault.pair.second.span.start]);
+    const wrongPairs = pairFaults(context.pattern.front.pairs).flatMap((fault) => [
+      fault.pair.first.span.start,
+      fault.pair.second.span.start,
+    ]);
     return context.pattern.front.measures.flatMap((name) => {
       const girth = isSquare(name) ? 'width' : girthOf(name);
       if (girth === null) return [];

@@ -41,7 +41,8 @@ Row 1: Knit.
     const { yarns, gauges } = context.pattern.front;
     // Strands held together make another weight, and of two yarns nobody says which the gauge is for.
     const yarn = yarns.length === 1 ? yarns[0] : undefined;
-    if (yarn === undefined || yarn.weightClass === null || /\b(?:held|double|doubled|together|strands?|two ends)\b/i.test(yarn.text)) return [];
+    if (yarn === undefined || yarn.weightClass === null || /\b(?:held|double|doubled|together|strands?|two ends)\b/i.test(yarn.text))
+      return [];
     const weight = yarnWeightOf(yarn.weightClass);
     const gauge = gauges.find((one) => one.stitches !== null && !one.blocked && one.fabric !== null && plainFabric.test(one.fabric));
     const over = gauge?.over[0];
@@ -51,6 +52,14 @@ Row 1: Knit.
     if (!(per10 > 0) || classesApart(weight, per10) <= 1) return [];
     const [low, high] = weight.gauge;
     const range = low === null ? `up to ${high} sts` : high === null ? `${low} sts and more` : `${low} to ${high} sts`;
-    return [found(context, yarnAndGauge, gauge.span, `${figure(per10)} sts to 10 cm (4 in) are far from "${yarn.weightClass}" yarn, which the yarn weight system puts at ${range}. Is the gauge or the yarn misprinted?`, { also: [yarn.span] })];
+    return [
+      found(
+        context,
+        yarnAndGauge,
+        gauge.span,
+        `${figure(per10)} sts to 10 cm (4 in) are far from "${yarn.weightClass}" yarn, which the yarn weight system puts at ${range}. Is the gauge or the yarn misprinted?`,
+        { also: [yarn.span] },
+      ),
+    ];
   },
 };

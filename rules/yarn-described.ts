@@ -29,8 +29,20 @@ Row 1: Knit.
 `,
   },
   check(context): readonly Finding[] {
-    const bare = context.pattern.front.yarns.filter((yarn) => yarn.balls !== null && yarn.lengthPerBall.length === 0 && !yarn.total.some((one) => one.unit === 'm' || one.unit === 'yd'));
+    const bare = context.pattern.front.yarns.filter(
+      (yarn) => yarn.balls !== null && yarn.lengthPerBall.length === 0 && !yarn.total.some((one) => one.unit === 'm' || one.unit === 'yd'),
+    );
     const first = bare[0];
-    return first === undefined ? [] : [found(context, yarnDescribed, first.span, 'The length of a ball is not given. Add metres and yards, so that another yarn can be bought by length.', { also: bare.slice(1).map((yarn) => yarn.span) })];
+    return first === undefined
+      ? []
+      : [
+          found(
+            context,
+            yarnDescribed,
+            first.span,
+            'The length of a ball is not given. Add metres and yards, so that another yarn can be bought by length.',
+            { also: bare.slice(1).map((yarn) => yarn.span) },
+          ),
+        ];
   },
 };

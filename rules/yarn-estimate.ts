@@ -15,16 +15,21 @@ const plainFabric = /\b(?:st st|stocking|stockinette)\b/i;
 const leastMetres = 150;
 
 /** A second sock is not in the rows; how often each piece is made cannot be told for sure. */
-const madeTwice = /\b(?:second (?:sock|mitt|mitten|glove|slipper|cuff|piece|one)|both [a-z]+ (?:are|is)? ?(?:alike|the same)|make (?:2|two|another|a second)|pair of (?:socks|mitts|mittens|gloves|slippers))\b/i;
+const madeTwice =
+  /\b(?:second (?:sock|mitt|mitten|glove|slipper|cuff|piece|one)|both [a-z]+ (?:are|is)? ?(?:alike|the same)|make (?:2|two|another|a second)|pair of (?:socks|mitts|mittens|gloves|slippers))\b/i;
 
 /** Stitches of the whole draft per size; null where lengths are told by measures, or anything was not understood. */
 function stitchesOf(context: Context): readonly number[] | null {
   const { pattern, replay } = context;
-  if (madeTwice.test(context.manuscript.source) || pattern.reading.notRead.length > 0 || replay.observations.some((one) => !one.certain)) return null;
+  if (madeTwice.test(context.manuscript.source) || pattern.reading.notRead.length > 0 || replay.observations.some((one) => !one.certain))
+    return null;
   const totals = new Array<number>(pattern.sizes.length).fill(0);
   for (const entry of replay.entries) {
     const { node } = entry;
-    const open = (node.type === 'until' && node.goal.kind !== 'count' && node.goal.kind !== 'rows') || (node.type === 'repeatRows' && node.until !== null && node.until.kind !== 'count' && node.until.kind !== 'rows') || node.type === 'refer';
+    const open =
+      (node.type === 'until' && node.goal.kind !== 'count' && node.goal.kind !== 'rows') ||
+      (node.type === 'repeatRows' && node.until !== null && node.until.kind !== 'count' && node.until.kind !== 'rows') ||
+      node.type === 'refer';
     const times = pattern.sections[entry.section]?.times ?? 1;
     if (open || entry.afterPerRepeat !== null) return null;
     if (entry.unit === 'step') continue;
@@ -35,7 +40,8 @@ function stitchesOf(context: Context): readonly number[] | null {
 
 /** Metres asked for in a size: the total if it is printed, else balls times their length. */
 function metres(yarn: Yarn, size: number): number | null {
-  const inMetres = (value: number | null | undefined, unit: string): number | null => (value === null || value === undefined ? null : unit === 'm' ? value : unit === 'yd' ? value * metresPerYard : null);
+  const inMetres = (value: number | null | undefined, unit: string): number | null =>
+    value === null || value === undefined ? null : unit === 'm' ? value : unit === 'yd' ? value * metresPerYard : null;
   for (const total of yarn.total) {
     const value = inMetres(sizeValue(total.values, size), total.unit);
     if (value !== null) return value;
@@ -86,7 +92,16 @@ Bind off.
     const gauge = gauges.length === 1 ? gauges[0]! : null;
     const sts = gauge === null ? undefined : densities(gauge, 'stitches', 'cm')[0];
     const rows = gauge === null ? undefined : densities(gauge, 'rows', 'cm')[0];
-    if (yarn === null || gauge === null || sts === undefined || gauge.blocked || gauge.fabric === null || !plainFabric.test(gauge.fabric) || /\b(?:double|held together|two strands)\b/i.test(yarn.text)) return [];
+    if (
+      yarn === null ||
+      gauge === null ||
+      sts === undefined ||
+      gauge.blocked ||
+      gauge.fabric === null ||
+      !plainFabric.test(gauge.fabric) ||
+      /\b(?:double|held together|two strands)\b/i.test(yarn.text)
+    )
+      return [];
     const stitches = stitchesOf(context);
     if (stitches === null) return [];
     const off = context.pattern.sizes.flatMap((_, size) => {
@@ -102,7 +117,16 @@ Bind off.
     const [first] = off;
     if (first === undefined) return [];
     const tens = (value: number): number => Math.round(value / 10) * 10;
-    const message = sentence(`${stitches[first.size]!} sts at ${sts.words} take about ${tens(first.range.low)} to ${tens(first.range.high)} m by the length of their loops; ${Math.round(first.stated)} m are asked for`, `${inSizes(context.pattern.sizes, [first.size])}.`, 'Is the ball length right?');
-    return [found(context, yarnEstimate, yarn.span, message, { sizes: context.pattern.sizes.length > 1 ? off.map((one) => one.size) : [], stated: Math.round(first.stated) })];
+    const message = sentence(
+      `${stitches[first.size]!} sts at ${sts.words} take about ${tens(first.range.low)} to ${tens(first.range.high)} m by the length of their loops; ${Math.round(first.stated)} m are asked for`,
+      `${inSizes(context.pattern.sizes, [first.size])}.`,
+      'Is the ball length right?',
+    );
+    return [
+      found(context, yarnEstimate, yarn.span, message, {
+        sizes: context.pattern.sizes.length > 1 ? off.map((one) => one.size) : [],
+        stated: Math.round(first.stated),
+      }),
+    ];
   },
 };

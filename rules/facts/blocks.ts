@@ -21,7 +21,9 @@ export function stretches({ manuscript, pattern }: Context): readonly Stretch[] 
   const made = manuscript.blocks.flatMap((block): Stretch[] => {
     const role = roleOf(block, pattern);
     if (block.kind === 'tableRow') return block.cells.map((cell) => ({ ...cell, block, role }));
-    return 'text' in block && block.kind !== 'frontMatter' ? [{ start: block.start, end: block.end, text: block.text, emphasis: block.emphasis, block, role }] : [];
+    return 'text' in block && block.kind !== 'frontMatter'
+      ? [{ start: block.start, end: block.end, text: block.text, emphasis: block.emphasis, block, role }]
+      : [];
   });
   cache.set(manuscript, made);
   return made;

@@ -1,7 +1,7 @@
 /** Whether the draft is for a child, of what age, and which sentences speak of what can hurt one. */
 import type { Span } from '../../src/manuscript/manuscript.ts';
 import type { Context } from '../rule.ts';
-import { stretches, type Stretch } from './blocks.ts';
+import { type Stretch, stretches } from './blocks.ts';
 
 export interface Child {
   /** Age in years of the youngest and the oldest size; null where the words only say baby or child. */
@@ -10,7 +10,8 @@ export interface Child {
   readonly baby: boolean;
 }
 
-const childWords = /\b(?:bab(?:y|ies)|babe|infants?|newborns?|toddlers?|child(?:ren)?(?:'s)?|kids?|boys?|girls?|the very young|little ones?|layette|preemies?)\b/i;
+const childWords =
+  /\b(?:bab(?:y|ies)|babe|infants?|newborns?|toddlers?|child(?:ren)?(?:'s)?|kids?|boys?|girls?|the very young|little ones?|layette|preemies?)\b/i;
 const babyWords = /\b(?:bab(?:y|ies)|infants?|newborns?|preemies?|layette|cot|crib)\b/i;
 
 function agesIn(text: string): readonly number[] {
@@ -27,10 +28,21 @@ export function childOf(context: Context): Child | null {
   const { pattern } = context;
   const sizeWords = [...pattern.sizes, ...pattern.front.measures.filter((one) => one.kind === 'toFit').map((one) => one.name)].join('; ');
   const ages = agesIn(sizeWords).filter((age) => age <= 16);
-  const opening = [pattern.title, ...stretches(context).filter((one) => one.role === 'front').slice(0, 4).map((one) => one.text)].join('\n');
-  const named = childWords.test(`${pattern.title}\n${sizeWords}`) || (childWords.test(opening) && !/\b(?:women|adults?|ladies|men)\b/i.test(opening));
+  const opening = [
+    pattern.title,
+    ...stretches(context)
+      .filter((one) => one.role === 'front')
+      .slice(0, 4)
+      .map((one) => one.text),
+  ].join('\n');
+  const named =
+    childWords.test(`${pattern.title}\n${sizeWords}`) || (childWords.test(opening) && !/\b(?:women|adults?|ladies|men)\b/i.test(opening));
   if (ages.length === 0 && !named) return null;
-  return { from: ages.length > 0 ? Math.min(...ages) : null, to: ages.length > 0 ? Math.max(...ages) : null, baby: babyWords.test(opening) || (ages.length > 0 && Math.min(...ages) < 1) };
+  return {
+    from: ages.length > 0 ? Math.min(...ages) : null,
+    to: ages.length > 0 ? Math.max(...ages) : null,
+    baby: babyWords.test(opening) || (ages.length > 0 && Math.min(...ages) < 1),
+  };
 }
 
 export interface Sentence {
@@ -47,19 +59,25 @@ export function sentencesOf(context: Context): readonly Sentence[] {
       const found: Sentence[] = [];
       let start = 0;
       for (let at = 0; at <= one.text.length; at += 1) {
-        const ends = at === one.text.length || ((one.text[at] === '.' || one.text[at] === ';' || one.text[at] === '!') && /\s/.test(one.text[at + 1] ?? ' '));
+        const ends =
+          at === one.text.length ||
+          ((one.text[at] === '.' || one.text[at] === ';' || one.text[at] === '!') && /\s/.test(one.text[at + 1] ?? ' '));
         if (!ends) continue;
         const text = one.text.slice(start, at);
         const lead = text.length - text.trimStart().length;
-        if (text.trim() !== '') found.push({ text: text.trim(), span: { start: one.start + start + lead, end: one.start + at }, role: one.role });
+        if (text.trim() !== '')
+          found.push({ text: text.trim(), span: { start: one.start + start + lead, end: one.start + at }, role: one.role });
         start = at + 1;
       }
       return found;
     });
 }
 
-export const denies = (text: string): boolean => /\b(?:no|not|never|nothing|none|without|don't|leave out|omit|instead of|avoid)\b/i.test(text);
+export const denies = (text: string): boolean =>
+  /\b(?:no|not|never|nothing|none|without|don't|leave out|omit|instead of|avoid)\b/i.test(text);
 
 /** A sentence that warns: it names the danger or the rules. */
 export const warns = (text: string): boolean =>
-  /\b(?:EN 14682|hazards?|chok(?:e|ing)|strangl|strangulation|danger(?:ous)?|unsafe|safety|unattended|supervis|local (?:rules|regulations)|may not hang|can catch|get caught|be pulled off)\b/i.test(text);
+  /\b(?:EN 14682|hazards?|chok(?:e|ing)|strangl|strangulation|danger(?:ous)?|unsafe|safety|unattended|supervis|local (?:rules|regulations)|may not hang|can catch|get caught|be pulled off)\b/i.test(
+    text,
+  );

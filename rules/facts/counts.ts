@@ -42,7 +42,13 @@ export function heldCounts({ pattern, replay }: Context): readonly Held[] {
     const counts = current as number[];
     const key = `${piece}|${counts.join(' ')}`;
     const known = found.get(key);
-    found.set(key, { counts: [...counts], rows: (known?.rows ?? 0) + rowsOf(entry), piece, section: known?.section ?? entry.section, first: known?.first ?? entry });
+    found.set(key, {
+      counts: [...counts],
+      rows: (known?.rows ?? 0) + rowsOf(entry),
+      piece,
+      section: known?.section ?? entry.section,
+      first: known?.first ?? entry,
+    });
   }
   return [...found.values()].sort((a, b) => b.rows - a.rows);
 }
@@ -57,5 +63,7 @@ export const inRounds = ({ replay, pattern }: Context, held: Held): boolean =>
   replay.entries.some(
     (entry) =>
       (pattern.sections[entry.section]?.piece ?? null) === held.piece &&
-      (entry.unit === 'round' || (entry.node.type === 'row' && entry.node.label?.unit === 'round') || (entry.node.type === 'plain' && entry.node.unit === 'round')),
+      (entry.unit === 'round' ||
+        (entry.node.type === 'row' && entry.node.label?.unit === 'round') ||
+        (entry.node.type === 'plain' && entry.node.unit === 'round')),
   );

@@ -31,7 +31,12 @@ function placesOf(context: Context, word: string): readonly Seen[] {
 }
 
 /** Words that stand for the same thing on both sides of the ocean; names of garments and yarns belong to the author. */
-const asked = wordPairs.filter((pair) => !pair.us.some((word) => /^(?:fingering|worsted|bulky|sweater|vest|afghan|throw|skip|turtleneck|in the round|yarn over|every other row)/.test(word)));
+const asked = wordPairs.filter(
+  (pair) =>
+    !pair.us.some((word) =>
+      /^(?:fingering|worsted|bulky|sweater|vest|afghan|throw|skip|turtleneck|in the round|yarn over|every other row)/.test(word),
+    ),
+);
 
 export interface Dialect {
   readonly us: readonly Seen[];
@@ -47,7 +52,8 @@ export function dialectOf(context: Context): Dialect {
   for (const pair of asked) {
     const american = pair.us.flatMap((word) => placesOf(context, word));
     const british = pair.uk.flatMap((word) => placesOf(context, word));
-    if (pair.dangerous && american[0] !== undefined && british[0] !== undefined) dangerous.push({ us: american[0], uk: british[0], note: pair.note ?? '' });
+    if (pair.dangerous && american[0] !== undefined && british[0] !== undefined)
+      dangerous.push({ us: american[0], uk: british[0], note: pair.note ?? '' });
     us.push(...american);
     uk.push(...british);
   }
@@ -72,7 +78,8 @@ export function repeatForms(context: Context): readonly Seen[] {
   const source = context.manuscript.source;
   walkPattern(context.pattern, (node) => {
     // A bracket a fixed number of times stands inside star repeats in most houses; only the two ways to fill a row compete.
-    if (node.type !== 'repeat' || (node.form !== 'star' && node.form !== 'bracket') || node.extent === null || node.extent.kind === 'times') return;
+    if (node.type !== 'repeat' || (node.form !== 'star' && node.form !== 'bracket') || node.extent === null || node.extent.kind === 'times')
+      return;
     found.push({ form: node.form, words: source.slice(node.span.start, node.span.end), span: node.span });
   });
   return found;
@@ -89,14 +96,18 @@ export function countForms(context: Context): readonly Seen[] {
     const before = source[at] ?? '';
     const first = source[node.span.start] ?? '';
     const opens = /[([]/.test(before) || /[([]/.test(first);
-    const form = /[—–-]/.test(before) || /[—–]/.test(first) ? 'dash' : opens ? 'bracket' : before === '.' || before === ':' ? 'sentence' : null;
+    const form =
+      /[—–-]/.test(before) || /[—–]/.test(first) ? 'dash' : opens ? 'bracket' : before === '.' || before === ':' ? 'sentence' : null;
     if (form !== null) found.push({ form, words: source.slice(node.span.start, node.span.end), span: node.span });
   });
   return found;
 }
 
 /** The rarer of the forms a draft mixes; null where it keeps to one, or where a house form is set and kept. */
-export function minority(seen: readonly Seen[], wanted: string | null): { readonly odd: readonly Seen[]; readonly usual: string; readonly usualCount: number } | null {
+export function minority(
+  seen: readonly Seen[],
+  wanted: string | null,
+): { readonly odd: readonly Seen[]; readonly usual: string; readonly usualCount: number } | null {
   const counts = new Map<string, number>();
   for (const one of seen) counts.set(one.form, (counts.get(one.form) ?? 0) + 1);
   if (counts.size === 0) return null;

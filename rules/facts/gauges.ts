@@ -21,7 +21,8 @@ export function densities(gauge: Gauge, of: 'stitches' | 'rows', unit: Measure['
   const ownUnit = gauge.over.some((over) => (over.unit === 'in' ? 'in' : 'cm') === unit);
   for (const over of gauge.over) {
     const length = over.values[0];
-    if (length === null || length === undefined || length === 0 || (over.unit !== 'cm' && over.unit !== 'in' && over.unit !== 'mm')) continue;
+    if (length === null || length === undefined || length === 0 || (over.unit !== 'cm' && over.unit !== 'in' && over.unit !== 'mm'))
+      continue;
     const words = `${amount} ${name} to ${length} ${over.unit}`;
     const span = over.unit === 'mm' ? length / 10 : length;
     const own = over.unit === 'in' ? 'in' : 'cm';

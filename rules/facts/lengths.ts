@@ -1,5 +1,5 @@
 /** Measures of one length under different names: what the front promises and what the instructions work to. */
-import type { Until, RepeatRows } from '../../grammar/tree.ts';
+import type { RepeatRows, Until } from '../../grammar/tree.ts';
 import type { Span } from '../../src/manuscript/manuscript.ts';
 import type { Measure, NamedMeasure } from '../../src/pattern/front/front-matter.ts';
 import type { Context } from '../rule.ts';
@@ -16,7 +16,13 @@ export interface Worked {
   readonly piece: number | null;
 }
 
-const singular = (word: string): string => word.toLowerCase().trim().replace(/^(?:the|your|this|each)\s/, '').replace(/s$/, '').replace(/^work$|^piece$|^it$|^knitting$/, '');
+const singular = (word: string): string =>
+  word
+    .toLowerCase()
+    .trim()
+    .replace(/^(?:the|your|this|each)\s/, '')
+    .replace(/s$/, '')
+    .replace(/^work$|^piece$|^it$|^knitting$/, '');
 
 /** All measures of the instructions that end a stretch of rows. */
 export function workedLengths(context: Context): readonly Worked[] {
@@ -34,7 +40,7 @@ export function workedLengths(context: Context): readonly Worked[] {
 function goalOf(node: { readonly type: string }): Until['goal'] | null {
   if (node.type === 'until') return (node as Until).goal;
   if (node.type === 'repeatRows') return (node as RepeatRows).until;
-  return node.type === 'atSameTime' ? ((node as unknown as { when: Until['goal'] | null }).when) : null;
+  return node.type === 'atSameTime' ? (node as unknown as { when: Until['goal'] | null }).when : null;
 }
 
 /** Measures of the front that are lengths, with the name in lower case. */
@@ -42,9 +48,13 @@ export function statedLengths(context: Context): readonly NamedMeasure[] {
   const front = stretches(context).filter((one) => one.role === 'front' || one.role === 'list');
   const inFront = (span: Span): boolean => front.some((one) => one.start <= span.start && span.end <= one.end);
   return context.pattern.front.measures.filter(
-    (measure) => measure.kind !== 'toFit' && inFront(measure.span) && /\b(?:length|long|depth|deep|seam|from|height|tall|high|drop|armhole)\b/i.test(measure.name),
+    (measure) =>
+      measure.kind !== 'toFit' &&
+      inFront(measure.span) &&
+      /\b(?:length|long|depth|deep|seam|from|height|tall|high|drop|armhole)\b/i.test(measure.name),
   );
 }
 
 /** The measure of a name in the given unit. */
-export const inUnit = (measures: readonly Measure[], unit: Measure['unit']): Measure | null => measures.find((one) => one.unit === unit) ?? null;
+export const inUnit = (measures: readonly Measure[], unit: Measure['unit']): Measure | null =>
+  measures.find((one) => one.unit === unit) ?? null;

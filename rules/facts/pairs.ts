@@ -1,6 +1,15 @@
 /** Measures printed in two units: which values do not convert into one another. */
 import type { Measure, MeasurePair } from '../../src/pattern/front/front-matter.ts';
-import { cmPerInch, inchesAgree, inchTolerance, metresPerYard, ouncesAgree, gramsPerOunce, tradeCmPerInch, yardsAgree } from '../tables/units.ts';
+import {
+  cmPerInch,
+  gramsPerOunce,
+  inchesAgree,
+  inchTolerance,
+  metresPerYard,
+  ouncesAgree,
+  tradeCmPerInch,
+  yardsAgree,
+} from '../tables/units.ts';
 import { centimetres, stepOf } from './units.ts';
 
 export interface PairFault {
@@ -122,7 +131,10 @@ function same(pair: MeasurePair, one: Values, other: Values): boolean {
 }
 
 /** Pairs that only one of the two ratios explains: which ratio, for the whole draft. */
-export function ratiosOf(pairs: readonly MeasurePair[]): { readonly exact: readonly MeasurePair[]; readonly trade: readonly MeasurePair[] } {
+export function ratiosOf(pairs: readonly MeasurePair[]): {
+  readonly exact: readonly MeasurePair[];
+  readonly trade: readonly MeasurePair[];
+} {
   const only = { exact: [] as MeasurePair[], trade: [] as MeasurePair[] };
   for (const pair of pairs) {
     const both = lengths(pair);

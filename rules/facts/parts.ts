@@ -5,7 +5,10 @@ export type Girth = 'body' | 'tube' | 'upperArm' | 'width' | 'hem';
 
 const girths: readonly (readonly [Girth, RegExp])[] = [
   ['upperArm', /\b(?:upper (?:arm|sleeve)|sleeve (?:width|circumference|at (?:upper arm|widest)))\b/i],
-  ['hem', /\b(?:hem|waist|hips?|cuff|wrist|neck|shoulder|back|cross|armhole|yoke|border|band|edging|hood|strap|brim|crown|opening|top|collar)\b/i],
+  [
+    'hem',
+    /\b(?:hem|waist|hips?|cuff|wrist|neck|shoulder|back|cross|armhole|yoke|border|band|edging|hood|strap|brim|crown|opening|top|collar)\b/i,
+  ],
   ['body', /\b(?:bust|chest|body (?:width|circumference))\b/i],
   ['tube', /\b(?:circumference|girth|around|round|palm|hand|foot)\b/i],
   ['width', /\b(?:width|wide|across|square)\b/i],
@@ -13,7 +16,8 @@ const girths: readonly (readonly [Girth, RegExp])[] = [
 
 /** What the measure goes round or across; null where it is a length or something this project cannot match to counts. */
 export function girthOf(measure: NamedMeasure): Girth | null {
-  if (measure.kind === 'toFit' || /\b(?:length|long|tall|height|high|depth|deep|ease|drop|seam|from|until|measures?)\b/i.test(measure.name)) return null;
+  if (measure.kind === 'toFit' || /\b(?:length|long|tall|height|high|depth|deep|ease|drop|seam|from|until|measures?)\b/i.test(measure.name))
+    return null;
   return girths.find(([, words]) => words.test(measure.name))?.[0] ?? null;
 }
 

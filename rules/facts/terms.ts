@@ -29,7 +29,11 @@ const capitals = new Set(['bo', 'cc', 'co', 'lh', 'mc', 'rh', 'rs', 'ws']);
 
 /** Words of plain English that also begin a stitch written out: "knit 2 together". They need no explanation. */
 const plainWords: ReadonlySet<string> = new Set(
-  [...lexicon.map((entry) => entry.words), ...standardAbbreviations.map((one) => one.meaning), ...fabrics.flatMap((fabric) => fabric.spellings)]
+  [
+    ...lexicon.map((entry) => entry.words),
+    ...standardAbbreviations.map((one) => one.meaning),
+    ...fabrics.flatMap((fabric) => fabric.spellings),
+  ]
     .join(' ')
     .toLowerCase()
     .split(/[^a-z]+/)

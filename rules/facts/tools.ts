@@ -1,6 +1,7 @@
 /** Tools: what the draft lists, what its instructions need, and where. */
-import type { Span } from '../../src/manuscript/manuscript.ts';
+
 import { entryNamed } from '../../grammar/lexicon/index.ts';
+import type { Span } from '../../src/manuscript/manuscript.ts';
 import type { Context } from '../rule.ts';
 import { serves } from '../tables/tools.ts';
 import { stretches } from './blocks.ts';
@@ -46,9 +47,11 @@ export function needsOf(context: Context): readonly Need[] {
       const own = context.pattern.vocabulary.defined.get(source.slice(node.span.start, node.span.end).toLowerCase().trim());
       // A draft's own way of working may do without the tool ("C4B without a cable needle").
       const without = own !== undefined && !/\bcn\b|cable needle/i.test(own);
-      for (const tool of entry?.needs ?? []) if (!(tool === 'cable needle' && without)) add(tool, node.span, source.slice(node.span.start, node.span.end));
+      for (const tool of entry?.needs ?? [])
+        if (!(tool === 'cable needle' && without)) add(tool, node.span, source.slice(node.span.start, node.span.end));
     }
-    if (node.type === 'marker' && (node.op === 'place' || node.op === 'hang')) add('stitch marker', node.span, source.slice(node.span.start, node.span.end));
+    if (node.type === 'marker' && (node.op === 'place' || node.op === 'hang'))
+      add('stitch marker', node.span, source.slice(node.span.start, node.span.end));
     if (node.type === 'hold') {
       const tool = holderTool(`${node.holder} ${source.slice(node.span.start, node.span.end)}`);
       if (tool !== null) add(tool, node.span, source.slice(node.span.start, node.span.end));

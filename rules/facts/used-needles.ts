@@ -30,7 +30,8 @@ function sizeOf(words: string, needles: readonly Needle[], sizes: readonly numbe
   return null;
 }
 
-const named = /\b(?:larger|largest|smaller|smallest)\b(?=[^.;]{0,30}\b(?:needles?|circulars?|dpns?|double)|\s*dpns?)|\bUS\s?(?:size\s?|#)?\d+(?:\.5|½)?/gi;
+const named =
+  /\b(?:larger|largest|smaller|smallest)\b(?=[^.;]{0,30}\b(?:needles?|circulars?|dpns?|double)|\s*dpns?)|\bUS\s?(?:size\s?|#)?\d+(?:\.5|½)?/gi;
 
 /** Every place in the instructions that names a needle, in order. */
 export function needleUses(context: Context): readonly NeedleUse[] {
@@ -44,7 +45,13 @@ export function needleUses(context: Context): readonly NeedleUse[] {
     const add = (mm: number | null, index: number, length: number): void => {
       if (mm === null) return;
       const before = stretch.text.slice(Math.max(0, index - 24), index);
-      uses.push({ mm, span: { start: stretch.start + index, end: stretch.start + index + length }, piece: section?.piece ?? null, section: at, change: /\bchang(?:e|ing)\b/i.test(before) });
+      uses.push({
+        mm,
+        span: { start: stretch.start + index, end: stretch.start + index + length },
+        piece: section?.piece ?? null,
+        section: at,
+        change: /\bchang(?:e|ing)\b/i.test(before),
+      });
     };
     for (const match of stretch.text.matchAll(named)) add(sizeOf(match[0], pattern.front.needles, sizes), match.index, match[0].length);
     for (const { mm, index, length } of millimetres(stretch.text)) add(mm, index, length);
@@ -60,7 +67,8 @@ function millimetres(text: string): readonly { mm: number; index: number; length
     const number = printedNumberAt(text, index, { words: false, decimalComma: true });
     if (number === null) continue;
     const after = /^\s?mm\b([^.;]{0,40})/.exec(text.slice(index + number.length, index + number.length + 44));
-    if (after !== null && /\b(?:needles?|circulars?|dpns?|double[- ]pointed|straights?)\b/i.test(after[1]!)) found.push({ mm: number.value, index, length: number.length + 3 });
+    if (after !== null && /\b(?:needles?|circulars?|dpns?|double[- ]pointed|straights?)\b/i.test(after[1]!))
+      found.push({ mm: number.value, index, length: number.length + 3 });
     index += number.length - 1;
   }
   return found;
