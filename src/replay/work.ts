@@ -325,6 +325,8 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
     const have = needles.left.n - hands.base;
     if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);
   }
+  // The stitch left from binding off goes back to the left needle: it is among those still there.
+  if (makes < 0 && takes < 0 && needles.right.n < -makes && hands.off > 0) return null;
   if (makes < 0 && needles.right.n < -makes) return stopped('nothingToPass', span, { wanted: -makes }, words);
   const { inside } = workToken(needles, takes, makes);
   if (inside !== null && inside.kind === 'marker') hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
@@ -398,7 +400,9 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     }
     const list = named.length > 0 ? named : markers;
     const open = list.filter((mark) => mark.at < left.n);
-    const which = extent.ordinal !== undefined ? open[extent.ordinal - 1] : extent.which === 'last' ? open.at(-1) : (open[0] ?? list[0]);
+    // "sm, m1L, k to second marker": the markers are counted from the beginning of the row.
+    const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
+    const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : (open[0] ?? list[0]);
     if (which) return { at: which.at, mark: which };
     if (hands.needles.mode === 'round') return { at: 0, mark: null };
     return null;

@@ -6,6 +6,7 @@ import type { Pattern, Section } from '../../src/pattern/pattern.ts';
 import { observationsOf } from '../../src/replay/book.ts';
 import type { Held } from '../../src/replay/holders.ts';
 import { emptyNeedles, live, type Needles } from '../../src/replay/needles.ts';
+import { leaveTurns } from '../../src/replay/open-turns.ts';
 import { allSizes, newPlay } from '../../src/replay/play.ts';
 import type { Entry, Observation } from '../../src/replay/replay.ts';
 import { playFrom } from '../../src/replay/statements.ts';
@@ -35,6 +36,8 @@ export interface Worked {
   readonly needles: readonly Needles[];
   /** Where the yarn stood after each row of the first size, in fabric order. */
   readonly cursors: readonly number[];
+  /** The same in a round: stitches past its beginning, or before it with a minus. */
+  readonly around: readonly number[];
   readonly held: readonly (readonly Held[])[];
   /** Side of the last row worked, per size; null where none was worked or it cannot be told. */
   readonly last: readonly ('RS' | 'WS' | null)[];
@@ -84,9 +87,17 @@ export function work(text: string, options: WorkOptions): Worked {
   const pattern = patternOf(text, start.length, options.title);
   const flow = (pattern.sections[0] as Section).statements.map((statement, position) => ({ section: 0, statement, first: position === 0 }));
   const cursors: number[] = [];
-  const play = newPlay(pattern, flow, (span: Span) => text.slice(span.start, span.end), (moment) => {
-    if (moment.size === 0) cursors.push(cursor(moment.needles));
-  });
+  const around: number[] = [];
+  const play = newPlay(
+    pattern,
+    flow,
+    (span: Span) => text.slice(span.start, span.end),
+    (moment) => {
+      if (moment.size !== 0) return;
+      cursors.push(cursor(moment.needles));
+      around.push(fromBeginning(moment.needles));
+    },
+  );
   const side = options.side ?? 'RS';
   play.hands.forEach((hand, size) => {
     const n = start[size] as number;
@@ -98,6 +109,7 @@ export function work(text: string, options: WorkOptions): Worked {
       hand.held.push({ name: set.name, piece: 'Body', rest: false, n: set.n[size] ?? (set.n[0] as number), used: false });
   });
   playFrom(play, 0, flow.length, allSizes(play));
+  leaveTurns(play);
   const observations = observationsOf(play.book.met);
   return {
     entries: play.book.entries as readonly Entry[],
@@ -106,6 +118,7 @@ export function work(text: string, options: WorkOptions): Worked {
     end: play.hands.map((hand) => live(hand.needles)),
     rows: play.hands.map((hand) => hand.rows),
     needles: play.hands.map((hand) => hand.needles),
+    around: [...around.slice(1), fromBeginning((play.hands[0] as (typeof play.hands)[number]).needles)],
     cursors: [...cursors.slice(1), cursor((play.hands[0] as (typeof play.hands)[number]).needles)],
     held: play.hands.map((hand) => hand.held),
     last: play.hands.map((hand) => {
@@ -171,4 +184,14 @@ export function workAs(text: string, options: WorkOptions, choice: RowChoice): {
   };
   const trouble = workSteps(hands, row.children);
   return { fits: trouble === null && unfinished(hands) === 0, end: live(needles) };
+}
+
+/** Where the yarn stands in a round, as stitches past its beginning in the direction of a right-side round. */
+export function fromBeginning(needles: Needles): number {
+  const way = needles.side === 'WS' ? -1 : 1;
+  const behind = needles.right.marks.find((mark) => mark.kind === 'bor');
+  if (behind) return way * (needles.right.n - behind.at);
+  const ahead = needles.left.marks.find((mark) => mark.kind === 'bor');
+  if (ahead) return -way * (needles.left.n - ahead.at);
+  return way === 1 ? (needles.left.n === 0 ? 0 : needles.right.n) : needles.left.n;
 }
