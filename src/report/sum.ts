@@ -63,11 +63,16 @@ export function sumOf(proof: Proof, finding: Finding): Sum | null {
       const after = entry.after[size] ?? null;
       // A stated number that is not the count after the row (a change, a part, stitches left) has no place in this sum.
       const speaksOfAfter = after !== null && after === valueAt(finding.replayed, index);
+      const before = entry.before[size] ?? null;
+      const takes = entry.takes[size] ?? null;
+      const makes = entry.makes[size] ?? null;
+      // A row that stops half way has taken and made less than leads to the count after it.
+      const whole = before !== null && takes !== null && makes !== null && before - takes + makes === after;
       return {
         size: proof.pattern.sizes[size] ?? '',
-        before: entry.before[size] ?? null,
-        takes: entry.takes[size] ?? null,
-        makes: entry.makes[size] ?? null,
+        before,
+        takes: whole ? takes : null,
+        makes: whole ? makes : null,
         after,
         stated: speaksOfAfter ? valueAt(finding.stated, index) : null,
       };

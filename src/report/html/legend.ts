@@ -19,7 +19,7 @@ const signs: readonly (readonly [string, string])[] = [
   ['<rect x="1" y="1" width="14" height="14" class="sq"/><path class="taken" d="M0 15H16"/>', 'taken up'],
   ['<rect x="1" y="1" width="14" height="14" class="held" fill="none"/><path class="hatch" d="M1 9L9 1M4 15L15 4"/>', 'on hold'],
   ['<path class="thread" d="M8 0V16"/>', 'marker'],
-  ['<path class="torn" d="M0 14L5 2L10 14L15 2"/>', 'not understood'],
+  ['<path class="torn" d="M0 14L5 2L10 14L15 2"/>', 'not understood, or cannot be worked as printed'],
 ];
 
 export const legend: Markup = html`<ul class="legend" aria-label="Signs">${signs.map(([shape, words]) => html`<li>${own(`<svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">${shape}</svg>`)} ${words}</li>`)}</ul>`;

@@ -87,7 +87,7 @@ function wordsOf(context: DraftContext, line: PlanLine): string {
 function twin(context: DraftContext, drawn: readonly Drawn[], columns: readonly ColumnRows[] | null): Markup {
   const items = drawn.map((each) => {
     if (each.kind === 'line') return html`<li><a href="${wordsOf(context, each.line)}">${sayLine(each.line)}</a></li>`;
-    const first = each.kind === 'even' ? each.line : each.lines[0];
+    const first = each.kind === 'even' ? each.line : undefined;
     return html`<li>${each.kind === 'even' && first !== undefined ? html`<a href="${wordsOf(context, first)}">${first.label}: ${bandWords(each)}${first.after === null ? '' : `, ${first.after} stitches`}</a>` : bandWords(each)}</li>`;
   });
   return html`<ol>${items}</ol>${columns === null ? nothing : html`<p>${sayColumns(columns)}</p>`}`;

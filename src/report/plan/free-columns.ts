@@ -66,7 +66,7 @@ const mostRows = 400;
 /** A plan, or null where no regular one exists or too few stitches would need it. The rows are known stitch by stitch. */
 export function markerPlan(lines: readonly PlanLine[]): MarkerPlan | null {
   const rows = lines.filter((line) => line.unit !== 'step');
-  if (rows.length < 2 || rows.length > mostRows || rows.some((line) => line.kind === 'torn')) return null;
+  if (rows.length < 2 || rows.length > mostRows || rows.some((line) => line.kind === 'torn' || line.kind === 'stopped')) return null;
   const total = stitchesBelow(rows[0] as PlanLine);
   if (total < leastStitches) return null;
   const threads = follow(rows, total);

@@ -17,8 +17,10 @@ export interface PlanLine {
   readonly section: number;
   readonly side: Side | null;
   readonly unit: Entry['unit'];
-  /** squares: known stitch by stitch · told: only its counts are known · torn: not understood. */
-  readonly kind: 'squares' | 'told' | 'torn';
+  /** Where the instruction stands that has it worked. */
+  readonly call: number;
+  /** squares: known stitch by stitch · told: only its counts are known · torn: not understood · stopped: cannot be worked as printed. */
+  readonly kind: 'squares' | 'told' | 'torn' | 'stopped';
   /** Rows the line stands for. */
   readonly rows: number;
   /** Where its first square from the right lies, unworked stitches included. */
@@ -64,9 +66,9 @@ export function planLines(proof: Proof, size: number, moments: readonly Moment[]
     const after = entry.after[size] ?? null;
     const moment = heads.get(index);
     if (entry.afterPerRepeat !== null || (moment === undefined && before === null && after === null)) return;
-    const shown = { entry: index, label: entry.label, section: entry.section, unit: entry.unit, before, after };
+    const shown = { entry: index, call: entry.span.start, label: entry.label, section: entry.section, unit: entry.unit, before, after };
     const traced = moment === undefined ? null : traceRow(proof, moment);
-    if (traced !== null) {
+    if (traced !== null && typeof traced !== 'string') {
       for (const line of traced) lines.push(drawn(line, { ...shown, rows: entry.times }, pen));
     } else if (moment !== undefined || after === null) {
       lines.push({
@@ -89,7 +91,7 @@ export function planLines(proof: Proof, size: number, moments: readonly Moment[]
 
 const plain = (n: number): Run => ({ kind: 'plain', n, takes: n, lean: null });
 
-type Shown = Pick<PlanLine, 'entry' | 'label' | 'section' | 'unit' | 'before' | 'after'>;
+type Shown = Pick<PlanLine, 'entry' | 'call' | 'label' | 'section' | 'unit' | 'before' | 'after'>;
 
 /** An instruction that is no row, or rows told in one sentence. */
 function told(entry: Entry, shown: Shown, pen: Pen): PlanLine {
@@ -133,10 +135,23 @@ function told(entry: Entry, shown: Shown, pen: Pen): PlanLine {
       runs: [...(before > 0 ? [plain(before)] : []), ...(gone < 0 ? [{ kind: 'taken' as const, n: -gone, takes: 0, lean: null }] : [])],
     };
   }
+  if (type === 'edgeRows') return edgeSteps(common, before, after, pen);
   // Shaping told for many rows keeps the piece in its middle.
   const change = after - before;
   if (type === 'shape' || type === 'repeatRows' || type === 'plain') pen.right -= Math.trunc(change / 2);
   return { ...common, right: pen.right, runs: [plain(after)] };
+}
+
+/** Steps told at the beginning of several rows: an even number of rows shares them between both edges. */
+function edgeSteps(common: Omit<PlanLine, 'right' | 'runs'>, before: number, after: number, pen: Pen): PlanLine {
+  const change = Math.abs(after - before);
+  const atRight = common.rows % 2 === 0 ? Math.floor(change / 2) : common.side === 'WS' ? 0 : change;
+  const step = (n: number): Run[] =>
+    n === 0 ? [] : [{ kind: after < before ? 'boundOff' : 'castOn', n, takes: after < before ? n : 0, lean: null }];
+  const runs = [...step(atRight), plain(Math.min(before, after)), ...step(change - atRight)];
+  const right = after < before ? pen.right : pen.right - atRight;
+  pen.right = after < before ? pen.right + atRight : right;
+  return { ...common, right, runs };
 }
 
 /** A row of which every stitch is known. */

@@ -22,6 +22,7 @@ const leans = { left: ' to the left', right: ' to the right', centre: ' to the c
 export function sayLine(line: PlanLine): string {
   const head = `${line.label}${line.side === null || line.unit === 'round' ? '' : `, ${line.side}`}`;
   if (line.kind === 'torn') return `${head}: not understood, so its stitches are not drawn`;
+  if (line.kind === 'stopped') return `${head}: cannot be worked as printed, so its stitches are not drawn`;
   const parts = [line.after === null ? 'count not known' : `${plural(line.after, 'stitch', 'stitches')}`];
   const counts = new Map<string, number>();
   for (const run of line.runs) {
@@ -36,7 +37,7 @@ export function sayLine(line: PlanLine): string {
   }
   if (line.waitsLeft + line.waitsRight > 0)
     parts.push(`${workedSquares(line)} worked; unworked: left ${line.waitsLeft}, right ${line.waitsRight}`);
-  if (line.turned) parts.push('turn');
+  if (line.turned && line.waitsLeft + line.waitsRight > 0) parts.push('turn');
   if (line.markers.length > 0) parts.push(plural(line.markers.length, 'marker'));
   return `${head}: ${parts.join('; ')}`;
 }

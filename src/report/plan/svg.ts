@@ -19,7 +19,7 @@ export interface Paper {
   readonly named: boolean;
 }
 
-const labelWidth = 64;
+const labelWidth = 92;
 const widest = 720;
 
 const n = (value: number) => String(Math.round(value * 100) / 100);
@@ -77,7 +77,7 @@ function patterns(paper: Paper, { w, h }: Frame): Markup {
 
 function lineMarkup(line: PlanLine, frame: Frame, y: number, height: number, paper: Paper, withLabel: boolean): Markup {
   const id = paper.named ? html` id="${paper.id}-e${line.entry}"` : null;
-  const body = line.kind === 'torn' ? torn(line, frame, y, height) : squares(line, frame, y, height, paper);
+  const body = line.kind === 'torn' || line.kind === 'stopped' ? torn(line, frame, y, height) : squares(line, frame, y, height, paper);
   return html`<a href="${paper.wordsOf(line)}" tabindex="-1"${id} class="r"><title>${paper.sayLine(line)}</title>${body}${withLabel ? label(line, frame, y, height) : null}</a>`;
 }
 
@@ -94,7 +94,7 @@ function label(line: PlanLine, frame: Frame, y: number, height: number): Markup 
 function shortLabel(line: PlanLine): string {
   const number = /^(?:Row|Rnd) (\d+)$/.exec(line.label)?.[1];
   const words = number ?? line.label;
-  return words.length > 11 ? `${words.slice(0, 10)}…` : words;
+  return words.length > 16 ? `${words.slice(0, 15)}…` : words;
 }
 
 function box(frame: Frame, from: number, count: number, y: number, height: number, shape: string, fill = ''): string {
@@ -148,7 +148,7 @@ function squares(line: PlanLine, frame: Frame, y: number, height: number, paper:
   flush();
   out += waits(at, line.waitsLeft);
   for (const place of line.markers) sign('thread', `M${n(xOf(frame, line.right + place))} ${n(y)}v${n(height)}`);
-  if (line.turned) {
+  if (line.turned && line.waitsLeft + line.waitsRight > 0) {
     const end = line.side === 'WS' ? line.right + line.waitsRight : line.right + line.waitsRight + worked;
     sign('turn', arrow(frame, end, y, height, line.side === 'WS'));
   }
@@ -225,7 +225,7 @@ function torn(line: PlanLine, frame: Frame, y: number, height: number): Markup {
 /** A stretch that stands for many rows: a band with a cut through it. */
 function bandMarkup(each: Exclude<Drawn, { kind: 'line' }>, frame: Frame, y: number, height: number, paper: Paper): Markup {
   const words = bandWords(each);
-  const first = each.kind === 'even' ? each.line : each.lines[0];
+  const first = each.kind === 'even' ? each.line : each.kind === 'again' ? each.first : each.lines[0];
   if (first === undefined) return own('');
   const right = each.kind === 'even' ? each.line.right : frame.right;
   const width = each.kind === 'even' ? widthOf(each.line) : frame.left - frame.right;

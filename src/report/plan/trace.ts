@@ -46,8 +46,8 @@ export interface Line {
 
 const flip = (side: Side | null): Side | null => (side === null ? null : side === 'RS' ? 'WS' : 'RS');
 
-/** Works the row once more and writes down its squares; null where it cannot be worked to its end. */
-export function traceRow(proof: Proof, moment: Moment): Line[] | null {
+/** Works the row once more and writes down its squares; a word where it cannot be worked to its end. */
+export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'stopped' {
   const head = headOf(moment);
   const lines: Line[] = [];
   let runs: Run[] = [];
@@ -152,7 +152,7 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | null {
       between: () => {},
     },
   });
-  if (ended.trouble !== null || ended.left > 0) return null;
+  if (ended.trouble !== null || ended.left > 0) return ended.trouble?.kind === 'unread' ? 'unread' : 'stopped';
   if (runs.length > 0 || lines.length === 0) {
     const markers = ended.needles.right.marks.filter((mark) => mark.kind === 'marker' && mark.at >= behind).map((mark) => mark.at - behind);
     lines.push({ side, behind, ahead: ended.needles.left.n, runs, markers: [...new Set(markers)], turned: false, rest });
