@@ -40,6 +40,8 @@ export function placeEnd(tokens: readonly KnitToken[], from: number, to: number)
   if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(being|taking|by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))) return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
     if (isA(tokens[at], Comma, Colon)) return at + 1;
+    // "On last row of rib inc 8 sts evenly"
+    if (isA(tokens[at], W.Inc, W.Dec) && isA(tokens[at + 1], CountToken) && isA(tokens[from], W.On)) return at;
     // "At end of last row CO 20 sts"
     if (isA(tokens[at], W.CastOn) && isA(tokens[at - 1], W.Row, W.Round, W.End) && isA(tokens[at + 1], CountToken)) return at;
     if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word)) return -1;

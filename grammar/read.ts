@@ -294,6 +294,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     return [from, ...cuts].map((begin, index) => ({ from: begin, to: cuts[index] ?? to }));
   });
   let skipTo = 0;
+  /** "As Back to **" behind a heading; "as Needle 1" and "as Row 2" are parts of a row. */
+  const refersToPiece = (rest: readonly KnitToken[]): boolean => {
+    const parsed = statementAt(rest, base, text)?.value;
+    return parsed?.type === 'refer' && parsed.to !== 'row' && !/\b(?:needles?|ndls?|dpns?|n\d)\b/i.test(text.slice(parsed.span.start - base, parsed.span.end - base));
+  };
   /** A mark that opens or closes a block of rows: rows follow it, or nothing does. */
   const blockMarkAt = (at: number, to: number): boolean => {
     const rest = tokens.slice(at + 1, to);
@@ -312,6 +317,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   const calledAt = (match: { readonly label: Label; readonly next: number }, at: number, to: number): boolean => {
     const { label } = match;
     if (match.next < to || label.name === null || label.numbers.length > 0 || label.next !== null || tokens.slice(at, to).some((token) => isA(token, Colon)) || emphasised(tokens[at])) return false;
+    if (isA(tokens[to], W.Work) && statementAt(tokens.slice(to), base, text) !== null) return true;
     return !isA(tokens[to], Stitch, PlainStitch, Mark, Open, W.Patt, W.Rib, W.Work, Fabric);
   };
 
@@ -405,7 +411,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     const heading = headingEnd(tokens, at, to);
     const behind = tokens[heading];
     // A piece that is cast on or told by reference is no needle of that name.
-    const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || (!partBegins(tokens.slice(at, to), text) && statementAt(tokens.slice(heading, to), base, text)?.value.type === 'refer'));
+    const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || refersToPiece(tokens.slice(heading, to)));
     const headed = piece || (heading > 0 && !partBegins(tokens.slice(at, to), text) && isA(tokens[heading - 1], Colon) && (isA(behind, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
     if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
       const begins = introduced(at, to);

@@ -201,6 +201,8 @@ export interface BindOff extends Base {
 export interface Hold extends Base {
   readonly type: 'hold';
   readonly which: 'first' | 'last' | 'firstAndLast' | 'next' | 'centre' | 'remaining' | 'these' | 'other';
+  /** "place sts to next marker on waste yarn": as many as there are before it. */
+  readonly toMarker?: boolean;
   readonly count: Count | null;
   readonly holder: string;
   readonly name: string | null;
@@ -372,7 +374,7 @@ export interface RowsNamed {
 /** What ends a stretch of rows. */
 export type Goal =
   | { readonly kind: 'measure'; readonly of: string | null; readonly values: Sized; readonly unit: 'cm' | 'mm' | 'in'; readonly from: string | null; readonly span: Span; readonly shorter?: boolean }
-  | { readonly kind: 'count'; readonly count: Count; readonly sense: 'total' | 'unworked' | 'between' | 'section'; readonly scope: string | null }
+  | { readonly kind: 'count'; readonly count: Count; readonly sense: 'total' | 'unworked' | 'between' | 'section' | 'markers'; readonly scope: string | null }
   | { readonly kind: 'rows'; readonly count: Count }
   /** `fewer`: "18 rows less than on Back to shoulder shaping". */
   | { readonly kind: 'matches'; readonly name: string | null; readonly fewer?: Count }

@@ -237,6 +237,8 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     else break;
   }
   const labelEnd = endOf(tokens[at - 1] as KnitToken);
+  // "Work buttonhole row." orders the row.
+  if (isA(first, W.Work) && numbers.length === 0 && !isA(tokens[at], Colon)) return null;
   let ended = false;
   while (isA(tokens[at], Colon, FullStop, Dash)) {
     ended = true;

@@ -89,7 +89,7 @@ export function outline(node: Statement): string {
     case 'bindOff':
       return `BO ${node.which === 'next' ? '' : `${node.which} `}${num(node.count)}${node.loopCounted ? ' loop counted' : ''}`;
     case 'hold':
-      return `hold ${node.which}${node.count ? ` ${num(node.count)}` : ''} on ${node.holder}${node.name ? ` for ${node.name}` : ''}`;
+      return `hold ${node.which}${node.toMarker ? ' to marker' : ''}${node.count ? ` ${num(node.count)}` : ''} on ${node.holder}${node.name ? ` for ${node.name}` : ''}`;
     case 'takeUp':
       return `take up ${num(node.count)}${node.name ? ` ${node.name}` : ''}${node.worked ? '' : ' unworked'}`;
     case 'pickUp':

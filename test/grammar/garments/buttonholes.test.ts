@@ -32,6 +32,24 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Work in rib until band, when slightly stretched, fits up front edge to neck.', 'work rib until loose "band, when slightly stretched, fits up front edge to neck"'],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['Buttonhole row (RS): Rib 4, *yo, k2tog, rib 12 (13, 14); rep from * 4 times more, yo, k2tog, rib 3.', 'row buttonhole (RS): rib→over 4 *[yo kNtog{2} rib→over 12 (13, 14)]→4× more yo kNtog{2} rib→over 3'],
+      ['Buttonhole row 1: Rib 4, BO 2, rib to last 6 sts, BO 2, rib to end.', 'row buttonhole 1: rib→over 4 BO 2 rib→last 6 BO 2 rib→end'],
+      ['Buttonhole row 2: Rib to end, casting on 2 sts over each gap.', 'row buttonhole 2: rib→end CO 2 here over gaps'],
+      ['Next row: Rib, casting on 3 sts over those cast off on previous row.', 'row next: rib→end CO 3 here over gaps'],
+      ['1st buttonhole row: K3, cast off 2 sts, k to end.', 'row 1st buttonhole: k{3} BO 2 k→end'],
+      ['2nd buttonhole row: K to end, casting on 2 sts over cast off sts of previous row.', 'row 2nd buttonhole: k→end CO 2 here over gaps'],
+      ['Next row (RS): K2, yo, k2tog, k to end.', 'row next (RS): k{2} yo kNtog{2} k→end'],
+      ['Next row (buttonhole): K2, yfwd, k2tog, k to end.', 'row next: k{2} yfwd(or yf (move)) kNtog{2} k→end'],
+      ['Rep buttonhole row every 16th row 5 times more.', 'rep rows [name buttonhole] {every n=5 k=16 more}'],
+      ['Work buttonhole row on 5th and every foll 20th row.', 'work rows [name buttonhole] {nth k=5; every k=20}'],
+      ['Keep 5 sts at front edge in garter st.', 'declare rule keep 5 sts at front edge in garter st'],
+      ['Work 3 rows in rib. Work buttonhole row. Work 3 rows in rib. Cast off in rib.', 'plain 3 rows rib | work rows [name buttonhole] | plain 3 rows rib | BO all all:0'],
+      ['Work 5 rows in garter st, working buttonholes on Row 3.', 'plain 5 rows garter st'],
+    ],
+  },
 ];
 
 describe('Buttonholes and bands', () => {

@@ -29,6 +29,21 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Sew cast-off edge of sleeves to armholes.', ''],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['With RS tog, join shoulders using 3-needle bind off.', 'change side | join threeNeedle'],
+      ['With right sides together, work three-needle bind-off across 20 (22, 24) sts.', 'change yarn | join threeNeedle 20 (22, 24)'],
+      ['Join shoulder seams with three-needle bind-off.', 'join threeNeedle'],
+      ['Graft the 10 underarm sts together.', 'join graft 10'],
+      ['Using kitchener stitch, graft underarm sts.', 'join graft'],
+      ['Sew in sleeves. Sew side and sleeve seams.', ''],
+      ['Break yarn, leaving a long tail, and draw through rem 8 sts.', 'change break | change yarn | join thread 8'],
+      ['Cut yarn and thread through rem 8 sts; pull tight and fasten off.', 'change break | join thread 8 | join fastenOff'],
+      ['Fasten off.', 'join fastenOff'],
+      ['Weave in all ends. Block to measurements.', ''],
+    ],
+  },
 ];
 
 describe('Joining and finishing', () => {

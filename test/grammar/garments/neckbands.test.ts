@@ -23,6 +23,21 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Work 5 rows in rib, dec 1 st at centre front on every row.', 'plain 5 rows rib (dec 1 centre {every k=1})'],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['Work 8 rows in k1, p1 rib. Cast off loosely in rib.', 'plain 8 rows rib | BO all all:0'],
+      ['Work 5 rnds in garter st. BO purlwise.', 'plain 5 rounds garter st | BO all all:0'],
+      ['Starting with a WS row, work 6 rows in k2, p2 rib. BO in rib.', 'plain 6 rows rib beg WS | BO all all:0'],
+      ['Knit 1 row. Cast off knitwise.', 'plain 1 rows knit | BO all all:0'],
+      ['Next rnd: *K2, p2; rep from * around.', 'round next: *[k{2} p{2}]→end'],
+      ['Rnd 2: Rib to 2 sts before centre st, ssk, k1, k2tog, rib to end.', 'round 2: rib→2 before centre ssk k{1} kNtog{2} rib→end'],
+      ['Work 1 rnd in rib.', 'plain 1 rounds rib'],
+      ['Work in k1, p1 rib for 8 rnds. BO all sts loosely in rib.', 'plain 8 rounds rib | BO all all:0'],
+      ['Purl 1 rnd. Bind off.', 'plain 1 rounds purl | BO all all:0'],
+      ['Work 12 cm in rib for polo collar, then cast off loosely in rib.', 'work rib until it 12 cm | BO all all:0'],
+    ],
+  },
 ];
 
 describe('Neckbands', () => {

@@ -16,6 +16,17 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Place pocket: K10, slip next 26 sts onto a holder, k across 26 sts from first pocket lining, k to end.', 'declare title Place pocket | row: k{10} hold next 26 on holder take up 26 k→end'],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['K14, BO next 20 sts, k to end.', 'row: k{14} BO 20 k→end'],
+      ['Next row: P14, p across 20 sts of pocket lining, p to end.', 'row next: p{14} take up 20 p→end'],
+      ['Next row (RS): K14, place next 20 sts on holder, k across 20 sts from pocket lining, k to end.', 'row next (RS): k{14} hold next 20 on holder take up 20 k→end'],
+      ['Next row: K14, slip next 20 sts onto holder, k 20 pocket lining sts from holder, k to end.', 'row next: k{14} hold next 20 on holder take up 20 k→end'],
+      ['Work 20 rows in st st, ending with a WS row. Leave sts on a holder.', 'plain 20 rows st st ending WS | hold these on holder'],
+      ['Place 20 sts from holder onto needle. Work 5 rows in rib. BO in rib.', 'take up 20 unworked | plain 5 rows rib | BO all all:0'],
+    ],
+  },
 ];
 
 describe('Pockets', () => {

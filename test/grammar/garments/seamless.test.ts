@@ -32,6 +32,21 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1.', 'round dec: k{1} kNtog{2} k→last 3 ssk k{1}'],
     ],
   },
+  {
+    sizes: ['XS', 'S', 'M'],
+    rows: [
+      ['Next rnd: K72, place next 48 sts on waste yarn, CO 8 sts, k72, place next 48 sts on waste yarn, CO 8 sts.', 'round next: k{72} hold next 48 on waste yarn CO 8 here k{72} hold next 48 on waste yarn CO 8 here'],
+      ['Next row (RS): K to marker, place sts to next marker on waste yarn, CO 8 sts, k to next marker.', 'row next (RS): k→to marker hold next to marker on waste yarn CO 8 here k→to marker'],
+      ['Inc rnd: K1, M1L, *k to 1 st before marker, M1R, k1, sm, k1, M1L; rep from * 2 more times, k to last st, M1R, k1.', 'round inc: k{1} M1L *[k→1 before marker M1R k{1} marker slip k{1} M1L]→2× more k→last 1 M1R k{1}'],
+      ['Work Inc Rnd every other rnd 20 (22, 24) times.', 'work rows [name inc] {every n=20 (22, 24) k=2}'],
+      ['Work 2 rnds even, then work Inc Rnd.', 'plain 2 rounds | work rows [name inc]'],
+      ["Dec rnd: [K to 3 sts before marker, k2tog, k1, sm, k1, ssk] 4 times, k to end—8 sts dec'd.", 'round dec: [k→3 before marker kNtog{2} k{1} marker slip k{1} ssk]→4× k→end =8 decreased'],
+      ['K across 60 sleeve sts, pm, k across 72 front sts, pm.', 'row: k→over 60 marker place k→over 72 marker place'],
+      ['Place last 5 and first 5 sts of rnd on waste yarn.', 'hold firstAndLast 5 on waste yarn'],
+      ['Next rnd: *K6, k2tog; rep from * around—168 (175, 182) sts.', 'round next: *[k{6} kNtog{2}]→end =168 (175, 182) total'],
+      ['Knit 4 rnds. Next rnd: *K5, k2tog; rep from * around.', 'plain 4 rounds knit | round next: *[k{5} kNtog{2}]→end'],
+    ],
+  },
 ];
 
 describe('Seamless construction', () => {
