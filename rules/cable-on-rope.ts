@@ -29,7 +29,11 @@ function strip(pattern: Pattern, row: Row, ws: boolean): Strip | null {
 
 /** The side a row was worked on, where it was always the same. */
 function sideOf(context: Context, row: Row): 'RS' | 'WS' | null {
-  const sides = new Set(context.replay.entries.filter((entry) => entry.textSpan.start === row.span.start).map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)));
+  const sides = new Set(
+    context.replay.entries
+      .filter((entry) => entry.textSpan.start === row.span.start)
+      .map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)),
+  );
   const [side] = sides;
   return sides.size === 1 && side !== undefined ? side : (row.label?.side ?? null);
 }
@@ -38,11 +42,18 @@ export const cableOnRope: Rule = {
   id: 'cable-on-rope',
   level: 'query',
   title: 'A crossing lies on its rope',
-  meaning: 'The stitches that are crossed were purl stitches, or a mixture, in the row before, while the same crossing lies on knit stitches elsewhere or a rope of its width stands beside it.',
+  meaning:
+    'The stitches that are crossed were purl stitches, or a mixture, in the row before, while the same crossing lies on knit stitches elsewhere or a rope of its width stands beside it.',
   reason: 'The counts are right, so nobody notices until the cable jumps aside.',
   needsReplay: true,
-  wrong: { draft: '# Hawse Strip\n\nCO 24 sts.\n\nRow 1 (RS): *P3, k6, p3; rep from * to end.\n\nRow 2: *K3, p6, k3; rep from * to end.\n\nRow 3: *P2, C6F, p4; rep from * to end.\n\nRow 4: *K3, p6, k3; rep from * to end.\n\nBO all sts.\n' },
-  right: { draft: '# Hawse Strip\n\nCO 24 sts.\n\nRow 1 (RS): *P3, k6, p3; rep from * to end.\n\nRow 2: *K3, p6, k3; rep from * to end.\n\nRow 3: *P3, C6F, p3; rep from * to end.\n\nRow 4: *K3, p6, k3; rep from * to end.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Hawse Strip\n\nCO 24 sts.\n\nRow 1 (RS): *P3, k6, p3; rep from * to end.\n\nRow 2: *K3, p6, k3; rep from * to end.\n\nRow 3: *P2, C6F, p4; rep from * to end.\n\nRow 4: *K3, p6, k3; rep from * to end.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Hawse Strip\n\nCO 24 sts.\n\nRow 1 (RS): *P3, k6, p3; rep from * to end.\n\nRow 2: *K3, p6, k3; rep from * to end.\n\nRow 3: *P3, C6F, p3; rep from * to end.\n\nRow 4: *K3, p6, k3; rep from * to end.\n\nBO all sts.\n',
+  },
   check: (context): readonly Finding[] => {
     const out: Finding[] = [];
     let below: (Strip & { readonly section: number }) | null = null;
@@ -52,7 +63,18 @@ export const cableOnRope: Rule = {
       if (own !== null && below !== null && below.section === section && own.cells.length === below.cells.length && side === 'RS') {
         const slip = offRope(own.cells, below.cells);
         if (slip !== null) {
-          out.push({ rule: cableOnRope.id, level: 'query', span: slip.step.span, section: sectionTitle(context, section), row: labelOf(row), sizes: [], message: `${excerpt(context, slip.step.span)} crosses ${slip.width} stitches, of which ${slip.purl} ${slip.purl === 1 ? 'is a purl stitch' : 'are purl stitches'} in ${labelOf(below.row) ?? 'the row before'}; the rope of ${slip.width} knit stitches begins ${Math.abs(slip.shift)} ${Math.abs(slip.shift) === 1 ? 'stitch' : 'stitches'} ${slip.shift > 0 ? 'later' : 'earlier'}. Are the stitches before it miscounted?`, stated: null, replayed: null, fix: null });
+          out.push({
+            rule: cableOnRope.id,
+            level: 'query',
+            span: slip.step.span,
+            section: sectionTitle(context, section),
+            row: labelOf(row),
+            sizes: [],
+            message: `${excerpt(context, slip.step.span)} crosses ${slip.width} stitches, of which ${slip.purl} ${slip.purl === 1 ? 'is a purl stitch' : 'are purl stitches'} in ${labelOf(below.row) ?? 'the row before'}; the rope of ${slip.width} knit stitches begins ${Math.abs(slip.shift)} ${Math.abs(slip.shift) === 1 ? 'stitch' : 'stitches'} ${slip.shift > 0 ? 'later' : 'earlier'}. Are the stitches before it miscounted?`,
+            stated: null,
+            replayed: null,
+            fix: null,
+          });
         }
       }
       // A row whose faces are open ("knit the knits") keeps what stood below it.
@@ -64,7 +86,10 @@ export const cableOnRope: Rule = {
 };
 
 /** The first crossing over purl stitches, where a rope of just its width lies close by. */
-function offRope(cells: readonly Cell[], below: readonly Cell[]): { step: Cell['step']; width: number; purl: number; shift: number } | null {
+function offRope(
+  cells: readonly Cell[],
+  below: readonly Cell[],
+): { step: Cell['step']; width: number; purl: number; shift: number } | null {
   for (let at = 0; at < cells.length; at += 1) {
     const cell = cells[at] as Cell;
     if (cell.kind !== 'cable' || !cell.head) continue;
@@ -76,7 +101,8 @@ function offRope(cells: readonly Cell[], below: readonly Cell[]): { step: Cell['
     for (const shift of [1, -1, 2, -2]) {
       const rope = below.slice(at + shift, at + shift + width);
       const edges = [below[at + shift - 1], below[at + shift + width]];
-      if (at + shift >= 0 && rope.length === width && rope.every((each) => each.face === 'k') && edges.every((each) => each?.face !== 'k')) return { step: cell.step, width, purl, shift };
+      if (at + shift >= 0 && rope.length === width && rope.every((each) => each.face === 'k') && edges.every((each) => each?.face !== 'k'))
+        return { step: cell.step, width, purl, shift };
     }
   }
   return null;

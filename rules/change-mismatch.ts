@@ -31,6 +31,8 @@ export const changeMismatch: Rule = {
   reason: 'Such rows are repeated; one stitch too few each time is a piece that does not meet its neighbour.',
   needsReplay: true,
   wrong: { draft: '# Brim Sampler\n\nCO 30 sts.\n\nRow 1 (RS): K1, m1, k to end (2 sts inc’d).\nRow 2: Purl.\n\nBO all sts.\n' },
-  right: { draft: '# Brim Sampler\n\nCO 30 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1 (2 sts inc’d).\nRow 2: Purl.\n\nBO all sts.\n' },
+  right: {
+    draft: '# Brim Sampler\n\nCO 30 sts.\n\nRow 1 (RS): K1, m1, k to last st, m1, k1 (2 sts inc’d).\nRow 2: Purl.\n\nBO all sts.\n',
+  },
   check: (context) => rootsOf(context, 'changeDiffers').map((root) => say(context, root)),
 };

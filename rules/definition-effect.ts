@@ -9,22 +9,54 @@ export const definitionEffect: Rule = {
   id: 'definition-effect',
   level: 'query',
   title: 'A definition does what it says it does',
-  meaning: 'The words of a definition take away or add another number of stitches than the remark behind them, or than the name commonly means.',
+  meaning:
+    'The words of a definition take away or add another number of stitches than the remark behind them, or than the name commonly means.',
   reason: 'Every row that uses the stitch is then out by one.',
   needsReplay: false,
-  wrong: { draft: '# Lens Strip\n\n## Abbreviations\n\n- BO: bind off\n- CO: cast on\n- cdd: slip 2 sts together, k1, pass 2 slipped sts over (1 st decreased)\n- k: knit\n- RS: right side\n- st(s): stitch(es)\n\n## Strip\n\nCO 9 sts.\n\nRow 1 (RS): K3, cdd, k3. 7 sts.\n\nBO all sts.\n' },
-  right: { draft: '# Lens Strip\n\n## Abbreviations\n\n- BO: bind off\n- CO: cast on\n- cdd: slip 2 sts together, k1, pass 2 slipped sts over (2 sts decreased)\n- k: knit\n- RS: right side\n- st(s): stitch(es)\n\n## Strip\n\nCO 9 sts.\n\nRow 1 (RS): K3, cdd, k3. 7 sts.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Lens Strip\n\n## Abbreviations\n\n- BO: bind off\n- CO: cast on\n- cdd: slip 2 sts together, k1, pass 2 slipped sts over (1 st decreased)\n- k: knit\n- RS: right side\n- st(s): stitch(es)\n\n## Strip\n\nCO 9 sts.\n\nRow 1 (RS): K3, cdd, k3. 7 sts.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Lens Strip\n\n## Abbreviations\n\n- BO: bind off\n- CO: cast on\n- cdd: slip 2 sts together, k1, pass 2 slipped sts over (2 sts decreased)\n- k: knit\n- RS: right side\n- st(s): stitch(es)\n\n## Strip\n\nCO 9 sts.\n\nRow 1 (RS): K3, cdd, k3. 7 sts.\n\nBO all sts.\n',
+  },
   check: ({ pattern }): readonly Finding[] =>
     definitionsOf(pattern).flatMap(({ abbreviation, definition, common }): Finding[] => {
       if (definition === null || !definition.certain || definition.cable !== undefined) return [];
       const own = stitchUse(definition.entry);
       const net = own.makes - own.takes;
-      const base = { rule: definitionEffect.id, level: 'query' as const, span: abbreviation.meaningSpan, section: null, row: null, sizes: [], stated: null, replayed: null, fix: null };
+      const base = {
+        rule: definitionEffect.id,
+        level: 'query' as const,
+        span: abbreviation.meaningSpan,
+        section: null,
+        row: null,
+        sizes: [],
+        stated: null,
+        replayed: null,
+        fix: null,
+      };
       if (definition.declaredNet !== null && definition.declaredNet !== net) {
-        return [{ ...base, message: `${abbreviation.term}: worked as told it ${told(net)}, but the remark says it ${told(definition.declaredNet)}. Which is right?` }];
+        return [
+          {
+            ...base,
+            message: `${abbreviation.term}: worked as told it ${told(net)}, but the remark says it ${told(definition.declaredNet)}. Which is right?`,
+          },
+        ];
       }
-      if (common !== null && common.certain && (common.entry.kind === 'decrease' || common.entry.kind === 'doubleDecrease') && common.makes - common.takes !== net) {
-        return [{ ...base, message: `${abbreviation.term}: worked as told it ${told(net)}, but the name commonly ${told(common.makes - common.takes)}. Is a step missing?` }];
+      if (
+        common !== null &&
+        common.certain &&
+        (common.entry.kind === 'decrease' || common.entry.kind === 'doubleDecrease') &&
+        common.makes - common.takes !== net
+      ) {
+        return [
+          {
+            ...base,
+            message: `${abbreviation.term}: worked as told it ${told(net)}, but the name commonly ${told(common.makes - common.takes)}. Is a step missing?`,
+          },
+        ];
       }
       return [];
     }),

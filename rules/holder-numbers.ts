@@ -32,6 +32,10 @@ Cast on 40 sts.
 Row 1 (RS): Knit.
 
 Slip 40 sts onto a holder.
+
+## Finishing
+
+Graft the held sts together.
 `,
   },
   right: {
@@ -54,6 +58,10 @@ Cast on 40 sts.
 Row 1 (RS): Knit.
 
 Slip 40 sts onto a holder.
+
+## Finishing
+
+Graft the held sts together.
 `,
   },
   check(context): readonly Finding[] {

@@ -1,4 +1,160 @@
 /** All rules, in the order in which they are listed. */
-import type { Rule } from './rule.ts';
 
-export const rules: readonly Rule[] = [];
+import { ballsAndTotal } from './balls-and-total.ts';
+import { blockingMeasures } from './blocking-measures.ts';
+import { bodyAndEase } from './body-and-ease.ts';
+import { buttonNumbers } from './button-numbers.ts';
+import { cableDefinition } from './cable-definition.ts';
+import { cableOnRope } from './cable-on-rope.ts';
+import { cableSide } from './cable-side.ts';
+import { changeMismatch } from './change-mismatch.ts';
+import { childSafety } from './child-safety.ts';
+import { coloursListed } from './colours-listed.ts';
+import { countMismatch } from './count-mismatch.ts';
+import { countSeries } from './count-series.ts';
+import { definitionEffect } from './definition-effect.ts';
+import { doubleYarnOver } from './double-yarn-over.ts';
+import { doubledWords } from './doubled-words.ts';
+import { endingSide } from './ending-side.ts';
+import { gapMissing } from './gap-missing.ts';
+import { gaugeComplete } from './gauge-complete.ts';
+import { gaugeInTwoUnits } from './gauge-in-two-units.ts';
+import { gaugeShape } from './gauge-shape.ts';
+import { heldStitches } from './held-stitches.ts';
+import { holderNumbers } from './holder-numbers.ts';
+import { laceBalance } from './lace-balance.ts';
+import { lengthsAddUp } from './lengths-add-up.ts';
+import { markerInStitch } from './marker-in-stitch.ts';
+import { markerNumbers } from './marker-numbers.ts';
+import { markerPlace } from './marker-place.ts';
+import { mirroredShaping } from './mirrored-shaping.ts';
+import { mixedForms } from './mixed-forms.ts';
+import { mixedTerms } from './mixed-terms.ts';
+import { multipleMismatch } from './multiple-mismatch.ts';
+import { needleLength } from './needle-length.ts';
+import { needleNotChanged } from './needle-not-changed.ts';
+import { needleSizesRule } from './needle-sizes.ts';
+import { needleUse } from './needle-use.ts';
+import { needlesSum } from './needles-sum.ts';
+import { notRead } from './not-read.ts';
+import { nothingToPass } from './nothing-to-pass.ts';
+import { oneReadingFits } from './one-reading-fits.ts';
+import { patternNotRestored } from './pattern-not-restored.ts';
+import { patternNote } from './pattern-note.ts';
+import { referenceMissing } from './reference-missing.ts';
+import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
+import { repeatUnclosed } from './repeat-unclosed.ts';
+import { roundAfterTurns } from './round-after-turns.ts';
+import { rowMissing } from './row-missing.ts';
+import { rowNumbers } from './row-numbers.ts';
+import { rowRange } from './row-range.ts';
+import { rowsAndGauge } from './rows-and-gauge.ts';
+import { rowsStated } from './rows-stated.ts';
+import type { Rule } from './rule.ts';
+import { sideMismatch } from './side-mismatch.ts';
+import { sizeListLength } from './size-list-length.ts';
+import { sizePaths } from './size-paths.ts';
+import { sizesGrow } from './sizes-grow.ts';
+import { sizesWithoutMeasures } from './sizes-without-measures.ts';
+import { stitchesLeftOpen } from './stitches-left-open.ts';
+import { stitchesLeftOver } from './stitches-left-over.ts';
+import { stitchesNamed } from './stitches-named.ts';
+import { strayMarker } from './stray-marker.ts';
+import { tableAgrees } from './table-agrees.ts';
+import { targetMissed } from './target-missed.ts';
+import { templateLeftovers } from './template-leftovers.ts';
+import { tooFewStitches } from './too-few-stitches.ts';
+import { toolNotListed } from './tool-not-listed.ts';
+import { toolNotUsed } from './tool-not-used.ts';
+import { turnsLeftOpen } from './turns-left-open.ts';
+import { twoReadings } from './two-readings.ts';
+import { unexplainedAbbreviation } from './unexplained-abbreviation.ts';
+import { unitsAgree } from './units-agree.ts';
+import { unusedAbbreviation } from './unused-abbreviation.ts';
+import { unworkedStitches } from './unworked-stitches.ts';
+import { widthAndGauge } from './width-and-gauge.ts';
+import { yarnAndGauge } from './yarn-and-gauge.ts';
+import { yarnDescribed } from './yarn-described.ts';
+import { yarnEstimate } from './yarn-estimate.ts';
+import { yarnOverAtEdge } from './yarn-over-at-edge.ts';
+import { yarnOversTogether } from './yarn-overs-together.ts';
+
+export const rules: readonly Rule[] = [
+  countMismatch,
+  changeMismatch,
+  stitchesNamed,
+  tooFewStitches,
+  stitchesLeftOver,
+  repeatDoesNotFit,
+  multipleMismatch,
+  patternNotRestored,
+  sizeListLength,
+  sideMismatch,
+  endingSide,
+  rowNumbers,
+  rowMissing,
+  rowRange,
+  rowsStated,
+  referenceMissing,
+  targetMissed,
+  heldStitches,
+  stitchesLeftOpen,
+  needlesSum,
+  unworkedStitches,
+  markerPlace,
+  markerInStitch,
+  gapMissing,
+  roundAfterTurns,
+  turnsLeftOpen,
+  nothingToPass,
+  twoReadings,
+  oneReadingFits,
+  laceBalance,
+  patternNote,
+  repeatUnclosed,
+  doubleYarnOver,
+  yarnOversTogether,
+  yarnOverAtEdge,
+  cableDefinition,
+  definitionEffect,
+  cableSide,
+  cableOnRope,
+  mirroredShaping,
+  sizePaths,
+  strayMarker,
+  countSeries,
+  notRead,
+  needleSizesRule,
+  unitsAgree,
+  unexplainedAbbreviation,
+  unusedAbbreviation,
+  widthAndGauge,
+  toolNotListed,
+  toolNotUsed,
+  buttonNumbers,
+  markerNumbers,
+  needleUse,
+  needleNotChanged,
+  lengthsAddUp,
+  blockingMeasures,
+  childSafety,
+  sizesWithoutMeasures,
+  gaugeComplete,
+  gaugeInTwoUnits,
+  yarnAndGauge,
+  ballsAndTotal,
+  bodyAndEase,
+  sizesGrow,
+  tableAgrees,
+  coloursListed,
+  mixedTerms,
+  mixedForms,
+  rowsAndGauge,
+  gaugeShape,
+  needleLength,
+  yarnEstimate,
+  yarnDescribed,
+  doubledWords,
+  holderNumbers,
+  templateLeftovers,
+];

@@ -44,8 +44,14 @@ export const laceBalance: Rule = {
   meaning: 'The lace rows of a set keep the count in each repeat, and one row gains or loses a stitch that no other row gives back.',
   reason: 'The next time the repeat does not fit, or the piece grows where it should be straight.',
   needsReplay: true,
-  wrong: { draft: '# Petrel Scarf\n\nCO 26 sts.\n\nRow 1 (RS): K1, *yo, k2tog, k1, ssk, yo, k1; rep from * to last st, k1.\n\nRow 2: Purl.\n\nRow 3: K1, *k1, yo, k1, ssk, k1, yo, k1; rep from * to last st, k1.\n\nRow 4: Purl.\n\nRow 5: Knit.\n\nBO all sts.\n' },
-  right: { draft: '# Petrel Scarf\n\nCO 26 sts.\n\nRow 1 (RS): K1, *yo, k2tog, k1, ssk, yo, k1; rep from * to last st, k1.\n\nRow 2: Purl.\n\nRow 3: K1, *k1, yo, k1, ssk, k2tog, yo; rep from * to last st, k1.\n\nRow 4: Purl.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Petrel Scarf\n\nCO 26 sts.\n\nRow 1 (RS): K1, *yo, k2tog, k1, ssk, yo, k1; rep from * to last st, k1.\n\nRow 2: Purl.\n\nRow 3: K1, *k1, yo, k1, ssk, k1, yo, k1; rep from * to last st, k1.\n\nRow 4: Purl.\n\nRow 5: Knit.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Petrel Scarf\n\nCO 26 sts.\n\nRow 1 (RS): K1, *yo, k2tog, k1, ssk, yo, k1; rep from * to last st, k1.\n\nRow 2: Purl.\n\nRow 3: K1, *k1, yo, k1, ssk, k2tog, yo; rep from * to last st, k1.\n\nRow 4: Purl.\n\nBO all sts.\n',
+  },
   check: (context): readonly Finding[] => {
     const rows = lacyRows(context);
     const met = roots(context);
@@ -55,18 +61,42 @@ export const laceBalance: Rule = {
       const others = set.filter((other) => other !== each);
       if (others.length === 0 || others.some((other) => other.net !== 0)) return [];
       // Where the count is stated, or the next row does not fit, that is the better place to say it.
-      const said = met.some((root) => root.met.section === each.section && root.met.span.start >= each.row.span.start && !['readingNotDefault', 'readingsDiffer', 'sideDiffers'].includes(root.met.kind));
+      const said = met.some(
+        (root) =>
+          root.met.section === each.section &&
+          root.met.span.start >= each.row.span.start &&
+          !['readingNotDefault', 'readingsDiffer', 'sideDiffers'].includes(root.met.kind),
+      );
       if (said || each.row.stated.length > 0) return [];
       const names = listed(others.slice(0, 4).map((other) => labelOf(other.row) ?? 'another row'));
-      return [{ rule: laceBalance.id, level: 'query', span: each.row.span, section: sectionTitle(context, each.section), row: labelOf(each.row), sizes: [], message: `Each repeat of ${labelOf(each.row) ?? 'this row'} adds ${each.added} and takes away ${each.lost}, so it ${each.net > 0 ? 'gains' : 'loses'} ${counted(Math.abs(each.net))}; ${names} ${others.length === 1 ? 'keeps' : 'keep'} the count. Is a yarn over or a decrease missing?`, stated: null, replayed: null, fix: null }];
+      return [
+        {
+          rule: laceBalance.id,
+          level: 'query',
+          span: each.row.span,
+          section: sectionTitle(context, each.section),
+          row: labelOf(each.row),
+          sizes: [],
+          message: `Each repeat of ${labelOf(each.row) ?? 'this row'} adds ${each.added} and takes away ${each.lost}, so it ${each.net > 0 ? 'gains' : 'loses'} ${counted(Math.abs(each.net))}; ${names} ${others.length === 1 ? 'keeps' : 'keep'} the count. Is a yarn over or a decrease missing?`,
+          stated: null,
+          replayed: null,
+          fix: null,
+        },
+      ];
     });
   },
 };
 
 /** Rows before a place in its section that do not balance though the others of the set do: evidence for a row that no longer fits. */
-export function unbalancedBefore(context: Context, section: number, place: number): { readonly label: string; readonly net: number } | null {
+export function unbalancedBefore(
+  context: Context,
+  section: number,
+  place: number,
+): { readonly label: string; readonly net: number } | null {
   const rows = lacyRows(context).filter((each) => each.section === section);
   const odd = rows.filter((each) => each.net !== 0 && each.row.span.start < place && each.row.span.end <= place);
   const [only] = odd;
-  return odd.length === 1 && only !== undefined && rows.length > 1 && rows.every((each) => each === only || each.net === 0) ? { label: labelOf(only.row) ?? 'An earlier row', net: only.net } : null;
+  return odd.length === 1 && only !== undefined && rows.length > 1 && rows.every((each) => each === only || each.net === 0)
+    ? { label: labelOf(only.row) ?? 'An earlier row', net: only.net }
+    : null;
 }

@@ -31,12 +31,44 @@ function notesOf(context: Context): Note[] {
     const high = tall.exec(rest.split(/[.;](?:\s|$)/)[0] ?? '');
     const from = Math.max(0, block.text.slice(0, match.index).search(/[^.]*$/));
     const end = match.index + match[0].length;
-    return [{ of: Number(match[1]), rows: high === null ? null : Number(high[1]), subject: block.text.slice(from, match.index), span: { start: block.start + match.index, end: block.start + end } }];
+    return [
+      {
+        of: Number(match[1]),
+        rows: high === null ? null : Number(high[1]),
+        subject: block.text.slice(from, match.index),
+        span: { start: block.start + match.index, end: block.start + end },
+      },
+    ];
   });
 }
 
-const small: ReadonlySet<string> = new Set(['the', 'note', 'pattern', 'patt', 'stitch', 'repeat', 'is', 'a', 'of', 'and', 'each', 'this', 'in', 'written', 'worked', 'given', 'main', 'over', 'all']);
-const stems = (text: string): string[] => text.toLowerCase().split(/[^a-z]+/).filter((word) => word.length > 2 && !small.has(word)).map((word) => word.replace(/s$/, ''));
+const small: ReadonlySet<string> = new Set([
+  'the',
+  'note',
+  'pattern',
+  'patt',
+  'stitch',
+  'repeat',
+  'is',
+  'a',
+  'of',
+  'and',
+  'each',
+  'this',
+  'in',
+  'written',
+  'worked',
+  'given',
+  'main',
+  'over',
+  'all',
+]);
+const stems = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^a-z]+/)
+    .filter((word) => word.length > 2 && !small.has(word))
+    .map((word) => word.replace(/s$/, ''));
 
 export interface Beside {
   readonly note: Note;
@@ -53,10 +85,18 @@ export function stated(context: Context): Beside[] {
   const rows = rowsOf(pattern);
   return notesOf(context).flatMap((note): Beside[] => {
     const wanted = stems(note.subject);
-    const named = pattern.sections.flatMap((section, index) => (section.kind !== 'front' && wanted.some((stem) => stems(section.title).includes(stem)) && rows.some((each) => each.section === index && repeatOf(each.row) !== null) ? [index] : []));
+    const named = pattern.sections.flatMap((section, index) =>
+      section.kind !== 'front' &&
+      wanted.some((stem) => stems(section.title).includes(stem)) &&
+      rows.some((each) => each.section === index && repeatOf(each.row) !== null)
+        ? [index]
+        : [],
+    );
     const [section] = named;
     if (named.length !== 1 || section === undefined) return [];
-    const own = rows.filter((each) => each.section === section && each.row.label !== null && each.row.label.numbers.length > 0 && each.row.label.name === null);
+    const own = rows.filter(
+      (each) => each.section === section && each.row.label !== null && each.row.label.numbers.length > 0 && each.row.label.name === null,
+    );
     const widths = own.flatMap(({ row }) => {
       const found = repeatOf(row);
       const use = found === null ? null : stepsUse(pattern, found.children);
@@ -64,7 +104,8 @@ export function stated(context: Context): Beside[] {
     });
     const numbers = [...new Set(own.flatMap(({ row }) => row.label?.numbers ?? []))].sort((a, b) => a - b);
     const last = numbers.at(-1) ?? 0;
-    const whole = numbers[0] === 1 && own.every(({ row }) => row.label?.andAll === null && row.label.lastBySize === null) && numbers.length === last;
+    const whole =
+      numbers[0] === 1 && own.every(({ row }) => row.label?.andAll === null && row.label.lastBySize === null) && numbers.length === last;
     return [{ note, section, widths: widths.length >= 2 ? widths : [], height: whole && last >= 2 ? last : null }];
   });
 }

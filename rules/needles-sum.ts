@@ -14,6 +14,10 @@ export const needlesSum: Rule = {
   check: (context) =>
     rootsOf(context, 'partDiffers', 'setsDiffer').map((root) => {
       const { head, n } = telling(context, root.met);
-      return findingOf(context, root, { rule: needlesSum.id, level: 'error', message: `${head}the parts add up to ${counted(n('stated'))}, but ${n('replayed')} ${n('replayed') === '1' ? 'is' : 'are'} there to divide.` });
+      return findingOf(context, root, {
+        rule: needlesSum.id,
+        level: 'error',
+        message: `${head}the parts add up to ${counted(n('stated'))}, but ${n('replayed')} ${n('replayed') === '1' ? 'is' : 'are'} there to divide.`,
+      });
     }),
 };

@@ -14,6 +14,10 @@ export const nothingToPass: Rule = {
   check: (context) =>
     rootsOf(context, 'nothingToPass').map((root) => {
       const { head, n } = telling(context, root.met);
-      return findingOf(context, root, { rule: nothingToPass.id, level: 'error', message: `${head}${excerpt(context, root.met.span)} passes ${counted(n('wanted'))} over, and no slipped stitch is on the right needle.` });
+      return findingOf(context, root, {
+        rule: nothingToPass.id,
+        level: 'error',
+        message: `${head}${excerpt(context, root.met.span)} passes ${counted(n('wanted'))} over, and no slipped stitch is on the right needle.`,
+      });
     }),
 };

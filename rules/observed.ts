@@ -16,10 +16,36 @@ export interface Root {
 }
 
 /** Kinds that a wrong number earlier in the piece can bring about. */
-const suffers: ReadonlySet<ObservationKind> = new Set(['countDiffers', 'changeDiffers', 'partDiffers', 'leftDiffers', 'tooFew', 'leftOver', 'repeatDoesNotFit', 'nothingToPass', 'markerMissing', 'markerNotThere', 'markerTooNear', 'markerInStitch', 'noGap', 'noProgress', 'targetMissed', 'targetPassed', 'heldDiffers', 'nothingHeld', 'setsDiffer']);
+const suffers: ReadonlySet<ObservationKind> = new Set([
+  'countDiffers',
+  'changeDiffers',
+  'partDiffers',
+  'leftDiffers',
+  'tooFew',
+  'leftOver',
+  'repeatDoesNotFit',
+  'nothingToPass',
+  'markerMissing',
+  'markerNotThere',
+  'markerTooNear',
+  'markerInStitch',
+  'noGap',
+  'noProgress',
+  'targetMissed',
+  'targetPassed',
+  'heldDiffers',
+  'nothingHeld',
+  'setsDiffer',
+]);
 
 /** Kinds that speak of words, not of a count: they hold whatever the count is. */
-const wordsOnly: ReadonlySet<ObservationKind> = new Set(['rowMissing', 'referenceMissing', 'rangeDiffers', 'readingNotDefault', 'readingsDiffer']);
+const wordsOnly: ReadonlySet<ObservationKind> = new Set([
+  'rowMissing',
+  'referenceMissing',
+  'rangeDiffers',
+  'readingNotDefault',
+  'readingsDiffer',
+]);
 
 const cache = new WeakMap<Replay, readonly Root[]>();
 
@@ -56,7 +82,15 @@ function merged(observations: readonly Observation[]): Observation[] {
     return {
       ...first,
       sizes,
-      numbers: Object.fromEntries(names.map((name) => [name, sizes.map((size) => { const row = seen.get(size); return row?.each.numbers[name]?.[row.position] ?? null; })])),
+      numbers: Object.fromEntries(
+        names.map((name) => [
+          name,
+          sizes.map((size) => {
+            const row = seen.get(size);
+            return row?.each.numbers[name]?.[row.position] ?? null;
+          }),
+        ]),
+      ),
       words: { ...first.words, ...(faults.size > 1 ? { fault: faults.has('row') && !faults.has('stated') ? 'row' : 'tie' } : {}) },
       evidence: [...new Set(group.flatMap((each) => each.evidence))],
     };
@@ -68,7 +102,9 @@ function off(met: Observation, size: number): number | null {
   const at = met.sizes.indexOf(size);
   const stated = met.numbers['stated']?.[at] ?? met.numbers['target']?.[at];
   const replayed = met.numbers['replayed']?.[at] ?? met.numbers['live']?.[at];
-  return at < 0 || stated === null || stated === undefined || replayed === null || replayed === undefined ? null : Math.abs(stated - replayed);
+  return at < 0 || stated === null || stated === undefined || replayed === null || replayed === undefined
+    ? null
+    : Math.abs(stated - replayed);
 }
 
 function fold(context: Context, list: readonly Observation[]): Root[] {
@@ -77,7 +113,14 @@ function fold(context: Context, list: readonly Observation[]): Root[] {
   // Where one row both does not fit and states another count, the misfit says more.
   const rank = (met: Observation): number => (met.kind === 'countDiffers' ? 2 : met.kind === 'changeDiffers' ? 1 : 0);
   for (const met of order) {
-    const same = found.find((root) => root.met.node !== null && root.met.node === met.node && suffers.has(root.met.kind) && suffers.has(met.kind) && root.met.section === met.section);
+    const same = found.find(
+      (root) =>
+        root.met.node !== null &&
+        root.met.node === met.node &&
+        suffers.has(root.met.kind) &&
+        suffers.has(met.kind) &&
+        root.met.section === met.section,
+    );
     if (same !== undefined) {
       if (rank(met) < rank(same.met)) {
         same.follows.push(same.met);
@@ -108,13 +151,20 @@ function causes(context: Context, first: Observation, later: Observation): boole
   if (later.words['reference'] !== undefined) return true;
   const samePiece = pieceOf(context, first) === pieceOf(context, later);
   if (later.kind === 'nothingHeld' || later.kind === 'heldDiffers') return samePiece;
-  const open = first.words['fault'] === 'tie' || first.kind === 'changeDiffers' || first.kind === 'leftDiffers' || first.kind === 'rangeDiffers' || first.kind === 'partDiffers';
+  const open =
+    first.words['fault'] === 'tie' ||
+    first.kind === 'changeDiffers' ||
+    first.kind === 'leftDiffers' ||
+    first.kind === 'rangeDiffers' ||
+    first.kind === 'partDiffers';
   return samePiece && open && !settled(context, first, later);
 }
 
 /** Whether a count that the draft states, and that is right, stands between the two. */
 function settled(context: Context, first: Observation, later: Observation): boolean {
-  return context.replay.entries.some((entry) => entry.span.start > first.span.end && entry.span.end <= later.span.start && agrees(entry, later.sizes));
+  return context.replay.entries.some(
+    (entry) => entry.span.start > first.span.end && entry.span.end <= later.span.start && agrees(entry, later.sizes),
+  );
 }
 
 function agrees(entry: Entry, sizes: readonly number[]): boolean {
@@ -133,7 +183,9 @@ function statedIn(node: Statement): Row['stated'] {
 /** A wrong side on one label makes the next label with a side seem wrong as well. */
 function nextSided(context: Context, first: Observation, later: Observation): boolean {
   if (pieceOf(context, first) !== pieceOf(context, later)) return false;
-  return !context.pattern.rows.some(({ label }) => label.side !== null && label.span.start > first.span.end && label.span.end <= later.span.start);
+  return !context.pattern.rows.some(
+    ({ label }) => label.side !== null && label.span.start > first.span.end && label.span.end <= later.span.start,
+  );
 }
 
 /** A sentence about some sizes: what opens it, and the numbers per size as the draft prints them. */
@@ -174,8 +226,19 @@ export interface Said {
 /** A finding from a slip, with what follows from it folded under it. */
 export function findingOf(context: Context, root: Root, said: Said): Finding {
   const { met, follows } = root;
-  const places = follows.map((each) => each.span).filter((span, index, all) => all.findIndex((other) => lineOf(context, other) === lineOf(context, span)) === index && lineOf(context, span) !== lineOf(context, met.span));
-  const affected = places.length === 0 ? [] : [`${places.length === 1 ? 'One later place suffers' : `${places.length} later places suffer`} from it: ${places.length === 1 ? 'line' : 'lines'} ${places.map((span) => lineOf(context, span)).join(', ')}.`];
+  const places = follows
+    .map((each) => each.span)
+    .filter(
+      (span, index, all) =>
+        all.findIndex((other) => lineOf(context, other) === lineOf(context, span)) === index &&
+        lineOf(context, span) !== lineOf(context, met.span),
+    );
+  const affected =
+    places.length === 0
+      ? []
+      : [
+          `${places.length === 1 ? 'One later place suffers' : `${places.length} later places suffer`} from it: ${places.length === 1 ? 'line' : 'lines'} ${places.map((span) => lineOf(context, span)).join(', ')}.`,
+        ];
   const evidence = [...(said.evidence ?? []), ...melody(context, met), ...affected];
   return {
     rule: said.rule,

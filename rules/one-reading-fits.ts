@@ -11,5 +11,12 @@ export const oneReadingFits: Rule = {
   needsReplay: true,
   wrong: { draft: '# Oar Scarf\n\nCO 20 sts.\n\nRow 1 (RS): *K2, p2; rep from * 5 times.\nRow 2: Purl.\n\nBO all sts.\n' },
   right: { draft: '# Oar Scarf\n\nCO 20 sts.\n\nRow 1 (RS): *K2, p2; rep from * 4 times more.\nRow 2: Purl.\n\nBO all sts.\n' },
-  check: (context) => rootsOf(context, 'readingNotDefault').map((root) => findingOf(context, root, { rule: oneReadingFits.id, level: 'style', message: `${excerpt(context, root.met.span)} comes out right only if ${root.met.words['reading']}. Say so in the words.` })),
+  check: (context) =>
+    rootsOf(context, 'readingNotDefault').map((root) =>
+      findingOf(context, root, {
+        rule: oneReadingFits.id,
+        level: 'style',
+        message: `${excerpt(context, root.met.span)} comes out right only if ${root.met.words['reading']}. Say so in the words.`,
+      }),
+    ),
 };

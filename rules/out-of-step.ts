@@ -17,7 +17,12 @@ export function outOfStep(values: readonly number[]): number | null {
   // A value may be mended by any other number: the gap it leaves counts as two even steps.
   const mended = values.map((_, at) => {
     const [one, two] = [values[at - 1], values[at + 1]];
-    const even = one === undefined ? 2 * (values[1] as number) - (values[2] as number) : two === undefined ? 2 * one - (values[at - 2] as number) : (one + two) / 2;
+    const even =
+      one === undefined
+        ? 2 * (values[1] as number) - (values[2] as number)
+        : two === undefined
+          ? 2 * one - (values[at - 2] as number)
+          : (one + two) / 2;
     return unevenness(values.map((value, index) => (index === at ? even : value)));
   });
   const best = Math.min(...mended);
@@ -40,7 +45,10 @@ export function melody(context: Context, met: Observation): string[] {
     const count = value as { type?: unknown; values?: unknown };
     if (count.type === 'count' && Array.isArray(count.values)) {
       const values = count.values.filter((each): each is number => typeof each === 'number');
-      if (values.length === context.pattern.sizes.length && outOfStep(values) === size) found.add(`In ${values[0]} (${values.slice(1).join(', ')}) the value ${values[size]} for size ${context.pattern.sizes[size]} is out of step with the others.`);
+      if (values.length === context.pattern.sizes.length && outOfStep(values) === size)
+        found.add(
+          `In ${values[0]} (${values.slice(1).join(', ')}) the value ${values[size]} for size ${context.pattern.sizes[size]} is out of step with the others.`,
+        );
     }
     Object.values(value).forEach(visit);
   };

@@ -8,11 +8,18 @@ export const patternNotRestored: Rule = {
   id: 'pattern-not-restored',
   level: 'error',
   title: 'A pattern that is repeated ends on the count it began with',
-  meaning: 'After the last row of the set there are more or fewer stitches in each repeat than before the first, and the set is to be repeated.',
+  meaning:
+    'After the last row of the set there are more or fewer stitches in each repeat than before the first, and the set is to be repeated.',
   reason: 'The second time the rows do not fit any more, or the piece grows where it should be straight.',
   needsReplay: true,
-  wrong: { draft: '# Stitch cards\n\n## Net stitch pattern\n\nMultiple of 4 + 2.\n\nRow 1 (RS): K1, *k2tog, yo, k2; rep from * to last st, k1.\nRow 2: P1, *p2tog, p2; rep from * to last st, p1.\nRep Rows 1 and 2.\n' },
-  right: { draft: '# Stitch cards\n\n## Net stitch pattern\n\nMultiple of 4 + 2.\n\nRow 1 (RS): K1, *k2tog, yo, k2; rep from * to last st, k1.\nRow 2: Purl.\nRep Rows 1 and 2.\n' },
+  wrong: {
+    draft:
+      '# Stitch cards\n\n## Net stitch pattern\n\nMultiple of 4 + 2.\n\nRow 1 (RS): K1, *k2tog, yo, k2; rep from * to last st, k1.\nRow 2: P1, *p2tog, p2; rep from * to last st, p1.\nRep Rows 1 and 2.\n',
+  },
+  right: {
+    draft:
+      '# Stitch cards\n\n## Net stitch pattern\n\nMultiple of 4 + 2.\n\nRow 1 (RS): K1, *k2tog, yo, k2; rep from * to last st, k1.\nRow 2: Purl.\nRep Rows 1 and 2.\n',
+  },
   check: (context) =>
     rootsOf(context, 'notRestored')
       // A row that does not fit is the nearer cause.

@@ -14,7 +14,8 @@ function nearest(context: Context, root: Root): string {
   return ` It would fit ${perSize(context, met.sizes, below)} sts, or ${perSize(context, met.sizes, above)}.`;
 }
 
-const minus = (a: number | null | undefined, b: number | null | undefined): number | null => (a === null || a === undefined || b === null || b === undefined ? null : a - b);
+const minus = (a: number | null | undefined, b: number | null | undefined): number | null =>
+  a === null || a === undefined || b === null || b === undefined ? null : a - b;
 
 function message(context: Context, root: Root): string {
   const { met } = root;
@@ -30,8 +31,18 @@ function message(context: Context, root: Root): string {
 
 function say(context: Context, root: Root): Finding {
   const odd = unbalancedBefore(context, root.met.section, root.met.span.start);
-  const cause = odd === null ? [] : [`${odd.label} ${odd.net < 0 ? 'loses' : 'gains'} ${counted(Math.abs(odd.net))} in each repeat, which no other row of the set does: look there first.`];
-  return findingOf(context, root, { rule: repeatDoesNotFit.id, level: 'error', message: message(context, root), evidence: [...cause, ...root.met.evidence] });
+  const cause =
+    odd === null
+      ? []
+      : [
+          `${odd.label} ${odd.net < 0 ? 'loses' : 'gains'} ${counted(Math.abs(odd.net))} in each repeat, which no other row of the set does: look there first.`,
+        ];
+  return findingOf(context, root, {
+    rule: repeatDoesNotFit.id,
+    level: 'error',
+    message: message(context, root),
+    evidence: [...cause, ...root.met.evidence],
+  });
 }
 
 export const repeatDoesNotFit: Rule = {

@@ -3,7 +3,6 @@ import type { Context, Finding, Rule } from './rule.ts';
 import { lineOf, sectionTitle } from './telling.ts';
 import { rowsOf, stepsOf } from './tree-walk.ts';
 
-
 /** Whether the brackets of the paragraph a place stands in do not pair. */
 function unpaired(context: Context, at: number): boolean {
   const block = context.manuscript.blocks.find((each) => each.start <= at && at < each.end);
@@ -30,15 +29,40 @@ export const repeatUnclosed: Rule = {
   check: (context): readonly Finding[] => {
     const { source } = context.manuscript;
     return rowsOf(context.pattern).flatMap(({ row, section }): Finding[] => {
-      const base = { rule: repeatUnclosed.id, level: 'error' as const, section: sectionTitle(context, section), row: labelOf(row), sizes: [], stated: null, replayed: null, fix: null };
+      const base = {
+        rule: repeatUnclosed.id,
+        level: 'error' as const,
+        section: sectionTitle(context, section),
+        row: labelOf(row),
+        sizes: [],
+        stated: null,
+        replayed: null,
+        fix: null,
+      };
       for (const step of stepsOf(row.children)) {
         const text = source.slice(step.span.start, step.span.end).trim();
         if (step.type === 'unread') {
-          if (/^rep(eat)? from\b/i.test(text)) return [{ ...base, span: step.span, message: 'This repeats from a star that is nowhere before it in the row. Where does the repeat begin?' }];
-          if (/^[*†‡]+$/.test(text)) return [{ ...base, span: step.span, message: `The star opens a repeat that nothing closes: no “rep from ${text}” follows in the row (line ${lineOf(context, step.span)}). Where does it end, and how often is it worked?` }];
+          if (/^rep(eat)? from\b/i.test(text))
+            return [
+              {
+                ...base,
+                span: step.span,
+                message: 'This repeats from a star that is nowhere before it in the row. Where does the repeat begin?',
+              },
+            ];
+          if (/^[*†‡]+$/.test(text))
+            return [
+              {
+                ...base,
+                span: step.span,
+                message: `The star opens a repeat that nothing closes: no “rep from ${text}” follows in the row (line ${lineOf(context, step.span)}). Where does it end, and how often is it worked?`,
+              },
+            ];
         }
-        if (step.type === 'remark' && /^[([]$/.test(text) && unpaired(context, step.span.start)) return [{ ...base, span: step.span, message: 'The bracket opened here is not closed. Where does the group end?' }];
-        if (step.type === 'remark' && /^[)\]]/.test(text) && unpaired(context, step.span.start)) return [{ ...base, span: step.span, message: 'The bracket closed here is not opened before. Where does the group begin?' }];
+        if (step.type === 'remark' && /^[([]$/.test(text) && unpaired(context, step.span.start))
+          return [{ ...base, span: step.span, message: 'The bracket opened here is not closed. Where does the group end?' }];
+        if (step.type === 'remark' && /^[)\]]/.test(text) && unpaired(context, step.span.start))
+          return [{ ...base, span: step.span, message: 'The bracket closed here is not opened before. Where does the group begin?' }];
       }
       return [];
     });

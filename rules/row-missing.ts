@@ -8,12 +8,25 @@ function say(context: Context, root: Root): Finding {
   const number = met.numbers['row']?.[0] ?? null;
   const { name } = met.words;
   const of = name ? ` of ${name}` : '';
-  const highest = Math.max(0, ...context.pattern.rows.filter(({ section, label }) => label.numbers.length > 0 && (name ? section.title.toLowerCase().includes(name.toLowerCase()) : section === context.pattern.sections[met.section])).flatMap(({ label }) => label.numbers));
+  const highest = Math.max(
+    0,
+    ...context.pattern.rows
+      .filter(
+        ({ section, label }) =>
+          label.numbers.length > 0 &&
+          (name ? section.title.toLowerCase().includes(name.toLowerCase()) : section === context.pattern.sections[met.section]),
+      )
+      .flatMap(({ label }) => label.numbers),
+  );
   const message =
     number === null
       ? `These rows${of} are called for, and the draft does not give them${name ? '' : ': fewer rows have been worked than are named'}.`
       : `Row ${number}${of} is called for, and it is not written anywhere${highest > 0 && number > highest ? `: the set has ${counted(highest, 'row')}` : ''}.`;
-  return findingOf(context, root, { rule: rowMissing.id, level: context.pattern.reading.notRead.length === 0 ? 'error' : 'query', message });
+  return findingOf(context, root, {
+    rule: rowMissing.id,
+    level: context.pattern.reading.notRead.length === 0 ? 'error' : 'query',
+    message,
+  });
 }
 
 export const rowMissing: Rule = {
@@ -23,11 +36,24 @@ export const rowMissing: Rule = {
   meaning: '“Rep Rows 1–9” or “as Row 12” names a row that does not exist.',
   reason: 'The knitter searches the pattern for it and finds nothing.',
   needsReplay: true,
-  wrong: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–6 twice more.\n\nBO all sts.\n' },
-  right: { draft: '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–4 twice more.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–6 twice more.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Gannet Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRep Rows 1–4 twice more.\n\nBO all sts.\n',
+  },
   check: (context) => {
     // A gap in the numbers is reported where it is; that the row is then missed is its consequence.
     const known = missingNumbers(context);
-    return rootsOf(context, 'rowMissing').filter((root) => !known.has(root.met.numbers['row']?.[0] ?? -1)).map((root) => say(context, root));
+    // Where something of the section could not be read, the row may be in it.
+    const unread = (root: Root): boolean =>
+      context.pattern.reading.notRead.some(
+        (gap) => gap.span.start >= (context.pattern.sections[root.met.section]?.span.start ?? 0) && gap.span.start < root.met.span.end,
+      );
+    return rootsOf(context, 'rowMissing')
+      .filter((root) => !unread(root) && !known.has(root.met.numbers['row']?.[0] ?? -1))
+      .map((root) => say(context, root));
   },
 };

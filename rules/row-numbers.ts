@@ -22,10 +22,22 @@ interface Printed {
 }
 
 const unit = (label: Label): string => (label.unit === 'round' ? 'Rnd' : 'Row');
-const named = (label: Label, number: number): string => `${label.name === null ? unit(label) : `${label.name.charAt(0).toUpperCase()}${label.name.slice(1)} ${unit(label).toLowerCase()}`} ${number}`;
+const named = (label: Label, number: number): string =>
+  `${label.name === null ? unit(label) : `${label.name.charAt(0).toUpperCase()}${label.name.slice(1)} ${unit(label).toLowerCase()}`} ${number}`;
 
 /** Statements that may stand between two numbered rows and use up numbers of their own. */
-const usesNumbers: ReadonlySet<Statement['type']> = new Set(['repeatRows', 'plain', 'shape', 'until', 'edgeRows', 'refer', 'atSameTime', 'andSoOn', 'unread', 'sizeBlock']);
+const usesNumbers: ReadonlySet<Statement['type']> = new Set([
+  'repeatRows',
+  'plain',
+  'shape',
+  'until',
+  'edgeRows',
+  'refer',
+  'atSameTime',
+  'andSoOn',
+  'unread',
+  'sizeBlock',
+]);
 
 /** The labels of one section or size block that count on from each other, by name. */
 function seriesOf(statements: readonly Statement[]): Printed[][] {
@@ -46,7 +58,12 @@ function seriesOf(statements: readonly Statement[]): Printed[][] {
     at = label.span.start;
     const name = label.name ?? '';
     const list = series.get(name) ?? [];
-    list.push({ label, first: label.numbers[0] as number, last: label.lastBySize === null ? (label.numbers.at(-1) as number) : Number.NaN, open: (name === '' || /short/.test(name)) && open });
+    list.push({
+      label,
+      first: label.numbers[0] as number,
+      last: label.lastBySize === null ? (label.numbers.at(-1) as number) : Number.NaN,
+      open: (name === '' || /short/.test(name)) && open,
+    });
     series.set(name, list);
     open = false;
   }
@@ -55,7 +72,11 @@ function seriesOf(statements: readonly Statement[]): Printed[][] {
 
 /** Numbers that "and all WS rows" gives. */
 function filled(labels: readonly Printed[], number: number): boolean {
-  return labels.some(({ label, first }) => label.andAll !== null && (label.andAll === 'even' ? number % 2 === 0 : label.andAll === 'odd' ? number % 2 === 1 : (number - first) % 2 === 0));
+  return labels.some(
+    ({ label, first }) =>
+      label.andAll !== null &&
+      (label.andAll === 'even' ? number % 2 === 0 : label.andAll === 'odd' ? number % 2 === 1 : (number - first) % 2 === 0),
+  );
 }
 
 function editFor(context: Context, label: Label, number: number): Edit | null {
@@ -67,7 +88,9 @@ function editFor(context: Context, label: Label, number: number): Edit | null {
 function slipsOf(context: Context, list: readonly Printed[], section: number): Slip[] {
   const slips: Slip[] = [];
   // A label whose own length is in dispute is told there.
-  const disputed = new Set(rootsOf(context, 'rangeDiffers').map((root) => (root.met.node?.type === 'row' ? root.met.node.label?.span.start : undefined)));
+  const disputed = new Set(
+    rootsOf(context, 'rangeDiffers').map((root) => (root.met.node?.type === 'row' ? root.met.node.label?.span.start : undefined)),
+  );
   let last: number | null = null;
   let run = new Set<number>();
   list.forEach((each, index) => {
@@ -78,20 +101,34 @@ function slipsOf(context: Context, list: readonly Printed[], section: number): S
       let next: number = last + 1;
       while (filled(list, next) && next - last < 3) next += 1;
       const between = Array.from({ length: Math.max(0, first - next) }, (_, step) => next + step).filter((number) => !filled(list, number));
-      const slip = (message: string, missing: readonly number[], fix: Edit | null): void => { slips.push({ span: label.numberSpan ?? label.span, label, section, message, missing, fix }); };
+      const slip = (message: string, missing: readonly number[], fix: Edit | null): void => {
+        slips.push({ span: label.numberSpan ?? label.span, label, section, message, missing, fix });
+      };
       let then = next + 1;
       while (filled(list, then) && then - next < 3) then += 1;
       const steps = after !== undefined && !after.open && after.first === then;
       if (first > next && between.length > 0 && !each.open && !disputed.has(list[index - 1]?.label.span.start)) {
         if (steps || (after !== undefined && after.first < first && after.first > last)) {
-          slip(`${named(label, first)} stands between ${named(label, last)} and ${named(label, after?.first ?? 0)}; ${next} is probably meant.`, [next], steps ? editFor(context, label, next) : null);
+          slip(
+            `${named(label, first)} stands between ${named(label, last)} and ${named(label, after?.first ?? 0)}; ${next} is probably meant.`,
+            [next],
+            steps ? editFor(context, label, next) : null,
+          );
           last = next;
           run.add(next);
           return;
         }
-        slip(`After ${named(label, last)} comes ${named(label, first)}: ${between.length === 1 ? `${between[0]} is` : `${between.join(', ')} are`} missing. Is a row lost, or a number wrong?`, between, null);
+        slip(
+          `After ${named(label, last)} comes ${named(label, first)}: ${between.length === 1 ? `${between[0]} is` : `${between.join(', ')} are`} missing. Is a row lost, or a number wrong?`,
+          between,
+          null,
+        );
       } else if (first <= last && run.has(first) && !(first === 1 && each.open)) {
-        slip(`${named(label, first)} stands twice${steps ? `, and there is no ${next}: the second is probably ${next}` : `: it comes again after ${named(label, last)}`}.`, steps || after === undefined ? [next] : [], steps ? editFor(context, label, next) : null);
+        slip(
+          `${named(label, first)} stands twice${steps ? `, and there is no ${next}: the second is probably ${next}` : `: it comes again after ${named(label, last)}`}.`,
+          steps || after === undefined ? [next] : [],
+          steps ? editFor(context, label, next) : null,
+        );
         if (steps) {
           last = next;
           run.add(next);
@@ -112,7 +149,12 @@ function slipsIn(context: Context): readonly Slip[] {
   const known = cache.get(context.pattern);
   if (known !== undefined) return known;
   const slips = context.pattern.sections.flatMap((section, index) => {
-    const lists = [section.statements, ...section.statements.flatMap((statement) => (statement.type === 'sizeBlock' && statement.children.length > 0 ? [statement.children] : []))];
+    const lists = [
+      section.statements,
+      ...section.statements.flatMap((statement) =>
+        statement.type === 'sizeBlock' && statement.children.length > 0 ? [statement.children] : [],
+      ),
+    ];
     return lists.flatMap((statements) => seriesOf(statements).flatMap((list) => slipsOf(context, list, index)));
   });
   cache.set(context.pattern, slips);
@@ -131,8 +173,25 @@ export const rowNumbers: Rule = {
   meaning: 'Two rows carry the same number, or a number is left out.',
   reason: 'References such as “rep Rows 3–6” then mean something else, and the knitter wonders which row she has lost.',
   needsReplay: false,
-  wrong: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 3: Purl.\nRow 5: Knit.\n\nBO all sts.\n' },
-  right: { draft: '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRow 5: Knit.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 3: Purl.\nRow 5: Knit.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Sprat Square\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to end.\nRow 4: Purl.\nRow 5: Knit.\n\nBO all sts.\n',
+  },
   check: (context): readonly Finding[] =>
-    slipsIn(context).map(({ span, label, section, message, fix }) => ({ rule: rowNumbers.id, level: 'query', span, section: sectionTitle(context, section), row: named(label, label.numbers[0] ?? 0), sizes: [], message, stated: null, replayed: null, fix })),
+    slipsIn(context).map(({ span, label, section, message, fix }) => ({
+      rule: rowNumbers.id,
+      level: 'query',
+      span,
+      section: sectionTitle(context, section),
+      row: named(label, label.numbers[0] ?? 0),
+      sizes: [],
+      message,
+      stated: null,
+      replayed: null,
+      fix,
+    })),
 };

@@ -1,8 +1,8 @@
 import { printSized, type Sized } from '../grammar/count.ts';
 import type { Span } from '../src/manuscript/manuscript.ts';
 import type { Context, Finding, Rule } from './rule.ts';
-import { numbersOfTree } from './tree-walk.ts';
 import { counted, listed, sectionTitle } from './telling.ts';
+import { numbersOfTree } from './tree-walk.ts';
 
 interface List {
   readonly values: Sized;
@@ -16,7 +16,10 @@ function frontLists(context: Context): List[] {
   const list = (values: Sized, span: Span): List => ({ values, span, section: null, block: null });
   return [
     ...front.measures.flatMap((named) => named.measures.map((measure) => list(measure.values, measure.span))),
-    ...front.yarns.flatMap((yarn) => [...(yarn.balls === null ? [] : [list(yarn.balls, yarn.span)]), ...yarn.total.map((measure) => list(measure.values, measure.span))]),
+    ...front.yarns.flatMap((yarn) => [
+      ...(yarn.balls === null ? [] : [list(yarn.balls, yarn.span)]),
+      ...yarn.total.map((measure) => list(measure.values, measure.span)),
+    ]),
     ...front.notions.flatMap((notion) => (notion.count === null ? [] : [list(notion.count, notion.span)])),
   ];
 }
@@ -40,7 +43,10 @@ function message(context: Context, list: List, wanted: number): string {
   if (list.values.length > wanted) return `${head} ${counted(list.values.length - wanted, 'value')} too many.`;
   const missing = wanted - list.values.length;
   const between = missing === 1 ? gap(list.values) : null;
-  const where = between === null ? 'Which size lacks its number cannot be told from the list alone.' : `The steps of the list leave the widest gap between ${between[0]} and ${between[1]}; else the last value is missing.`;
+  const where =
+    between === null
+      ? 'Which size lacks its number cannot be told from the list alone.'
+      : `The steps of the list leave the widest gap between ${between[0]} and ${between[1]}; else the last value is missing.`;
   return `${head} ${missing === 1 ? 'One value is' : `${missing} values are`} missing. ${where}`;
 }
 
@@ -51,8 +57,14 @@ export const sizeListLength: Rule = {
   meaning: 'A list such as 92 (100, 108) has fewer or more values than the draft has sizes.',
   reason: 'From the gap on, every size reads its neighbour’s number.',
   needsReplay: false,
-  wrong: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
-  right: { draft: '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Harbour Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all sts.\n',
+  },
   check: (context): readonly Finding[] => {
     const { sizes, front } = context.pattern;
     if (sizes.length <= 1) return [];
@@ -60,9 +72,23 @@ export const sizeListLength: Rule = {
     const seen = new Set<number>();
     return [...frontLists(context), ...numbersOfTree(context.pattern)].flatMap((list): Finding[] => {
       const { length } = list.values;
-      if (length === 1 || length === sizes.length || (list.block !== null && length === list.block.length) || seen.has(list.span.start)) return [];
+      if (length === 1 || length === sizes.length || (list.block !== null && length === list.block.length) || seen.has(list.span.start))
+        return [];
       seen.add(list.span.start);
-      return [{ rule: sizeListLength.id, level: declared ? 'error' : 'query', span: list.span, section: list.section === null ? null : sectionTitle(context, list.section), row: null, sizes: [], message: message(context, list, sizes.length), stated: length, replayed: null, fix: null }];
+      return [
+        {
+          rule: sizeListLength.id,
+          level: declared ? 'error' : 'query',
+          span: list.span,
+          section: list.section === null ? null : sectionTitle(context, list.section),
+          row: null,
+          sizes: [],
+          message: message(context, list, sizes.length),
+          stated: length,
+          replayed: null,
+          fix: null,
+        },
+      ];
     });
   },
 };

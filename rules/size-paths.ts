@@ -37,8 +37,14 @@ export const sizePaths: Rule = {
   meaning: 'Instructions are divided by size, and the labels together leave a size out, or name one twice.',
   reason: 'The knitter of that size does not know whether to do nothing or which of the two to do.',
   needsReplay: false,
-  wrong: { draft: '# Quay Vest\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nSizes S and M only: Knit 2 rows.\n\nSize XL only: Knit 6 rows.\n\nAll sizes: Knit 4 rows.\n\nBO all sts.\n' },
-  right: { draft: '# Quay Vest\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nSizes S and M only: Knit 2 rows.\n\nSizes L and XL only: Knit 6 rows.\n\nAll sizes: Knit 4 rows.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Quay Vest\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nSizes S and M only: Knit 2 rows.\n\nSize XL only: Knit 6 rows.\n\nAll sizes: Knit 4 rows.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Quay Vest\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\nCO 40 (44, 48, 52) sts.\n\nSizes S and M only: Knit 2 rows.\n\nSizes L and XL only: Knit 6 rows.\n\nAll sizes: Knit 4 rows.\n\nBO all sts.\n',
+  },
   check: (context): readonly Finding[] => {
     const all = context.pattern.sizes.map((_, size) => size);
     if (all.length < 3) return [];
@@ -47,11 +53,34 @@ export const sizePaths: Rule = {
       const missing = all.filter((size) => !named.includes(size));
       const twice = all.filter((size) => named.filter((each) => each === size).length > 1);
       const last = blocks.at(-1) as SizeBlock;
-      const base = { rule: sizePaths.id, level: 'query' as const, span: last.span, section: sectionTitle(context, section), row: null, stated: null, replayed: null, fix: null };
+      const base = {
+        rule: sizePaths.id,
+        level: 'query' as const,
+        span: last.span,
+        section: sectionTitle(context, section),
+        row: null,
+        stated: null,
+        replayed: null,
+        fix: null,
+      };
       const name = (sizes: readonly number[]): string => listed(sizes.map((size) => context.pattern.sizes[size] ?? ''));
       // Two sizes or more left out, of few named, is a step for some sizes only.
-      if (missing.length === 1 && named.length >= 2) return [{ ...base, sizes: missing, message: `${inSizes(context, missing)}nothing is said: the labels before and here name ${name([...new Set(named)].sort((a, b) => a - b))}. Is this size to do nothing, or has it been forgotten?` }];
-      if (twice.length > 0 && missing.length > 0) return [{ ...base, sizes: twice, message: `Size ${name(twice)} is named in two labels, and ${name(missing)} in none. Is one of the labels wrong?` }];
+      if (missing.length === 1 && named.length >= 2)
+        return [
+          {
+            ...base,
+            sizes: missing,
+            message: `${inSizes(context, missing)}nothing is said: the labels before and here name ${name([...new Set(named)].sort((a, b) => a - b))}. Is this size to do nothing, or has it been forgotten?`,
+          },
+        ];
+      if (twice.length > 0 && missing.length > 0)
+        return [
+          {
+            ...base,
+            sizes: twice,
+            message: `Size ${name(twice)} is named in two labels, and ${name(missing)} in none. Is one of the labels wrong?`,
+          },
+        ];
       return [];
     });
   },

@@ -13,23 +13,40 @@ export interface Cell {
   readonly head: boolean;
 }
 
-const turned = (face: 'k' | 'p' | undefined, ws: boolean): 'k' | 'p' | null => (face === undefined ? null : ws ? (face === 'k' ? 'p' : 'k') : face);
+const turned = (face: 'k' | 'p' | undefined, ws: boolean): 'k' | 'p' | null =>
+  face === undefined ? null : ws ? (face === 'k' ? 'p' : 'k') : face;
 
 /** The stitches of steps in the order in which they are worked; null where their number hangs on the needle. */
 export function cellsOf(pattern: Pattern, steps: readonly Step[], ws = false): Cell[] | null {
   const out: Cell[] = [];
   for (const step of steps) {
-    if (step.type === 'remark' || step.type === 'stated' || step.type === 'resolve' || step.type === 'marker' || step.type === 'change') continue;
+    if (step.type === 'remark' || step.type === 'stated' || step.type === 'resolve' || step.type === 'marker' || step.type === 'change')
+      continue;
     if (step.type === 'work') {
       const entry = entryOf(pattern, step);
       const use = workUse(pattern, step);
       if (entry === undefined || use === null) return null;
       const cells = entry.kind === 'plain' || entry.kind === 'cable' || entry.kind === 'twist' ? use.makes : 1;
       if (cells > 400) return null;
-      for (let at = 0; at < cells; at += 1) out.push({ face: entry.kind === 'plain' ? turned(entry.face, ws) : null, kind: entry.kind, lean: entry.lean ?? null, step, head: at === 0 || entry.kind === 'plain' });
+      for (let at = 0; at < cells; at += 1)
+        out.push({
+          face: entry.kind === 'plain' ? turned(entry.face, ws) : null,
+          kind: entry.kind,
+          lean: entry.lean ?? null,
+          step,
+          head: at === 0 || entry.kind === 'plain',
+        });
       continue;
     }
-    if (step.type === 'repeat' && step.form !== 'run' && step.extent?.kind === 'times' && step.extent.count.values.length === 1 && (step.extent.sense !== 'plain' || step.extent.form === 'bracket') && step.once.length === 0 && step.ending === null) {
+    if (
+      step.type === 'repeat' &&
+      step.form !== 'run' &&
+      step.extent?.kind === 'times' &&
+      step.extent.count.values.length === 1 &&
+      (step.extent.sense !== 'plain' || step.extent.form === 'bracket') &&
+      step.once.length === 0 &&
+      step.ending === null
+    ) {
       const inner = cellsOf(pattern, step.children, ws);
       const times = (step.extent.count.values[0] ?? 0) + (step.extent.sense === 'more' ? 1 : 0);
       if (inner === null || inner.length * times > 400) return null;
@@ -42,11 +59,14 @@ export function cellsOf(pattern: Pattern, steps: readonly Step[], ws = false): C
 }
 
 /** The one repeat of a row that goes to its end, with the steps before and after it; null for rows of another build. */
-export function repeatOf(row: Row): { readonly before: readonly Step[]; readonly children: readonly Step[]; readonly after: readonly Step[]; readonly step: Step } | null {
+export function repeatOf(
+  row: Row,
+): { readonly before: readonly Step[]; readonly children: readonly Step[]; readonly after: readonly Step[]; readonly step: Step } | null {
   const steps = row.children.filter((step) => step.type !== 'remark' && step.type !== 'stated');
   const repeats = steps.filter((step) => step.type === 'repeat' && step.form !== 'run');
   const [only] = repeats;
-  if (repeats.length !== 1 || only?.type !== 'repeat' || only.ending !== null || only.once.length > 0 || only.children.length === 0) return null;
+  if (repeats.length !== 1 || only?.type !== 'repeat' || only.ending !== null || only.once.length > 0 || only.children.length === 0)
+    return null;
   if (only.extent?.kind !== 'end' && only.extent?.kind !== 'last') return null;
   const at = steps.indexOf(only);
   return { before: steps.slice(0, at), children: only.children, after: steps.slice(at + 1), step: only };

@@ -25,5 +25,8 @@ export const stitchesNamed: Rule = {
   needsReplay: true,
   wrong: { draft: '# Wick Mat\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all 22 sts.\n' },
   right: { draft: '# Wick Mat\n\nCO 20 sts.\n\nRow 1 (RS): Knit.\nRow 2: Purl.\n\nBO all 20 sts.\n' },
-  check: (context) => rootsOf(context, 'countDiffers').filter((root) => root.met.words['when'] === 'before').map((root) => say(context, root)),
+  check: (context) =>
+    rootsOf(context, 'countDiffers')
+      .filter((root) => root.met.words['when'] === 'before')
+      .map((root) => say(context, root)),
 };

@@ -24,7 +24,25 @@ export const strayMarker: Rule = {
     if (last === undefined || last.step.type !== 'marker' || last.step.name === 'BOR' || last.step.atRow) return [];
     // Markers placed together are used together: only a draft in which nothing follows at all is asked about.
     const rest = source.slice(last.step.span.end);
-    if (/\bmarkers?\b|\bmkrs?\b|\b[srp]?ms?\b|\bslm\b|\bbor\b|\bbeg(inning)? of (rnd|round)\b/i.test(rest.replace(/\b\d+([.,]\d+)? ?m\b/gi, ''))) return [];
-    return [{ rule: strayMarker.id, level: 'query', span: last.step.span, section: sectionTitle(context, last.section), row: null, sizes: [], message: 'A marker is placed here, and nothing after it speaks of a marker. Is a row missing that works to it, or is it left over?', stated: null, replayed: null, fix: null }];
+    if (
+      /\bmarkers?\b|\bmkrs?\b|\b[srp]?ms?\b|\bslm\b|\bbor\b|\bbeg(inning)? of (rnd|round)\b/i.test(
+        rest.replace(/\b\d+([.,]\d+)? ?m\b/gi, ''),
+      )
+    )
+      return [];
+    return [
+      {
+        rule: strayMarker.id,
+        level: 'query',
+        span: last.step.span,
+        section: sectionTitle(context, last.section),
+        row: null,
+        sizes: [],
+        message: 'A marker is placed here, and nothing after it speaks of a marker. Is a row missing that works to it, or is it left over?',
+        stated: null,
+        replayed: null,
+        fix: null,
+      },
+    ];
   },
 };

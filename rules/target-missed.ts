@@ -6,9 +6,11 @@ function message(context: Context, root: Root): string {
   const { met } = root;
   const { head, n, one } = telling(context, met);
   const step = one('step');
-  if (step === null || step === 0) return `${head}${counted(n('target'))} ${one('target') === 1 ? 'is' : 'are'} never reached: the count is ${n('live')} and does not come to that number.`;
+  if (step === null || step === 0)
+    return `${head}${counted(n('target'))} ${one('target') === 1 ? 'is' : 'are'} never reached: the count is ${n('live')} and does not come to that number.`;
   const way = step > 0 ? 'more' : 'fewer';
-  if (met.kind === 'targetPassed') return `${head}the count is ${n('live')} and gets ${way}, so ${n('target')} ${one('target') === 1 ? 'is' : 'are'} never reached.`;
+  if (met.kind === 'targetPassed')
+    return `${head}the count is ${n('live')} and gets ${way}, so ${n('target')} ${one('target') === 1 ? 'is' : 'are'} never reached.`;
   const size = Math.abs(step);
   const near = met.sizes.map((_, at) => {
     const live = met.numbers['live']?.[at] ?? 0;
@@ -16,12 +18,21 @@ function message(context: Context, root: Root): string {
     return live + Math.floor((target - live) / step) * step;
   });
   const list = perSize(context, met.sizes, near);
-  const next = perSize(context, met.sizes, near.map((value) => value + step));
+  const next = perSize(
+    context,
+    met.sizes,
+    near.map((value) => value + step),
+  );
   return `${head}from ${n('live')}, ${size} ${way} each time, the count comes to ${list} and then ${next}, never to ${n('target')}.`;
 }
 
 function say(context: Context, root: Root): Finding {
-  return findingOf(context, root, { rule: targetMissed.id, level: 'error', message: `${message(context, root)} Check the number to be reached, or the count before it.`, evidence: root.met.evidence });
+  return findingOf(context, root, {
+    rule: targetMissed.id,
+    level: telling(context, root.met).one('step') === null ? 'query' : 'error',
+    message: `${message(context, root)} Check the number to be reached, or the count before it.`,
+    evidence: root.met.evidence,
+  });
 }
 
 export const targetMissed: Rule = {
@@ -31,7 +42,13 @@ export const targetMissed: Rule = {
   meaning: 'Increasing or decreasing by the same number each time, the count jumps over the one that is named, or moves away from it.',
   reason: 'The knitter shapes on for ever, or stops with another number and does not meet the next piece.',
   needsReplay: true,
-  wrong: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 21 sts rem.\n\nBO all sts.\n' },
-  right: { draft: '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 22 sts rem.\n\nBO all sts.\n' },
+  wrong: {
+    draft:
+      '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 21 sts rem.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Kite Cap\n\nCO 40 sts.\n\nRow 1 (RS): K2tog, k to last 2 sts, ssk.\nRow 2: Purl.\nRep Rows 1 and 2 until 22 sts rem.\n\nBO all sts.\n',
+  },
   check: (context) => rootsOf(context, 'targetMissed', 'targetPassed').map((root) => say(context, root)),
 };

@@ -48,7 +48,10 @@ export function numbersOf(values: readonly (number | null)[] | undefined): numbe
 export function excerpt(context: Context, span: Span, longest = 48): string {
   const text = context.manuscript.source.slice(span.start, span.end).replace(/\s+/g, ' ').trim();
   if (text.length <= longest) return `“${text}”`;
-  return `“${text.slice(0, longest).replace(/\s\S*$/, '').replace(/[,;:]$/, '')} …”`;
+  return `“${text
+    .slice(0, longest)
+    .replace(/\s\S*$/, '')
+    .replace(/[,;:]$/, '')} …”`;
 }
 
 /** Heading a place stands under, as printed. */

@@ -14,7 +14,8 @@ function message(context: Context, root: Root): string {
       const total = one('before');
       const wanted = one('wanted');
       const behind = total !== null && wanted !== null && (wanted > total || /before|past/.test(words));
-      if (behind) return `${head}${words} cannot be worked: the place it speaks of lies behind the needles' tips by then, with ${counted(left)} still to work.`;
+      if (behind)
+        return `${head}${words} cannot be worked: the place it speaks of lies behind the needles' tips by then, with ${counted(left)} still to work.`;
       return `${head}${words} would leave ${counted(n('wanted'))}, but only ${left} ${isAre(left)} there.`;
     }
     case 'repeat':
@@ -27,13 +28,20 @@ function message(context: Context, root: Root): string {
       return `${head}${words}: so many decreases need ${counted(n('wanted'))} at least, and ${left} ${isAre(left)} there.`;
     default: {
       const had = met.numbers['before'] === undefined || n('before') === left ? '' : `, of ${n('before')} at the row's start`;
-      return left === '0' ? `${head}${words} needs ${counted(n('wanted'))}, but none is left${had}.` : `${head}${words} needs ${counted(n('wanted'))}, but only ${left} ${isAre(left)} left${had}.`;
+      return left === '0'
+        ? `${head}${words} needs ${counted(n('wanted'))}, but none is left${had}.`
+        : `${head}${words} needs ${counted(n('wanted'))}, but only ${left} ${isAre(left)} left${had}.`;
     }
   }
 }
 
 function say(context: Context, root: Root): Finding {
-  return findingOf(context, root, { rule: tooFewStitches.id, level: 'error', message: `${message(context, root)} Check this number, or the count before the row.`, evidence: root.met.evidence });
+  return findingOf(context, root, {
+    rule: tooFewStitches.id,
+    level: 'error',
+    message: `${message(context, root)} Check this number, or the count before the row.`,
+    evidence: root.met.evidence,
+  });
 }
 
 export const tooFewStitches: Rule = {

@@ -38,8 +38,13 @@ export interface Numbers {
 }
 
 const sizedKeys: ReadonlySet<string> = new Set(['values', 'lastBySize', 'row', 'k', 'k2', 'measure']);
-const isSized = (value: unknown): value is Sized => Array.isArray(value) && value.length > 0 && value.every((each) => each === null || typeof each === 'number');
-const isSpan = (value: unknown): value is Span => typeof value === 'object' && value !== null && typeof (value as { start?: unknown }).start === 'number' && typeof (value as { end?: unknown }).end === 'number';
+const isSized = (value: unknown): value is Sized =>
+  Array.isArray(value) && value.length > 0 && value.every((each) => each === null || typeof each === 'number');
+const isSpan = (value: unknown): value is Span =>
+  typeof value === 'object' &&
+  value !== null &&
+  typeof (value as { start?: unknown }).start === 'number' &&
+  typeof (value as { end?: unknown }).end === 'number';
 
 /** Every number of the tree that may differ by size, with its place. */
 export function numbersOfTree(pattern: Pattern): Numbers[] {
@@ -55,7 +60,8 @@ export function numbersOfTree(pattern: Pattern): Numbers[] {
       for (const [key, inner] of Object.entries(value)) {
         if (sizedKeys.has(key) && isSized(inner)) out.push({ values: inner, span: own, section, block });
         // Statements inside blocks come by themselves.
-        else if (!(key === 'children' && (statement === value) && (statement.type === 'sizeBlock' || statement.type === 'atSameTime'))) visit(inner, own);
+        else if (!(key === 'children' && statement === value && (statement.type === 'sizeBlock' || statement.type === 'atSameTime')))
+          visit(inner, own);
       }
     };
     visit(statement, statement.span);
@@ -65,7 +71,9 @@ export function numbersOfTree(pattern: Pattern): Numbers[] {
 
 /** Every row of the draft, with its section. */
 export function rowsOf(pattern: Pattern): { readonly row: Row; readonly section: number; readonly block: readonly number[] | null }[] {
-  return statementsOf(pattern).flatMap(({ statement, section, block }) => (statement.type === 'row' ? [{ row: statement, section, block }] : []));
+  return statementsOf(pattern).flatMap(({ statement, section, block }) =>
+    statement.type === 'row' ? [{ row: statement, section, block }] : [],
+  );
 }
 
 /** Every step of a list, those inside repeats, needles and increases after the one that holds them. */

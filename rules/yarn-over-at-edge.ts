@@ -25,10 +25,29 @@ export const yarnOverAtEdge: Rule = {
   check: (context): readonly Finding[] => {
     const round = new Set(context.replay.entries.filter((entry) => entry.unit === 'round').map((entry) => entry.textSpan.start));
     return rowsOf(context.pattern).flatMap(({ row, section }): Finding[] => {
-      if (row.label === null || row.label.unit === 'round' || round.has(row.span.start) || row.children.some((step) => step.type === 'needlePart')) return [];
+      if (
+        row.label === null ||
+        row.label.unit === 'round' ||
+        round.has(row.span.start) ||
+        row.children.some((step) => step.type === 'needlePart')
+      )
+        return [];
       const last = lastStep(row.children);
       if (last === undefined || yarnOvers(context.pattern, last) === 0) return [];
-      return [{ rule: yarnOverAtEdge.id, level: 'query', span: last.span, section: sectionTitle(context, section), row: labelOf(row), sizes: [], message: 'The row ends with a yarn over, and only the turn holds it. Is a stitch meant to follow?', stated: null, replayed: null, fix: null }];
+      return [
+        {
+          rule: yarnOverAtEdge.id,
+          level: 'query',
+          span: last.span,
+          section: sectionTitle(context, section),
+          row: labelOf(row),
+          sizes: [],
+          message: 'The row ends with a yarn over, and only the turn holds it. Is a stitch meant to follow?',
+          stated: null,
+          replayed: null,
+          fix: null,
+        },
+      ];
     });
   },
 };

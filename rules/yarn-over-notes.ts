@@ -29,13 +29,18 @@ export function plainRow(row: Row): boolean {
 
 /** Words anywhere in the draft that say what becomes of two loops. */
 export function saysHow(context: Context): boolean {
-  return /\b(double (yo|yarn[- ]?over)|yo2|both loops|each (loop|yo|wrap)|pair of loops|two loops|2 loops|second (loop|wrap)|extra (loops?|wraps?)|dropp?(ing|ed)?\b[^.]{0,40}\b(loops?|wraps?|yos?))/i.test(context.manuscript.source);
+  return /\b(double (yo|yarn[- ]?over)|yo2|both loops|each (loop|yo|wrap)|pair of loops|two loops|2 loops|second (loop|wrap)|extra (loops?|wraps?)|dropp?(ing|ed)?\b[^.]{0,40}\b(loops?|wraps?|yos?))/i.test(
+    context.manuscript.source,
+  );
 }
 
 /** Neighbours of every step, with the list it stands in. */
 export function placesOf(row: Row): { readonly step: Step; readonly before: Step | undefined; readonly after: Step | undefined }[] {
   const out: { step: Step; before: Step | undefined; after: Step | undefined }[] = [];
-  const lists = [row.children, ...stepsOf(row.children).flatMap((step) => (step.type === 'repeat' || step.type === 'needlePart' ? [step.children] : []))];
+  const lists = [
+    row.children,
+    ...stepsOf(row.children).flatMap((step) => (step.type === 'repeat' || step.type === 'needlePart' ? [step.children] : [])),
+  ];
   for (const list of lists) {
     const steps = list.filter((step) => step.type !== 'remark' && step.type !== 'stated');
     steps.forEach((step, index) => out.push({ step, before: steps[index - 1], after: steps[index + 1] }));

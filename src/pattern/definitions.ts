@@ -25,7 +25,8 @@ export function definitionsOf(pattern: Pattern): readonly Defined[] {
     const name = abbreviation.forms[0] ?? abbreviation.term;
     const match = matchAt(name.trim(), 0, base, null);
     const definition = readDefinition(name, abbreviation.meaning, pattern.vocabulary);
-    if (match === null || match.length !== name.trim().length || match.meaning.is !== 'stitch') return { abbreviation, definition, common: null };
+    if (match === null || match.length !== name.trim().length || match.meaning.is !== 'stitch')
+      return { abbreviation, definition, common: null };
     const { entry, spelling } = match.meaning;
     const n = match.n?.[0] ?? entry.literals?.[spelling]?.N ?? 1;
     const m = match.m ?? entry.literals?.[spelling]?.M ?? 1;

@@ -1,8 +1,8 @@
 /** Every rule's own drafts: the wrong one raises it, and no other error; the right one raises nothing at all. */
 import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../rules/rule.ts';
 import { noHouse } from '../../src/house-style/house-style.ts';
 import { proof, rules } from '../../src/index.ts';
-import type { Finding } from '../../rules/rule.ts';
 
 /** A rule that is off by default is asked for. */
 function found(rule: (typeof rules)[number], draft: string): readonly Finding[] {
@@ -15,7 +15,10 @@ const told = (findings: readonly Finding[]): string[] => findings.map(({ rule, l
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
   it('speaks of its wrong example as often as it says', () => {
     const findings = found(rule, rule.wrong.draft);
-    expect(findings.filter((finding) => finding.rule === id), told(findings).join('\n')).toHaveLength(rule.wrong.finds ?? 1);
+    expect(
+      findings.filter((finding) => finding.rule === id),
+      told(findings).join('\n'),
+    ).toHaveLength(rule.wrong.finds ?? 1);
   });
 
   it('is the only error of its wrong example', () => {
@@ -27,7 +30,8 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
   });
 
   it('is told in plain words', () => {
-    for (const words of [rule.title, rule.meaning, rule.reason]) expect(words).not.toMatch(/\b(token|node|parse|null|undefined|regex|array|boolean|index|entry)\b/i);
+    for (const words of [rule.title, rule.meaning, rule.reason])
+      expect(words).not.toMatch(/\b(token|node|parse|null|undefined|regex|array|boolean|index|entry)\b/i);
   });
 });
 
