@@ -1,5 +1,5 @@
 import { type Sized, sizeValue } from '../grammar/count.ts';
-import { found } from './facts/blocks.ts';
+import { found, inside, stretches } from './facts/blocks.ts';
 import { numbersBefore } from './facts/numbers-told.ts';
 import { figures, inSizes, sentence } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
@@ -41,7 +41,9 @@ Row 1: Knit.
     const buttons = context.pattern.front.notions.filter((notion) => notion.name === 'button' && notion.count !== null);
     const first = buttons[0];
     if (first === undefined) return [];
-    const inList = (start: number): boolean => buttons.some((one) => one.span.start <= start && start <= one.span.end + 40);
+    const parts = stretches(context);
+    const inList = (start: number): boolean =>
+      parts.some((part) => part.start <= start && start <= part.end && buttons.some((one) => inside(one.span, part)));
     const told = [
       ...numbersBefore(context, /^buttonholes?$/i, () => true),
       ...numbersBefore(context, /^buttons?$/i, (stretch) => stretch.role === 'work'),

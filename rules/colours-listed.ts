@@ -39,8 +39,8 @@ export const coloursListed: Rule = {
 
 ## Materials
 
-- MC: Orrin Flax in Slate, 50 g; 1 ball
-- CC1: Orrin Flax in Chalk, 50 g; 1 ball
+- MC: Orrin Flax in Slate, 100 m per 50 g; 1 ball
+- CC1: Orrin Flax in Chalk, 100 m per 50 g; 1 ball
 
 ## Band
 
@@ -56,8 +56,8 @@ Row 2: With CC2, knit.
 
 ## Materials
 
-- MC: Orrin Flax in Slate, 50 g; 1 ball
-- CC1: Orrin Flax in Chalk, 50 g; 1 ball
+- MC: Orrin Flax in Slate, 100 m per 50 g; 1 ball
+- CC1: Orrin Flax in Chalk, 100 m per 50 g; 1 ball
 
 ## Band
 

@@ -1,14 +1,13 @@
 import { found, stretches } from './facts/blocks.ts';
 import type { Finding, Rule } from './rule.ts';
 
-/** Words that never stand twice in a row; "to to", "k1 k1" and "that that" may be meant. */
+/** Words that never stand twice in a row; "1 in in st st", "k1 k1" and "that that" may be meant. */
 const never = new Set([
   'the',
   'and',
   'of',
   'a',
   'an',
-  'in',
   'for',
   'with',
   'from',

@@ -14,6 +14,8 @@ const plainFabric = /\b(?:st st|stocking|stockinette)\b/i;
 /** The last ball is hardly ever used up, so a small project is not judged by it. */
 const leastMetres = 150;
 
+/** Less is a swatch or a fragment. */
+const leastStitches = 2000;
 /** A second sock is not in the rows; how often each piece is made cannot be told for sure. */
 const madeTwice =
   /\b(?:second (?:sock|mitt|mitten|glove|slipper|cuff|piece|one)|both [a-z]+ (?:are|is)? ?(?:alike|the same)|make (?:2|two|another|a second)|pair of (?:socks|mitts|mittens|gloves|slippers))\b/i;
@@ -106,7 +108,7 @@ Bind off.
     if (stitches === null) return [];
     const off = context.pattern.sizes.flatMap((_, size) => {
       const stated = metres(yarn, size);
-      if (stated === null || stitches[size] === 0) return [];
+      if (stated === null || stitches[size]! < leastStitches) return [];
       const range = yarnForStitches(sts.per * 10, rows === undefined ? null : rows.per * 10, stitches[size]!);
       const middle = (range.low + range.high) / 2;
       const ball = stated / Math.max(1, (yarn.balls === null ? 1 : sizeValue(yarn.balls, size)) ?? 1);

@@ -115,22 +115,23 @@ export function explainedIn(context: Context): (term: string) => boolean {
     }
   }
   for (const key of context.pattern.vocabulary.defined.keys()) known.add(key);
-  const elsewhere = stretches(context).filter((one) => one.role !== 'heading' && one.role !== 'list');
+  const elsewhere = stretches(context).filter((one) => one.role !== 'heading');
   return (term) => {
     const key = term.toLowerCase();
     if ([key, `${key}s`, key.replace(/s$/, '')].some((one) => known.has(one))) return true;
-    return elsewhere.some((one) => toldIn(one.text.toLowerCase(), key));
+    return elsewhere.some((one) => toldIn(one.text.toLowerCase(), key, one.role === 'list'));
   };
 }
 
 /** "wrap and turn (w&t)", "MDS like this:", "w&t: bring the yarn …", "DS = …", "is called a DS". */
-function toldIn(text: string, key: string): boolean {
+function toldIn(text: string, key: string, inList: boolean): boolean {
   for (let at = text.indexOf(key); at >= 0; at = text.indexOf(key, at + 1)) {
     if (wordCharacter.test(text[at - 1] ?? ' ')) continue;
     const after = text.slice(at + key.length, at + key.length + 24);
     const before = text.slice(Math.max(0, at - 20), at);
-    if (/^[s)]{0,2}\s?(?:=|:\s|means\b|like this|as follows|is worked|stands for)/.test(after)) return true;
     if (/^s?\)/.test(after) && /[a-z]\s?\($/.test(before)) return true;
+    if (inList) continue;
+    if (/^[s)]{0,2}\s?(?:=|:\s|means\b|like this|as follows|is worked|stands for)/.test(after)) return true;
     if (/\b(?:called|named|known as)\s(?:an?\s|the\s)?["']?$/.test(before)) return true;
     if (/^\s\((?!\d)[a-z]{3,}\s/.test(after) && !/\d/.test(after)) return true;
   }

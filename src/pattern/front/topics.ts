@@ -109,6 +109,8 @@ export function topicOf(heading: string): Topic | null {
     if (/\d/.test(label)) return null;
     if (/^(finished|actual|final|knitted)\b/.test(plain)) return 'measures';
   }
+  // "3 buttons" is one of the things, not the heading over them.
+  if (found.has('notions') && /\d/.test(label)) return null;
   const kinds = [...found];
   if (kinds.length === 1) return kinds[0]!;
   if (found.has('abbreviations')) return 'abbreviations';
