@@ -21,7 +21,10 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
     if (step.type === 'repeat' && step.form === 'bracket' && step.children.length === 0 && step.markSpan === null) {
       const bracket = out.findLastIndex((each) => each.type === 'repeat' && each.form === 'bracket' && each.extent === null);
       const group = out[bracket];
-      if (group?.type === 'repeat' && step.extent !== null) out[bracket] = { ...group, extent: step.extent };
+      if (group?.type === 'repeat' && step.extent !== null) {
+        out[bracket] = { ...group, extent: step.extent };
+        out.push({ type: 'remark', span: step.span });
+      }
       else out.push({ type: 'unread', text: text(step.span), span: step.span });
       return;
     }
