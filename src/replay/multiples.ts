@@ -180,8 +180,10 @@ export function playMultiple(play: Play, index: number): void {
 /** Where several rows fail and all of them would fit another "+ r", the header is the slip and is reported once. */
 function foldIntoHeader(play: Play, index: number, multiple: NonNullable<Section['multiple']>): void {
   const failed = play.book.met.filter((each) => each.kind === 'multipleDiffers' && each.section === index);
-  if (failed.length < 2) return;
+  if (failed.length === 0) return;
   const rows = (play.pattern.sections[index] as Section).statements.filter((statement) => statement.type === 'row' && statement.label !== null && statement.does === null) as Row[];
+  // One repeat alone cannot outvote the header; two that agree can.
+  if (rows.filter((row) => row.children.some((step) => step.type === 'repeat' && step.form !== 'run')).length < 2) return;
   const fits = (start: Linear): number => {
     let count: Linear | null = start;
     let good = 0;

@@ -55,7 +55,9 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   const place = node.until?.place ?? (goal?.kind === 'count' ? goal.scope : null);
   const words = place === null ? [] : titleWords(place.replace(/\b(beginning|start|beg|of|shaping|shape|shapings)\b/g, ''));
   const kept = play.hands.map(copyHand);
-  for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
+  // "as for first square from 1st row": the stitches in hand go on from that place.
+  if (node.from === undefined) for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
+  let begun = node.from === undefined;
   play.book = openBook();
   play.trying = true;
   play.depth += 1;
@@ -69,6 +71,10 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     const waiting = sizes.filter((size) => !done.has(size));
     if (waiting.length === 0) break;
     if (each.statement.type === 'declare' && each.statement.what === 'blockMark' && node.until?.mark !== null && node.until?.mark !== undefined && each.statement.name === node.until.mark) break;
+    if (!begun) {
+      begun = beginsAt(each.statement, node.from);
+      if (!begun || each.statement.type === 'declare') continue;
+    }
     playFrom(play, item, item + 1, waiting);
     if (goal?.kind === 'count' && (words.length === 0 || here)) {
       for (const size of waiting) if (live(handOf(play, size).needles) === sizeValue(goal.count.values, size)) done.add(size);
@@ -84,6 +90,11 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     }
   }
   play.hands.forEach((hand, size) => { if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand; });
+}
+
+function beginsAt(statement: Statement, from: Refer['from']): boolean {
+  if (statement.type === 'declare') return statement.what === 'blockMark' && from?.mark === statement.name;
+  return statement.type === 'row' && from?.row !== null && from?.row !== undefined && statement.label?.numbers[0] === from.row;
 }
 
 /** The second side of a neck: what the first side was told, from its division to its end. */

@@ -51,8 +51,18 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
     ring: row.label?.unit === 'round' && hand.joined,
   };
   const trouble = workSteps(hands, steps);
-  const left = trouble === null && !hands.divided ? unfinished(hands) : 0;
+  const left = trouble === null && !hands.divided && !leavesRest(steps, hands) ? unfinished(hands) : 0;
   return { needles, held, hands, trouble, left };
+}
+
+const castsOnly = new Set<Step['type']>(['turn', 'castOn', 'marker', 'change', 'stated', 'remark']);
+
+/** Whether what stays on the left needle is meant to: "Turn and CO 20 sts", or the last loop of a bind-off that is then fastened off. */
+function leavesRest(steps: readonly Step[], hands: Hands): boolean {
+  if (steps.some((step) => step.type === 'castOn') && steps.every((step) => castsOnly.has(step.type))) return true;
+  const last = steps.findLast((step) => step.type !== 'stated' && step.type !== 'remark');
+  const toOne = last?.type === 'repeat' && last.extent?.kind === 'last' && last.extent.count.values.every((value) => value === 1);
+  return hands.off > 0 && toOne && last.children.some((step) => step.type === 'bindOff');
 }
 
 export function pieceTitle(play: Play): string {

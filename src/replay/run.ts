@@ -8,12 +8,24 @@ import { allSizes, type Item, type Moment, newPlay, type Play } from './play.ts'
 import type { Entry, Replay } from './replay.ts';
 import { defineRow, playFrom } from './statements.ts';
 
+/** A labelled row told with turns in it comes as several rows under one label: it is worked, and called again, as one. */
+function joinedRows(statements: readonly Statement[]): Statement[] {
+  const out: Statement[] = [];
+  for (const statement of statements) {
+    const last = out.at(-1);
+    if (statement.type === 'row' && statement.label !== null && statement.does === null && last?.type === 'row' && last.label === statement.label && last.does === null) {
+      out[out.length - 1] = { ...last, children: [...last.children, ...statement.children], stated: [...last.stated, ...statement.stated], span: { start: last.span.start, end: statement.span.end } };
+    } else out.push(statement);
+  }
+  return out;
+}
+
 /** Statements in working order, with what only defines left to the rows that call it. */
 function flowOf(pattern: Pattern): Item[] {
   const flow: Item[] = [];
   pattern.sections.forEach((section, index) => {
     if (section.kind === 'front' || section.kind === 'other') return;
-    section.statements.forEach((statement, position) => flow.push({ section: index, statement, first: position === 0 }));
+    joinedRows(section.statements).forEach((statement, position) => flow.push({ section: index, statement, first: position === 0 }));
   });
   return flow;
 }

@@ -1,4 +1,5 @@
 /** Counts that the draft states, against the count the replay has made. */
+import type { Met } from './book.ts';
 import { sizeValue } from '../../grammar/count.ts';
 import type { Stated, Statement } from '../../grammar/tree.ts';
 import { live, setLive } from './needles.ts';
@@ -150,8 +151,8 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   const [asMade, asStated] = [have, value].map((count) => votes(play, size, count));
   const fault = asMade === undefined || asStated === undefined || asMade.against === asStated.against ? 'tie' : asMade.against < asStated.against ? 'stated' : 'row';
   const evidence: string[] = [];
-  if (fault === 'stated' && asStated?.first) evidence.push(`With ${value} sts a later line would fail; with ${have} sts it works.`);
-  if (fault === 'row' && asMade?.first) evidence.push(`The lines that follow fit ${value} sts and not ${have}.`);
+  if (fault === 'stated' && asStated?.first) evidence.push(voteWords(asStated.first, have, value));
+  if (fault === 'row' && asMade?.first) evidence.push(voteWords(asMade.first, value, have));
   met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after', fault } }, size, where.node, where.label, {}, evidence);
   play.decided.set(place, fault === 'row' ? value : have);
   if (fault === 'row') {
@@ -162,12 +163,22 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
 }
 
 /** How many later lines speak against a count, looked at in this size alone. */
-function votes(play: Play, size: number, count: number): { against: number; first: boolean } {
+function votes(play: Play, size: number, count: number): { against: number; first: Met | null } {
   const result = tryOut(play, () => {
     play.hands = play.hands.map((hand, each) => (each === size ? copyHand(hand) : hand));
     setLive(handOf(play, size).needles, count);
     playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 1 + horizon), [size]);
   });
   const found = result.met.filter((each) => each.size === size && each.certain && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer');
-  return { against: new Set(found.map((each) => each.span.start)).size, first: found.length > 0 };
+  return { against: new Set(found.map((each) => each.span.start)).size, first: found[0] ?? null };
+}
+
+/** What a later line says for one count and against another. */
+function voteWords(later: Met, good: number, bad: number): string {
+  const where = later.row ?? 'A later line';
+  const { takes, wanted, stated } = later.numbers;
+  if (later.kind === 'repeatDoesNotFit' && takes !== undefined && takes > 1) return `${where} repeats over ${takes} sts: ${good} sts fit, ${bad} do not.`;
+  if (later.kind === 'tooFew' && wanted !== undefined) return `${where} can be worked on ${good} sts and not on ${bad}.`;
+  if (later.kind === 'countDiffers' && stated !== undefined) return `${where} states ${stated} sts, which follow from ${good} and not from ${bad}.`;
+  return `The lines that follow fit ${good} sts and not ${bad}.`;
 }

@@ -138,7 +138,7 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
   write(play, { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' }, sizes, before);
 }
 
-const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up' };
+const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up', only: 'Stitches worked on' };
 
 /** An order that is no row: holding, joining, taking up, binding off everything, changing needles. */
 function playOrder(play: Play, step: Statement, sizes: readonly number[]): void {
@@ -166,7 +166,7 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
     if (live(hand.needles) !== counts[size]) touched = true;
   }
   const label = orderLabels[step.type];
-  if (label !== undefined && touched) write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
+  if (label !== undefined && (touched || step.type === 'hold')) write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
 }
 
 /** Puts a row where "rep Rows 1–4" and "Rep Dec Rnd" will look for it. */

@@ -60,6 +60,8 @@ export interface Hands {
   doubt?: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** The marker that the last run went up to. */
+  reached?: Mark;
   /** Passes that run until every stitch is worked: the last may end short of its plain stitch or its wrap. */
   lenient?: boolean;
   /** Heights of the right needle at which a stitch was slipped, or a yarn over made, that may still be passed over. */
@@ -399,11 +401,15 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
       return bor ? { at: bor.at, mark: bor } : { at: 0, mark: null };
     }
     const list = named.length > 0 ? named : markers;
-    const open = list.filter((mark) => mark.at < left.n);
+    // At a marker that the last run went up to, "to m" means the next one; else it is reached with no stitch.
+    const open = list.filter((mark) => mark.at < left.n || (mark.at === left.n && mark !== hands.reached));
     // "sm, m1L, k to second marker": the markers are counted from the beginning of the row.
     const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
     const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : (open[0] ?? list[0]);
-    if (which) return { at: which.at, mark: which };
+    if (which) {
+      if (extent.side === 'at') hands.reached = which;
+      return { at: which.at, mark: which };
+    }
     if (hands.needles.mode === 'round') return { at: 0, mark: null };
     return null;
   }
@@ -531,7 +537,8 @@ function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: num
   let rest = passes;
   while (rest > 0) {
     const { left } = needles;
-    const ahead = left.marks.filter((mark) => mark.at < left.n && mark.at > left.n - use.takes * rest).at(-1);
+    // A marker at the tip stays there until a stitch is taken: what is made before lies in front of it.
+    const ahead = left.marks.filter((mark) => mark.at <= left.n && mark.at > left.n - use.takes * rest).at(-1);
     const free = ahead === undefined ? rest : Math.min(rest, use.takes === 0 ? rest : Math.floor((left.n - ahead.at) / use.takes));
     if (free > 0) {
       const boundary = left.n - use.takes * free;
@@ -745,7 +752,10 @@ function workMarker(hands: Hands, step: Marker): Trouble | null {
   if (step.op === 'slip') {
     if (there) passTip(needles);
     else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
-    else if (!(needles.mode === 'round' && needles.left.n === hands.base)) hands.asides.push(stopped('markerMissing', step.span, {}, { marker: step.name ?? '' }));
+    else if (!(needles.mode === 'round' && needles.left.n === hands.base)) {
+      const ahead = needles.left.marks.findLast((mark) => mark.kind !== 'gap');
+      hands.asides.push(stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }));
+    }
     return null;
   }
   if (there) needles.left.marks.pop();
@@ -1029,6 +1039,6 @@ export function unfinished(hands: Hands): number {
   const { needles } = hands;
   // A pass between the turns of a round may end anywhere; the next round asks where it stands.
   if (needles.suspended) return 0;
-  if (hands.turned || needles.parts.length > 0 || !needles.begun) return 0;
+  if (hands.turned || needles.parts.length > 0 || (!needles.begun && hands.made === 0)) return 0;
   return needles.left.n - borderOf(needles);
 }
