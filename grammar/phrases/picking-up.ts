@@ -107,6 +107,13 @@ export class PickingUp extends Marks {
       if (!this.at(ahead, Close) || !this.at(ahead + 1, Comma, W.And, W.Then)) return 0;
       ahead += 1;
     }
+    // ", one in each garter ridge, then 3 sts along …": says how, and picks up nothing more
+    if (this.at(ahead, Comma) && this.at(ahead + 1, CountToken) && (this.at(ahead + 2, W.In, W.Into) || (this.at(ahead + 2, W.St) && this.at(ahead + 3, W.In, W.Into, W.For))) && (this.at(ahead + 3, W.Each, W.Every) || this.at(ahead + 4, W.Each, W.Every))) {
+      let close = ahead + 3;
+      while (close < ahead + 10 && !this.separator(close)) close += 1;
+      if (!this.at(close, Comma, Semicolon) || !this.at(close + 1, W.And, W.Then, CountToken)) return 0;
+      ahead = close;
+    }
     const begins = ahead;
     while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
     if (ahead === begins || !this.at(ahead, CountToken)) return 0;

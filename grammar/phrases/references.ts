@@ -78,6 +78,12 @@ export class References extends Goals {
     });
     return this.ACTION((): Refer => {
       const words = this.words(start, state.end).toLowerCase().replace(/,? (?:but |and )?(?:reverse|reversing)\b.*$/, '');
+      // "as for first square from 1st row", "as Back from ** to end": the piece from a place on
+      const onward = /\b(?:as|like)(?: (?:given|worked|set|written|instructed))?(?: (?:for|in|on|of))?(?: the)? ([a-z][a-z0-9 ]*?),? from (?:the )?(?:(\d+)(?:st|nd|rd|th)? (?:row|rnd|round)|(?:row|rnd|round) (\d+)|(\*+|†+))(?: .*)?$/.exec(words);
+      if (onward?.[1] !== undefined && !/^(?:rows?|rnds?|rounds?)\b/.test(onward[1])) {
+        const row = Number(onward[2] ?? onward[3] ?? Number.NaN);
+        return { type: 'refer', to: 'piece', rows: [], name: onward[1].trim(), until: state.until, from: { row: Number.isNaN(row) ? null : row, mark: onward[4] ?? null }, reversing: state.reversing, times: null, stated: [], span: this.span(start) };
+      }
       // "6th row: As 2nd", "as the 4th": an ordinal alone names a row
       const bare = /^(?:as|like|same as)(?: the)? (\d+)(?:st|nd|rd|th)$/.exec(words)?.[1];
       if (bare !== undefined && state.rows.length === 0) state.rows.push(Number(bare));
