@@ -33,11 +33,11 @@ function instructs(tokens: readonly KnitToken[]): boolean {
  */
 export function covered(statements: readonly Statement[], tokens: readonly KnitToken[], base: number, text: string, prose: readonly Span[]): Statement[] {
   const spans = statements.flatMap(parts).sort((a, b) => a.start - b.start);
-  const lost: KnitToken[][] = [];
+  const lost: { readonly first: number; readonly words: KnitToken[] }[] = [];
   let at = 0;
   let reach = Number.NEGATIVE_INFINITY;
   let open: KnitToken[] | null = null;
-  for (const token of tokens) {
+  for (const [index, token] of tokens.entries()) {
     const start = base + token.startOffset;
     while (at < spans.length && (spans[at] as Span).start <= start) {
       reach = Math.max(reach, (spans[at] as Span).end);
@@ -48,22 +48,24 @@ export function covered(statements: readonly Statement[], tokens: readonly KnitT
       continue;
     }
     if (open === null && !wordLike(token)) continue;
-    if (open === null) lost.push((open = []));
+    if (open === null) {
+      open = [];
+      lost.push({ first: index, words: open });
+    }
     open.push(token);
   }
   if (lost.length === 0) return [...statements];
-  const nodes = lost.map((words): Unread | Remark => {
+  const nodes = lost.map(({ first, words }): Unread | Remark => {
     const last = words.findLast(wordLike) ?? (words[0] as KnitToken);
     const span = { start: base + (words[0] as KnitToken).startOffset, end: base + endOf(last) };
-    const told = prose.some((sentence) => span.start >= sentence.start && span.end <= sentence.end) || (opensSentence(tokens, words[0] as KnitToken) && !isA(words[0], Stitch, Count));
+    const told = prose.some((sentence) => span.start >= sentence.start && span.end <= sentence.end) || (opensSentence(tokens[first - 1]) && !isA(words[0], Stitch, Count));
     return instructs(words) && !told ? { type: 'unread', text: text.slice(span.start - base, span.end - base), span } : { type: 'remark', span };
   });
   return placed(statements, nodes);
 }
 
-/** Whether a word stands first in its sentence: what is passed over there introduces an order and is none. */
-function opensSentence(tokens: readonly KnitToken[], first: KnitToken): boolean {
-  const before = tokens[tokens.indexOf(first) - 1];
+/** Whether a word stands first in its sentence, by what stands before it: what is passed over there introduces an order and is none. */
+function opensSentence(before: KnitToken | undefined): boolean {
   return before === undefined || isA(before, FullStop);
 }
 

@@ -61,7 +61,7 @@ function finish(open: OpenRow, between: (start: number, end: number) => string, 
   if (open.label === null && open.does === null && !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))) {
     // Orders that are no row: each stands for itself.
     const last = open.steps.at(-1);
-    if (open.stated.length > 0) return [...open.steps, ...open.stated];
+    if (open.stated.length > 0) return [...open.steps, ...open.stated].sort((a, b) => a.span.start - b.span.start);
     return last === undefined ? [] : [...open.steps];
   }
   const steps = settled(listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
