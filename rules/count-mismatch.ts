@@ -18,7 +18,9 @@ function say(context: Context, root: Root): Finding {
   const { fault } = met.words;
   const before = one('before') === 0 || met.numbers['before'] === undefined ? '' : ` from ${n('before')}`;
   const made =
-    met.row === null ? `this comes to ${counted(n('replayed'))}${before}` : `${met.row} makes ${counted(n('replayed'))}${before}`;
+    met.row === null || met.row === 'Row'
+      ? `this comes to ${counted(n('replayed'))}${before}`
+      : `${met.row} makes ${counted(n('replayed'))}${before}`;
   const sum = `${head}${made}, but ${n('stated')} ${one('stated') === 1 ? 'is' : 'are'} stated.`;
   const verdict =
     fault === 'stated'
@@ -31,7 +33,7 @@ function say(context: Context, root: Root): Finding {
     level: farOff(met) ? 'query' : 'error',
     message: sum + verdict,
     fix: fault === 'stated' ? countFix(context, met) : null,
-    evidence: met.evidence,
+    evidence: met.evidence.length > 1 ? [`${met.evidence[0] ?? ''} Likewise in the other sizes.`] : met.evidence,
   });
 }
 

@@ -24,7 +24,7 @@ export const endingSide: Rule = {
       return findingOf(context, root, {
         rule: endingSide.id,
         level: unreadBefore(context, root.met) ? 'query' : 'error',
-        message: `${head}the rows told here end with a ${replayed} row, not a ${stated} row: an odd number of rows is meant where an even one is given, or the other way round.`,
+        message: `${head}the rows told here end with ${replayed === 'RS' ? 'an RS' : 'a WS'} row, not ${stated === 'RS' ? 'an RS' : 'a WS'} row: an odd number of rows is meant where an even one is given, or the other way round.`,
       });
     }),
 };

@@ -67,11 +67,11 @@ export const multipleMismatch: Rule = {
   needsReplay: true,
   wrong: {
     draft:
-      '# Stitch cards\n\n## Eyelet stitch pattern\n\nMultiple of 5 + 3.\n\nRow 1 (RS): P2, *k2tog, yo, k1, p2; rep from * to end.\nRow 2: K2, *p3, k2; rep from * to end.\nRep Rows 1 and 2.\n',
+      '# Stitch cards\n\n## Eyelet stitch pattern\n\nMultiple of 5 + 3.\n\nRow 1 (RS): P2, *k2tog, yo, k1, p2; rep from * to end.\n\nRow 2: K2, *p3, k2; rep from * to end.\n\nRep Rows 1 and 2.\n',
   },
   right: {
     draft:
-      '# Stitch cards\n\n## Eyelet stitch pattern\n\nMultiple of 5 + 2.\n\nRow 1 (RS): P2, *k2tog, yo, k1, p2; rep from * to end.\nRow 2: K2, *p3, k2; rep from * to end.\nRep Rows 1 and 2.\n',
+      '# Stitch cards\n\n## Eyelet stitch pattern\n\nMultiple of 5 + 2.\n\nRow 1 (RS): P2, *k2tog, yo, k1, p2; rep from * to end.\n\nRow 2: K2, *p3, k2; rep from * to end.\n\nRep Rows 1 and 2.\n',
   },
   check: (context) => {
     const groups = new Map<number, Observation[]>();

@@ -1,6 +1,6 @@
 import { findingOf, rootsOf } from './observed.ts';
+import { phraseAt } from './phrase.ts';
 import type { Rule } from './rule.ts';
-import { excerpt } from './telling.ts';
 
 export const oneReadingFits: Rule = {
   id: 'one-reading-fits',
@@ -16,7 +16,7 @@ export const oneReadingFits: Rule = {
       findingOf(context, root, {
         rule: oneReadingFits.id,
         level: 'style',
-        message: `${excerpt(context, root.met.span)} comes out right only if ${root.met.words['reading']}. Say so in the words.`,
+        message: `${phraseAt(context, root.met)} comes out right only if ${root.met.words['reading']}. Say so in the words.`,
       }),
     ),
 };

@@ -27,7 +27,13 @@ function speaksOfItself(context: Context, name: string, place: number): boolean 
 function namesMissing(context: Context): Finding[] {
   const { pattern } = context;
   const titles = pattern.sections.map((section) => stems(section.title));
-  const known = (name: string, place: number): boolean => {
+  const known = (name: string, place: number, own: number): boolean => {
+    // "Wedge 2" is a part with that number, and not the one that is being told.
+    const numbers = name.match(/\d+/g) ?? [];
+    const numbered = pattern.sections.some(
+      (section, index) => index !== own && numbers.every((number) => section.title.split(/\D+/).includes(number)),
+    );
+    if (numbers.length > 0 && !numbered) return false;
     const wanted = stems(name);
     return (
       speaksOfItself(context, name, place) ||
@@ -41,7 +47,7 @@ function namesMissing(context: Context): Finding[] {
         : statement.type === 'refer' && statement.to === 'piece' && section >= 0
           ? statement.name
           : null;
-    if (name === null || known(name, statement.span.start)) return [];
+    if (name === null || known(name, statement.span.start, section)) return [];
     if (rootsOf(context, 'referenceMissing').some((root) => root.met.span.start === statement.span.start)) return [];
     return [
       {
@@ -83,7 +89,12 @@ export const referenceMissing: Rule = {
         const pieces = [
           ...new Set(
             context.pattern.sections
-              .filter((section) => section.kind === 'piece' && section.span.start < root.met.span.start)
+              .filter(
+                (section) =>
+                  section.kind === 'piece' &&
+                  section !== context.pattern.sections[root.met.section] &&
+                  section.span.start < root.met.span.start,
+              )
               .map((section) => section.title),
           ),
         ]

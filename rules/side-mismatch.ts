@@ -7,9 +7,16 @@ function say(context: Context, root: Root): Finding {
   const { head } = telling(context, met);
   const { stated, replayed } = met.words;
   const before = context.replay.entries
-    .filter((entry) => entry.span.start < met.span.start && entry.section === met.section && entry.side !== null)
+    .filter(
+      (entry) =>
+        entry.node !== met.node &&
+        entry.span.start < met.span.start &&
+        entry.section === met.section &&
+        entry.side !== null &&
+        entry.unit === 'row',
+    )
     .at(-1);
-  const from = before === undefined ? '' : `: ${before.label} before it was worked with the ${before.side} facing`;
+  const from = before === undefined ? '' : `: the row before it (${before.label}) was worked with the ${before.side} facing`;
   const next =
     follows.length > 0
       ? ' The labels after it fit the work, so this one is the likely slip.'

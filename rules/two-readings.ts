@@ -1,6 +1,6 @@
 import { findingOf, rootsOf, telling } from './observed.ts';
+import { phraseAt } from './phrase.ts';
 import type { Rule } from './rule.ts';
-import { excerpt } from './telling.ts';
 
 export const twoReadings: Rule = {
   id: 'two-readings',
@@ -24,7 +24,7 @@ export const twoReadings: Rule = {
       return findingOf(context, root, {
         rule: twoReadings.id,
         level: 'query',
-        message: `${head}${excerpt(context, root.met.span)} can be worked in two ways, and both fit: ${one}; ${two}. Which is meant?`,
+        message: `${head}${phraseAt(context, root.met)} can be worked in two ways, and both fit: ${one}; ${two}. Which is meant?`,
       });
     }),
 };

@@ -43,7 +43,9 @@ export function placesOf(row: Row): { readonly step: Step; readonly before: Step
   ];
   for (const list of lists) {
     const steps = list.filter((step) => step.type !== 'remark' && step.type !== 'stated');
-    steps.forEach((step, index) => out.push({ step, before: steps[index - 1], after: steps[index + 1] }));
+    steps.forEach((step, index) => {
+      out.push({ step, before: steps[index - 1], after: steps[index + 1] });
+    });
   }
   return out;
 }
