@@ -10,12 +10,11 @@ import { rowTable } from './row-table.ts';
 const printed = (value: number | null) => (value === null ? '?' : value);
 
 export function findingCard(context: DraftContext, finding: Finding): Markup {
-  const { proof } = context;
   const number = numberOf(context, finding);
   const line = findingLine(context, finding);
   const place = [finding.section ?? '', finding.row ?? ''].filter((word) => word !== '').join(' · ') || 'The draft as a whole';
   return html`<article class="finding ${finding.level}" id="${findingId(context, finding)}" data-sizes="${finding.sizes.join(' ')}" aria-labelledby="${findingId(context, finding)}-h">
-<h4 id="${findingId(context, finding)}-h"><span class="no"><span class="vh">Number </span>${number}</span> <span>${place}</span> <a class="where" href="#${lineId(context, line)}">line ${line}</a></h4>
+<h3 id="${findingId(context, finding)}-h"><span class="no"><span class="vh">Number </span>${number}</span> <span>${place}</span> <a class="where" href="#${lineId(context, line)}">line ${line}</a></h3>
 <p>${finding.message}</p>
 ${sumTable(context, finding)}${sizeLine(context, finding)}${evidence(finding)}${edits(context, finding)}${alsoLine(context, finding)}${stepByStep(context, finding)}
 <p class="id"><span>${finding.rule}</span> <label><input type="checkbox"> dealt with<span class="vh">: number ${number}</span></label></p>

@@ -15,17 +15,16 @@ export function proportionOf(gauges: readonly Gauge[]): number | null {
   return gauge === undefined ? null : (gauge.stitches as number) / (gauge.rows as number);
 }
 
-export function planBlock(context: DraftContext, level: 2 | 3): Markup {
+export function planBlock(context: DraftContext): Markup | null {
   const { proof } = context;
   const sizes = proof.pattern.sizes.map((name, size) => sizePlan(context, name, size));
-  if (sizes.every((each) => each === null)) return nothing;
+  if (sizes.every((each) => each === null)) return null;
   const proportion = proportionOf(proof.pattern.front.gauges);
-  const heading = level === 2 ? html`<h2 id="${context.id}-plan">Squared paper</h2>` : html`<h3 id="${context.id}-plan">Squared paper</h3>`;
   const views =
     proportion === null
       ? nothing
       : html`<fieldset class="views" hidden><legend>Squares</legend><label><input type="radio" name="${context.id}-paper" value="squares" checked> square, for counting</label><label><input type="radio" name="${context.id}-paper" value="gauge"> in the proportion of the gauge</label></fieldset>`;
-  return html`<section class="view-squares" aria-labelledby="${context.id}-plan">${heading}
+  return html`<section class="view-squares" aria-labelledby="${context.id}-plan"><h2 id="${context.id}-plan">Squared paper</h2>
 <p>One square is one stitch of one row. The lowest row comes first, the right edge lies right, as the right side shows it; a row is named on the side from which it starts. A click on a row leads to its words.</p>
 ${legend}${views}${sizes.map((each) => each ?? nothing)}</section>`;
 }
@@ -74,7 +73,7 @@ function partPlan(context: DraftContext, part: Part, size: number, id: string): 
       ? null
       : planSvg(drawn, columns, { ...paper, pattern: `${id}g`, named: false, proportion });
   if (squares === null) return nothing;
-  return html`<h4>${part.title}</h4>
+  return html`${hasSizes(context.proof) ? html`<h4>${part.title}</h4>` : html`<h3>${part.title}</h3>`}
 <div class="scroll squares${gauge === null ? ' both' : ''}" tabindex="0" role="region" aria-label="Squared paper: ${part.title}">${squares}</div>${gauge === null ? nothing : html`<div class="scroll gauge" tabindex="0" role="region" aria-label="Squared paper in the proportion of the gauge: ${part.title}">${gauge}</div>`}
 <details><summary>The same in words<span class="vh">: ${part.title}</span></summary>${twin(context, drawn, columns)}</details>`;
 }

@@ -45,14 +45,15 @@ const many = (context: DraftContext, level: Level) => context.findings.filter((f
 function draftSection(context: DraftContext, one: boolean): Markup {
   const { proof, id } = context;
   const queries = queriesText(proof);
+  const plan = planBlock(context);
   return html`<section id="${id}" data-draft aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
 <p class="lead">${countSentence(proof.findings.map((finding) => finding.level))}</p>
 <p class="meta">${summary(proof)}</p>
-<nav aria-label="${one ? 'On this page' : titleOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li><li><a href="#${id}-plan">Squared paper</a></li></ul></nav>
+<nav aria-label="${one ? 'On this page' : titleOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li>${plan === null ? nothing : html`<li><a href="#${id}-plan">Squared paper</a></li>`}</ul></nav>
 ${sizeFilter(proof, id)}
 <div class="panes"><section class="pane" tabindex="0" role="region" aria-label="Findings">${blocks(context)}</section>
 <section class="pane" tabindex="0" role="region" aria-labelledby="${id}-draft"><h2 id="${id}-draft">The draft</h2>${markedDraft(context)}</section></div>
-${queries === '' ? nothing : mail(context, queries)}${notChecked(context)}${planBlock(context, 2)}</section>`;
+${queries === '' ? nothing : mail(context, queries)}${notChecked(context)}${plan}</section>`;
 }
 
 /** "S, M and L · 312 rows in 3 sizes · 410 of 412 steps read." */

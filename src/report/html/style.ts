@@ -34,7 +34,7 @@ button{font:inherit;padding:.3rem .9rem;border:1px solid var(--accent);border-ra
 .finding{background:var(--sheet);border:1px solid var(--line);border-left:.5rem solid var(--taste);border-radius:.3rem;padding:.7rem .9rem;margin:0 0 .9rem;break-inside:avoid}
 .finding.error{border-left:.5rem double var(--stop)}
 .finding.query{border-left:.5rem dashed var(--ask)}
-.finding h4{display:flex;gap:.5rem;align-items:baseline;flex-wrap:wrap}
+.finding h3{font-size:1rem;margin:0 0 .3rem;display:flex;gap:.5rem;align-items:baseline;flex-wrap:wrap}
 .finding .no,.note .no{font-weight:700;border:1.5px solid currentColor;border-radius:50%;min-width:1.55rem;height:1.55rem;line-height:1.4rem;text-align:center;display:inline-block;font-size:.82rem;padding:0 .2rem;flex:none}
 .error .no,.no.error{color:var(--stop)}.query .no,.no.query{color:var(--ask)}.style .no,.no.style{color:var(--taste)}
 .finding .where{margin-left:auto;font-weight:400;font-size:.9rem}
@@ -98,7 +98,7 @@ svg a:hover .sq,svg a:target .sq,svg a:has(g:target) .sq{fill:var(--ask-bg);stro
 svg a:target text,svg a:has(g:target) text{font-weight:700;text-decoration:underline}
 .legend{display:flex;flex-wrap:wrap;gap:.3rem 1.2rem;list-style:none;padding:0;margin:.5rem 0;font-size:.9rem}
 .legend li{display:flex;gap:.4rem;align-items:center}
-.view-gauge .squares,.view-squares .gauge{display:none}
+.view-gauge .squares:not(.both),.view-squares .gauge{display:none}
 .view-checkpoints tr.plain,.view-checkpoints .folded{display:none}
 .sheet thead th{position:sticky;top:0;background:var(--paper)}
 .sheet thead th[scope=colgroup]{text-align:left;border-left:1px solid var(--line)}
@@ -110,6 +110,8 @@ svg a:target text,svg a:has(g:target) text{font-weight:700;text-decoration:under
 .fill{display:inline-block;min-width:5.5em;border-bottom:1.5px solid var(--ink);height:1.3em}
 .lines{border-bottom:1px solid var(--line);height:2.1rem}
 .ticks td,.ticks th{padding:.35rem .6rem}
+.ticks.sheet tbody th[scope=row]{min-width:0}
+@media (max-width:40rem){.ticks td,.ticks th{padding:.35rem .3rem}.ticks .fill{min-width:3.5em}}
 footer{margin-top:3rem;padding-bottom:2rem;color:var(--soft);font-size:.88rem;border-top:1px solid var(--line);padding-top:.8rem}
 @media print{
 @page{margin:16mm}

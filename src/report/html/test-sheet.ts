@@ -75,7 +75,7 @@ function counts(proof: Proof, size: number): Markup {
   });
   return html`<h2>Counts to reach</h2>
 <p>Tick what agrees. Where it differs write your number and go on with what you have. Did you add or drop a stitch to make it fit? Say where: that is what we most want to know.</p>
-<table class="ticks sheet"><caption>Rows are counted from the cast-on, as far as the pattern gives their number</caption><thead><tr><th scope="col"><span class="vh">agrees</span></th><th scope="col" class="t">place</th><th scope="col">rows worked</th><th scope="col">you should have</th><th scope="col">I have</th></tr></thead><tbody>${rows}</tbody></table>`;
+<div class="scroll" tabindex="0" role="region" aria-label="Counts to reach"><table class="ticks sheet"><caption>Rows are counted from the cast-on, as far as the pattern gives their number</caption><thead><tr><th scope="col"><span class="vh">agrees</span></th><th scope="col" class="t">place</th><th scope="col">rows worked</th><th scope="col">you should have</th><th scope="col">I have</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function markers(proof: Proof, index: number, size: number): Markup {
