@@ -125,7 +125,7 @@ function otherReadings(proof: Proof, moment: Moment, from: number | undefined, w
     const end = workMoment(proof, moment, { ...begin, choice });
     if (seen.has(ends(end))) continue;
     seen.add(ends(end));
-    out.push(`If ${choiceWords(choice)}: ${outcomeOf(moment, end, words)}`);
+    out.push(`If ${choiceWords(choice)}: ${outcomeOf({ ...moment, needles: { ...moment.needles, sure: true } }, end, words)}`);
   }
   return out;
 }
@@ -137,7 +137,7 @@ function oneOff(proof: Proof, moment: Moment, before: number, verdict: RowVerdic
   for (const count of [before - 1, before + 1]) {
     const end = workMoment(proof, moment, { from: count });
     if (end.trouble === null && end.left === 0) continue;
-    out.push(`If you came into it with ${count}: ${outcomeOf(moment, end, words)}`);
+    out.push(`If you came into it with ${count}: ${outcomeOf({ ...moment, needles: { ...moment.needles, sure: true } }, end, words)}`);
   }
   return out;
 }

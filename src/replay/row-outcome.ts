@@ -17,15 +17,19 @@ export function statedAfter(moment: Moment): number | null {
 }
 
 export function verdictOf(moment: Moment, end: RowEnd): RowVerdict {
-  if (end.trouble?.kind === 'unread') return 'unknown';
-  if (end.trouble !== null || end.left > 0) return moment.needles.sure ? 'stops' : 'unknown';
+  if (end.trouble?.kind === 'unread' || !moment.needles.sure) return 'unknown';
+  if (end.trouble !== null || end.left > 0) return 'stops';
   const stated = statedAfter(moment);
-  if (stated !== null && stated !== live(end.needles)) return moment.needles.sure ? 'differs' : 'unknown';
-  return 'fits';
+  return stated !== null && stated !== live(end.needles) ? 'differs' : 'fits';
 }
 
 /** One or two sentences. `words` gives the author's words at a place. */
 export function outcomeOf(moment: Moment, end: RowEnd, words: (span: Span) => string): string {
+  const sentence = outcomeSentence(moment, end, words);
+  return moment.needles.sure ? sentence : `The count before it is not sure, so this is shown on ${live(moment.needles)}. ${sentence}`;
+}
+
+function outcomeSentence(moment: Moment, end: RowEnd, words: (span: Span) => string): string {
   if (end.trouble !== null) return troubleSentence(end, words);
   if (end.left > 0) return `The row does not come out: it leaves ${stitches(end.left)} unworked.`;
   const stated = statedAfter(moment);
