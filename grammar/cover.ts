@@ -9,10 +9,18 @@ import type { Remark, Span, Statement, Step, Unread } from './tree.ts';
 function parts(statement: Statement): Span[] {
   switch (statement.type) {
     case 'row':
-      return [...(statement.label === null ? [] : [statement.label.span]), ...(statement.does === null ? [] : parts(statement.does)), ...statement.children.map((step) => step.span), ...statement.stated.map((each) => each.span)];
+      return [
+        ...(statement.label === null ? [] : [statement.label.span]),
+        ...(statement.does === null ? [] : parts(statement.does)),
+        ...statement.children.map((step) => step.span),
+        ...statement.stated.map((each) => each.span),
+      ];
     case 'sizeBlock':
     case 'atSameTime':
-      return [{ start: statement.span.start, end: statement.children[0]?.span.start ?? statement.span.end }, ...statement.children.flatMap(parts)];
+      return [
+        { start: statement.span.start, end: statement.children[0]?.span.start ?? statement.span.end },
+        ...statement.children.flatMap(parts),
+      ];
     default:
       return [statement.span];
   }
@@ -24,14 +32,25 @@ const joining = /^(?:and|then|and then|the|a|an|&|so|now)$/i;
 const wordLike = (token: KnitToken): boolean => /[\p{L}\p{N}]/u.test(token.image) && !joining.test(token.image);
 
 function instructs(tokens: readonly KnitToken[]): boolean {
-  return tokens.some((token, at) => (isA(token, Stitch) && (token.payload?.values !== undefined || tokens.length < 4)) || (isA(token, Count) && isA(tokens[at + 1], W.St)) || isA(token, W.CastOn, W.BindOff, W.PickUp, W.Rep, W.Turn, W.WrapTurn));
+  return tokens.some(
+    (token, at) =>
+      (isA(token, Stitch) && (token.payload?.values !== undefined || tokens.length < 4)) ||
+      (isA(token, Count) && isA(tokens[at + 1], W.St)) ||
+      isA(token, W.CastOn, W.BindOff, W.PickUp, W.Rep, W.Turn, W.WrapTurn),
+  );
 }
 
 /**
  * Puts every word in its place. `prose` are the sentences that order nothing, whose words can only be remarks. The statements
  * come back as they were where nothing is missing.
  */
-export function covered(statements: readonly Statement[], tokens: readonly KnitToken[], base: number, text: string, prose: readonly Span[]): Statement[] {
+export function covered(
+  statements: readonly Statement[],
+  tokens: readonly KnitToken[],
+  base: number,
+  text: string,
+  prose: readonly Span[],
+): Statement[] {
   const spans = statements.flatMap(parts).sort((a, b) => a.start - b.start);
   const lost: { readonly first: number; readonly words: KnitToken[] }[] = [];
   let at = 0;
@@ -58,8 +77,12 @@ export function covered(statements: readonly Statement[], tokens: readonly KnitT
   const nodes = lost.map(({ first, words }): Unread | Remark => {
     const last = words.findLast(wordLike) ?? (words[0] as KnitToken);
     const span = { start: base + (words[0] as KnitToken).startOffset, end: base + endOf(last) };
-    const told = prose.some((sentence) => span.start >= sentence.start && span.end <= sentence.end) || (opensSentence(tokens[first - 1]) && !isA(words[0], Stitch, Count));
-    return instructs(words) && !told ? { type: 'unread', text: text.slice(span.start - base, span.end - base), span } : { type: 'remark', span };
+    const told =
+      prose.some((sentence) => span.start >= sentence.start && span.end <= sentence.end) ||
+      (opensSentence(tokens[first - 1]) && !isA(words[0], Stitch, Count));
+    return instructs(words) && !told
+      ? { type: 'unread', text: text.slice(span.start - base, span.end - base), span }
+      : { type: 'remark', span };
   });
   return placed(statements, nodes);
 }
@@ -79,7 +102,8 @@ function placed(statements: readonly Statement[], nodes: readonly (Unread | Rema
     while (rest[0] !== undefined && rest[0].span.start < statement.span.end) inside.push(rest.shift() as Unread | Remark);
     if (inside.length === 0) out.push(statement);
     else if (statement.type === 'row') out.push({ ...statement, children: inOrder([...statement.children, ...inside]) });
-    else if (statement.type === 'sizeBlock' || statement.type === 'atSameTime') out.push({ ...statement, children: placed(statement.children, inside) });
+    else if (statement.type === 'sizeBlock' || statement.type === 'atSameTime')
+      out.push({ ...statement, children: placed(statement.children, inside) });
     else out.push(statement, ...inside);
   }
   out.push(...rest);

@@ -12,12 +12,22 @@ type Multiple = NonNullable<Declare['multiple']>;
 const ST = String.raw`(?:sts?\b\.?|stitch(?:es)?\b)`;
 /** What may stand before the number of stitches: "Worked over", "Stitch count is", "Requires", "Cast on". */
 const prelude = String.raw`(?:(?:stitch )?multiple:|(?:this )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|with|and|the|a|an|[,:=(]) ?){0,9}`;
-const multipleOf = new RegExp(String.raw`^${prelude}(?:(?:multiples?|mult\.?|multiple number) (?:of )?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`, 'i');
+const multipleOf = new RegExp(
+  String.raw`^${prelude}(?:(?:multiples?|mult\.?|multiple number) (?:of )?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`,
+  'i',
+);
 const parity = new RegExp(String.raw`^${prelude}(?:any )?(odd|even) (?:number|no\.?) (?:of ${ST})`, 'i');
 const any = new RegExp(String.raw`^${prelude}any number (?:of ${ST})(?! divisible)`, 'i');
-const panel = new RegExp(String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:worked |work )?over (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`, 'i');
-const repeat = new RegExp(String.raw`^${prelude}(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)? ?(?:of|=|is|:) ?|(?:a|an) |(?=\d+[- ]?${ST} rep))(\d+)[- ]?${ST}(?: rep(?:eat)?)?(?: and | by | x | × |[,;] ?|$)`, 'i');
-const more = /^(?:,? ?(?:\+|plus|and) ?(\d+)(?![\d½]| ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
+const panel = new RegExp(
+  String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:worked |work )?over (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`,
+  'i',
+);
+const repeat = new RegExp(
+  String.raw`^${prelude}(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)? ?(?:of|=|is|:) ?|(?:a|an) |(?=\d+[- ]?${ST} rep))(\d+)[- ]?${ST}(?: rep(?:eat)?)?(?: and | by | x | × |[,;] ?|$)`,
+  'i',
+);
+const more =
+  /^(?:,? ?(?:\+|plus|and) ?(\d+)(?![\d½]| ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
 const rows = /(\d+)[- ](?:rows?|rnds?|rounds?)\b/i;
 
 /**
@@ -59,12 +69,38 @@ export function declaration(tokens: readonly KnitToken[], from: number, to: numb
     const header = headerIn(words);
     if (header !== null) return { type: 'declare', count: null, ...header, span };
   }
-  const forms = /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words) || (/^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words));
-  if (forms && isA(tokens[from], W.These, W.Last)) return { type: 'declare', what: 'forms', name: /(?:form|forms|set|sets)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
+  const forms =
+    /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words) ||
+    (/^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words));
+  if (forms && isA(tokens[from], W.These, W.Last))
+    return {
+      type: 'declare',
+      what: 'forms',
+      name: /(?:form|forms|set|sets)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null,
+      multiple: null,
+      count: null,
+      span,
+    };
   // "From 1st to 14th row forms patt", "This row sets position of patt"
-  const told = words.length <= 160 && !words.includes(':') && /^(?:this (?:row|rnd|round)|from |rows? \d|\d)/i.test(words) && /\b(?:rows?|rnds?|rounds?)\b[^.]*\b(?:forms?|sets?) /i.test(words);
-  if (told) return { type: 'declare', what: 'forms', name: /(?:forms?|sets?)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null, multiple: null, count: null, span };
-  if (isA(tokens[from], W.Rep, W.These) && /(?:\bfor (?:the )?(?:patt(?:ern)?|rib(?:bing)?|[a-z]+ (?:st|patt|pattern|rib))|\bthroughout)\.?$/i.test(words)) return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
+  const told =
+    words.length <= 160 &&
+    !words.includes(':') &&
+    /^(?:this (?:row|rnd|round)|from |rows? \d|\d)/i.test(words) &&
+    /\b(?:rows?|rnds?|rounds?)\b[^.]*\b(?:forms?|sets?) /i.test(words);
+  if (told)
+    return {
+      type: 'declare',
+      what: 'forms',
+      name: /(?:forms?|sets?)(?: the)? ([\w ]+)/i.exec(words)?.[1] ?? null,
+      multiple: null,
+      count: null,
+      span,
+    };
+  if (
+    isA(tokens[from], W.Rep, W.These) &&
+    /(?:\bfor (?:the )?(?:patt(?:ern)?|rib(?:bing)?|[a-z]+ (?:st|patt|pattern|rib))|\bthroughout)\.?$/i.test(words)
+  )
+    return { type: 'declare', what: 'forms', name: null, multiple: null, count: null, span };
   return null;
 }
 
@@ -79,7 +115,8 @@ function headerIn(words: string): Pick<Declare, 'what' | 'name' | 'multiple'> | 
   const height = rows.exec(text);
   const high = height === null ? null : Number(height[1]);
   const wide = panel.exec(text);
-  if (wide && /^(?:[^()]*)$/.test(text) && !/\b(?:[kp]\d+|knit|purl|yo)\b/i.test(text.slice(wide[0].length))) return { what: 'panel', name, multiple: { of: 0, plus: Number(wide[1] ?? wide[2] ?? wide[3]), rows: high } };
+  if (wide && /^(?:[^()]*)$/.test(text) && !/\b(?:[kp]\d+|knit|purl|yo)\b/i.test(text.slice(wide[0].length)))
+    return { what: 'panel', name, multiple: { of: 0, plus: Number(wide[1] ?? wide[2] ?? wide[3]), rows: high } };
   const again = repeat.exec(text);
   // Of "rep of 6 sts" only the repeat is known: what stands over is not said, and `name` says so.
   if (again && /\brep/i.test(text)) return { what: 'multiple', name: 'repeat', multiple: { of: Number(again[1]), plus: 0, rows: high } };

@@ -25,7 +25,8 @@ const numbers: readonly string[] = ['zero', 'one', 'two', 'three', 'four', 'five
 
 /** "(2 sts decreased)", "1 stitch increased", "dec 1": the net that the words state, and the text without them. */
 function declared(text: string): { readonly net: number | null; readonly rest: string } {
-  const pattern = /[([;,–—-]?\s*\b(?:(?:net )?(?:decrease|increase|dec|inc)s?(?:'d)? (?:of )?(\d|one|two|three|four) (?:sts?|stitch(?:es)?)|(\d|one|two|three|four) (?:sts?|stitch(?:es)?) (?:have been |has been |is |are )?(dec(?:reased|'d|d)?|inc(?:reased|'d|d)?|decrease|increase|made|lost|rem(?:ains?)?))\b\.?\s*[)\]]?\.?\s*$/;
+  const pattern =
+    /[([;,–—-]?\s*\b(?:(?:net )?(?:decrease|increase|dec|inc)s?(?:'d)? (?:of )?(\d|one|two|three|four) (?:sts?|stitch(?:es)?)|(\d|one|two|three|four) (?:sts?|stitch(?:es)?) (?:have been |has been |is |are )?(dec(?:reased|'d|d)?|inc(?:reased|'d|d)?|decrease|increase|made|lost|rem(?:ains?)?))\b\.?\s*[)\]]?\.?\s*$/;
   const match = pattern.exec(text);
   if (match === null || match.index === 0) return { net: null, rest: text };
   const word = match[1] ?? match[2] ?? '';
@@ -35,7 +36,8 @@ function declared(text: string): { readonly net: number | null; readonly rest: s
   return { net: loss ? -number : number, rest: text.slice(0, match.index) };
 }
 
-const bracketed = /\s*[([][^()[\]]*(?:lean|slant|decrease|increase|dec\b|inc\b|rs|ws|optional|see |twist|ssk|k2tog|cross)[^()[\]]*[)\]]\s*\.?$/;
+const bracketed =
+  /\s*[([][^()[\]]*(?:lean|slant|decrease|increase|dec\b|inc\b|rs|ws|optional|see |twist|ssk|k2tog|cross)[^()[\]]*[)\]]\s*\.?$/;
 
 /** Longest definition that is read; what is longer explains and does not define. */
 const longest = 420;
@@ -50,7 +52,13 @@ const longest = 420;
 export function readDefinition(term: string, meaning: string, vocabulary: Vocabulary): Definition | null {
   const name = term.trim();
   if (name === '' || meaning.length > longest) return null;
-  const text = meaning.toLowerCase().replace(/[’]/g, "'").replace(/\s+/g, ' ').replace(/^[\s=:–—-]+/, '').replace(/[\s.;]+$/, '').trim();
+  const text = meaning
+    .toLowerCase()
+    .replace(/[’]/g, "'")
+    .replace(/\s+/g, ' ')
+    .replace(/^[\s=:–—-]+/, '')
+    .replace(/[\s.;]+$/, '')
+    .trim();
   const { net, rest } = declared(text);
   for (const part of wordings(rest)) {
     const read = movesOf(part, vocabulary);
@@ -97,7 +105,10 @@ function wordings(text: string): string[] {
   const gloss = /^[^:–—=(]{2,60}?(?::|\s[–—=-]\s|=)\s*(.+)$/.exec(bare);
   if (gloss?.[1]) out.push(gloss[1]);
   out.push(text, bare);
-  const comma = /^(?:make (?:a )?(?:bobble|knot)|(?:left|right|centred|centered|double)[a-z ]*(?:decrease|increase|twist|cross)|increase|decrease|cable \d+ (?:front|back|left|right)),\s*(.+)$/.exec(bare);
+  const comma =
+    /^(?:make (?:a )?(?:bobble|knot)|(?:left|right|centred|centered|double)[a-z ]*(?:decrease|increase|twist|cross)|increase|decrease|cable \d+ (?:front|back|left|right)),\s*(.+)$/.exec(
+      bare,
+    );
   if (comma?.[1]) out.push(comma[1]);
   const before = /^([^(]+)\(/.exec(text);
   if (before?.[1]) out.push(before[1].trim());
@@ -125,10 +136,13 @@ function faceOf(faces: readonly ('k' | 'p' | null)[]): { face?: 'k' | 'p' } {
 
 function overrides(term: string, entry: Entry, vocabulary: Vocabulary): boolean {
   const known = matchAt(term, 0, vocabulary, null);
-  if (known === null || known.length !== term.length || known.meaning.is !== 'stitch') return known?.meaning.is !== 'word' && known?.meaning.is !== 'fabric';
+  if (known === null || known.length !== term.length || known.meaning.is !== 'stitch')
+    return known?.meaning.is !== 'word' && known?.meaning.is !== 'fabric';
   if (ambiguityOf(term) !== undefined) return true;
   const common = known.meaning.entry;
   const literal = common.literals?.[known.meaning.spelling];
   const { takes, makes } = stitchUse(common, known.n?.[0] ?? literal?.N ?? 1, known.m ?? literal?.M ?? 1);
-  return takes !== entry.takes || makes !== entry.makes || (common.lean !== undefined && entry.kind === 'cable' && common.lean !== entry.lean);
+  return (
+    takes !== entry.takes || makes !== entry.makes || (common.lean !== undefined && entry.kind === 'cable' && common.lean !== entry.lean)
+  );
 }

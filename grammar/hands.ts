@@ -173,7 +173,8 @@ export function carryOut(moves: string, n = 1, m = 1): Handwork | null {
     } else if (name === 'yo' || name === 'yob' || name === 'loop') right.push({ row: false, face: null, worked: true, kept: false });
     else if (name === 'bar' || name === 'below' || name === 'belowR') left.unshift({ row: false, face: null, worked: false, kept: false });
     else if (name === 'drop' || name === 'hold') left.splice(0, count);
-    else if (name === 'co' || name === 'pick' || name === 'join') for (let each = 0; each < count; each += 1) right.push({ row: false, face: null, worked: true, kept: false });
+    else if (name === 'co' || name === 'pick' || name === 'join')
+      for (let each = 0; each < count; each += 1) right.push({ row: false, face: null, worked: true, kept: false });
     else if (name === 'turn') {
       [left, right] = [right.reverse(), left.reverse()];
       turned = !turned;
@@ -181,5 +182,10 @@ export function carryOut(moves: string, n = 1, m = 1): Handwork | null {
   }
   if (turned || left.some((loop) => loop.kept) || Object.values(cable).some((needle) => needle.length > 0)) return null;
   const givenBack = left.findIndex((loop) => loop.row || loop.face === null);
-  return { givenBack: Math.max(0, givenBack), takes: waiting - left.length, makes: right.length - waiting, faces: right.slice(waiting).map((loop) => loop.face) };
+  return {
+    givenBack: Math.max(0, givenBack),
+    takes: waiting - left.length,
+    makes: right.length - waiting,
+    faces: right.slice(waiting).map((loop) => loop.face),
+  };
 }

@@ -32,8 +32,14 @@ function within(steps: readonly Step[], place: Place): Step[] {
       case 'repeat': {
         // Behind the last stitch of a repeat stands its first one again.
         const again = faceAfter(step.children, 0, { ...place, after });
-        const ending = step.ending === null ? null : { ...step.ending, children: within(step.ending.children, { ...place, before, after }) };
-        return { ...step, children: within(step.children, { ...place, before, after: step.form === 'run' ? after : again }), once: within(step.once, { ...place, before, after }), ending };
+        const ending =
+          step.ending === null ? null : { ...step.ending, children: within(step.ending.children, { ...place, before, after }) };
+        return {
+          ...step,
+          children: within(step.children, { ...place, before, after: step.form === 'run' ? after : again }),
+          once: within(step.once, { ...place, before, after }),
+          ending,
+        };
       }
       case 'intoOne':
       case 'needlePart':
@@ -62,7 +68,10 @@ function faceOf(step: Step, rest: readonly Step[], vocabulary: Vocabulary): Neig
 function faceBefore(steps: readonly Step[], index: number, place: Place): Neighbour {
   for (let at = index - 1; at >= 0; at -= 1) {
     const step = steps[at] as Step;
-    const last = step.type === 'repeat' || step.type === 'intoOne' ? faceBefore(step.children, step.children.length, { ...place, before: 'k' }) : faceOf(step, steps.slice(at + 1), place.vocabulary);
+    const last =
+      step.type === 'repeat' || step.type === 'intoOne'
+        ? faceBefore(step.children, step.children.length, { ...place, before: 'k' })
+        : faceOf(step, steps.slice(at + 1), place.vocabulary);
     if (last !== null) return last;
   }
   return place.before;
@@ -84,7 +93,8 @@ function waiting(before: readonly Step[]): number {
     if (step.type === 'pullOver') break;
     if (step.type !== 'work') continue;
     const entry = entryNamed(step.stitch);
-    if (entry?.kind === 'slip') count += (step.n?.values[0] ?? (typeof entry.takes === 'number' ? entry.takes : 1)) * (step.times?.values[0] ?? 1);
+    if (entry?.kind === 'slip')
+      count += (step.n?.values[0] ?? (typeof entry.takes === 'number' ? entry.takes : 1)) * (step.times?.values[0] ?? 1);
   }
   return count;
 }
@@ -97,7 +107,9 @@ function holds(condition: Condition, rest: readonly Step[], place: Place): boole
     case 'next':
       return condition.is.includes(place.after);
     case 'undoneBy':
-      return rest.slice(0, 2).some((step) => step.type === 'work' && (step.stitch === condition.entry || step.manner.includes(condition.entry)));
+      return rest
+        .slice(0, 2)
+        .some((step) => step.type === 'work' && (step.stitch === condition.entry || step.manner.includes(condition.entry)));
     case 'side':
       return place.side === null ? null : place.side === condition.side;
     case 'slipsWaiting':
@@ -125,7 +137,14 @@ function settledWork(step: Work, rest: readonly Step[], place: Place): Work {
   if (first === undefined) return step;
   const { m: _m, times: own, ...kept } = step;
   const times = first.times ?? own;
-  return { ...kept, stitch: first.stitch, n: first.n, ...(first.m === undefined ? {} : { m: first.m }), ...(times === undefined ? {} : { times }), readings: different };
+  return {
+    ...kept,
+    stitch: first.stitch,
+    n: first.n,
+    ...(first.m === undefined ? {} : { m: first.m }),
+    ...(times === undefined ? {} : { times }),
+    readings: different,
+  };
 }
 
 type Written = NonNullable<Work['readings']>[number];
@@ -134,7 +153,11 @@ type Written = NonNullable<Work['readings']>[number];
 function written(reading: Reading, step: Work): Written {
   const values = step.n?.values ?? [1];
   const span = step.n?.span ?? step.span;
-  const count = (formula: number | string): Count => ({ type: 'count', values: typeof formula === 'number' ? [formula] : values.map((value) => (value === null ? null : fill(formula, value, step.m ?? 1))), span });
+  const count = (formula: number | string): Count => ({
+    type: 'count',
+    values: typeof formula === 'number' ? [formula] : values.map((value) => (value === null ? null : fill(formula, value, step.m ?? 1))),
+    span,
+  });
   return {
     stitch: reading.name,
     n: reading.n === undefined ? null : count(reading.n),
@@ -145,5 +168,10 @@ function written(reading: Reading, step: Work): Written {
 }
 
 function same(a: Written, b: Written): boolean {
-  return a.stitch === b.stitch && a.m === b.m && String(a.n?.values) === String(b.n?.values) && String(a.times?.values) === String(b.times?.values);
+  return (
+    a.stitch === b.stitch &&
+    a.m === b.m &&
+    String(a.n?.values) === String(b.n?.values) &&
+    String(a.times?.values) === String(b.times?.values)
+  );
 }

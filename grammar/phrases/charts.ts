@@ -4,7 +4,22 @@
  *     work Row 1 of Chart A over next 17 sts · work Rows 1–8 of Chart A 3 times · work Chart B to m · rep chart around
  *     cont in chart as set until Row 24 is complete · work centre 43 (49) sts from chart, working 6-st rep 6 (7) times
  */
-import { Any, Close, Comma, Count as CountToken, Dash, endOf, FullStop, type KnitToken, Mark, Open, PlainStitch, Semicolon, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  FullStop,
+  type KnitToken,
+  Mark,
+  Open,
+  PlainStitch,
+  Semicolon,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, Extent, Goal, Refer } from '../tree.ts';
 import { Told } from './told.ts';
 
@@ -13,7 +28,12 @@ const chartWord = /^charts?$/;
 export class Charts extends Told {
   /** Whether an order to work from a chart begins here. */
   protected chartAhead(): boolean {
-    if (!this.at(1, W.Work, W.Foll, W.Beg, W.Cont, W.Rep, W.Patt, W.Set) && !/^(?:follow|following|begin|commence|reading|read|place|working)$/.test(this.image(1)) && !(this.at(1, PlainStitch) && this.payload(1)?.values === undefined)) return false;
+    if (
+      !this.at(1, W.Work, W.Foll, W.Beg, W.Cont, W.Rep, W.Patt, W.Set) &&
+      !/^(?:follow|following|begin|commence|reading|read|place|working)$/.test(this.image(1)) &&
+      !(this.at(1, PlainStitch) && this.payload(1)?.values === undefined)
+    )
+      return false;
     for (let ahead = 2; ahead < 16; ahead += 1) {
       if (chartWord.test(this.image(ahead))) return !/^(?:key|symbols?|legend)$/.test(this.image(ahead + 1));
       // "Beg with Row 5, work Chart A"
@@ -51,19 +71,58 @@ export class Charts extends Told {
         this.ACTION(() => then.push(next));
       },
     });
-    return this.ACTION((): Refer => ({
-      type: 'refer', to: 'chart', rows: state.rows, name: state.name, until: state.until === null ? null : { mark: null, place: null, goal: state.until }, reversing: false,
-      times: state.times, over: state.over, ...(state.repeats === null ? {} : { repeats: state.repeats }), ...(then.length === 0 ? {} : { then }), stated: [], span: this.span(start),
-    }));
+    return this.ACTION(
+      (): Refer => ({
+        type: 'refer',
+        to: 'chart',
+        rows: state.rows,
+        name: state.name,
+        until: state.until === null ? null : { mark: null, place: null, goal: state.until },
+        reversing: false,
+        times: state.times,
+        over: state.over,
+        ...(state.repeats === null ? {} : { repeats: state.repeats }),
+        ...(then.length === 0 ? {} : { then }),
+        stated: [],
+        span: this.span(start),
+      }),
+    );
   });
 
   private moreRows = this.RULE('moreRows', (name: string | null): Refer => {
     const start = this.from();
     const state: Written = { rows: [], range: false, name, over: null, times: null, repeats: null, until: null, named: true };
     this.CONSUME(Any);
-    this.MANY({ GATE: () => this.at(1, CountToken, Dash, W.To, W.And, Comma) && !this.timesAhead() && !(this.at(1, Comma, W.And) && !this.at(2, CountToken)), DEF: () => { const token = this.CONSUME1(Any) as KnitToken; this.ACTION(() => this.noteRow(token, state)); } });
-    this.OPTION({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } });
-    return this.ACTION((): Refer => ({ type: 'refer', to: 'chart', rows: state.rows, name: state.name, until: null, reversing: false, times: state.times, stated: [], span: this.span(start) }));
+    this.MANY({
+      GATE: () =>
+        this.at(1, CountToken, Dash, W.To, W.And, Comma) && !this.timesAhead() && !(this.at(1, Comma, W.And) && !this.at(2, CountToken)),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => this.noteRow(token, state));
+      },
+    });
+    this.OPTION({
+      GATE: () => this.timesAhead(),
+      DEF: () => {
+        const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
+        this.ACTION(() => {
+          state.times = { count: often.count, sense: often.sense };
+        });
+      },
+    });
+    return this.ACTION(
+      (): Refer => ({
+        type: 'refer',
+        to: 'chart',
+        rows: state.rows,
+        name: state.name,
+        until: null,
+        reversing: false,
+        times: state.times,
+        stated: [],
+        span: this.span(start),
+      }),
+    );
   });
 
   /** Row numbers of "Rows 1–8", "Rows 1, 3 and 5". */
@@ -82,7 +141,8 @@ export class Charts extends Told {
     if (this.at(1, Open)) return this.payload(1)?.holds !== 'group';
     if (this.at(1, Dash)) return this.at(0, CountToken) && this.at(2, CountToken);
     if (this.at(1, Comma)) return this.repeatsAhead(2) || !named;
-    if (this.at(1, W.And, W.Then)) return this.at(1, W.And) && ((this.at(0, CountToken) && this.at(2, CountToken)) || (!named && !this.at(2, PlainStitch)));
+    if (this.at(1, W.And, W.Then))
+      return this.at(1, W.And) && ((this.at(0, CountToken) && this.at(2, CountToken)) || (!named && !this.at(2, PlainStitch)));
     return !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) && !this.at(1, W.Turn);
   }
 
@@ -100,13 +160,66 @@ export class Charts extends Told {
     this.OR([
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.chartBracket, { ARGS: [state] }) },
       { GATE: () => this.at(1, Comma) && this.repeatsAhead(2), ALT: () => this.SUBRULE(this.chartRepeats, { ARGS: [state] }) },
-      { GATE: () => this.at(1, W.Until) && !this.extentAhead(), ALT: () => { this.CONSUME(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { state.until = goal; }); } },
-      { GATE: () => this.at(1, W.To) && this.at(2, W.End) && (this.at(3, CountToken) || (this.at(3, W.Of) && this.at(4, W.Row, W.Round))), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.To, W.End, W.Of, W.Row, W.Round), DEF: () => this.CONSUME1(Any) }); const row = this.SUBRULE(this.count); this.ACTION(() => { state.until = { kind: 'loose', text: `row ${row.values[0] ?? ''}` }; }); } },
-      { GATE: () => this.at(1, W.For) && this.at(2, CountToken) && this.at(3, W.Row, W.Round), ALT: () => { this.CONSUME3(Any); const count = this.SUBRULE1(this.count); this.CONSUME4(Any); this.ACTION(() => { state.until = { kind: 'rows', count }; }); } },
-      { GATE: () => this.at(1, CountToken) && this.at(2, W.Row, W.Round), ALT: () => { const count = this.SUBRULE2(this.count); this.CONSUME5(Any); this.ACTION(() => { state.until = { kind: 'rows', count }; }); } },
-      { GATE: () => state.named && this.timesAhead(), ALT: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } },
+      {
+        GATE: () => this.at(1, W.Until) && !this.extentAhead(),
+        ALT: () => {
+          this.CONSUME(Any);
+          const goal = this.SUBRULE(this.goal);
+          this.ACTION(() => {
+            state.until = goal;
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.To) && this.at(2, W.End) && (this.at(3, CountToken) || (this.at(3, W.Of) && this.at(4, W.Row, W.Round))),
+        ALT: () => {
+          this.AT_LEAST_ONE({ GATE: () => this.at(1, W.To, W.End, W.Of, W.Row, W.Round), DEF: () => this.CONSUME1(Any) });
+          const row = this.SUBRULE(this.count);
+          this.ACTION(() => {
+            state.until = { kind: 'loose', text: `row ${row.values[0] ?? ''}` };
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.For) && this.at(2, CountToken) && this.at(3, W.Row, W.Round),
+        ALT: () => {
+          this.CONSUME3(Any);
+          const count = this.SUBRULE1(this.count);
+          this.CONSUME4(Any);
+          this.ACTION(() => {
+            state.until = { kind: 'rows', count };
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, CountToken) && this.at(2, W.Row, W.Round),
+        ALT: () => {
+          const count = this.SUBRULE2(this.count);
+          this.CONSUME5(Any);
+          this.ACTION(() => {
+            state.until = { kind: 'rows', count };
+          });
+        },
+      },
+      {
+        GATE: () => state.named && this.timesAhead(),
+        ALT: () => {
+          const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
+          this.ACTION(() => {
+            state.times = { count: often.count, sense: often.sense };
+          });
+        },
+      },
       { GATE: () => this.overAhead() > 0, ALT: () => this.SUBRULE(this.chartOver, { ARGS: [state] }) },
-      { GATE: () => state.named && this.extentAhead(), ALT: () => { const extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); this.ACTION(() => { state.over = extent; }); } },
+      {
+        GATE: () => state.named && this.extentAhead(),
+        ALT: () => {
+          const extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+          this.ACTION(() => {
+            state.over = extent;
+          });
+        },
+      },
       {
         ALT: () => {
           const token = this.CONSUME2(Any) as KnitToken;
@@ -114,11 +227,20 @@ export class Charts extends Told {
             if (chartWord.test(token.image.toLowerCase())) {
               state.named = true;
               // "Chart A": the letter may be an article to the rest of the grammar.
-              const behind = this.text.slice(endOf(token), Number.isNaN(this.LA(1).startOffset) ? endOf(token) + 4 : Math.max(endOf(token), this.LA(1).startOffset)).trim();
+              const behind = this.text
+                .slice(
+                  endOf(token),
+                  Number.isNaN(this.LA(1).startOffset) ? endOf(token) + 4 : Math.max(endOf(token), this.LA(1).startOffset),
+                )
+                .trim();
               if (/^[a-z]$/i.test(behind)) state.name = behind.toUpperCase();
               else if (this.at(1, Word) && /^[a-z]\d?$/i.test(this.image(1))) state.name = (this.LA(1).image ?? '').toUpperCase();
               else if (this.at(1, CountToken) && !this.timesAhead() && !this.at(2, W.St)) state.name = this.LA(1).image ?? null;
-              else if (this.at(-1, Word) && !/^(?:the|this|each|same|your|given|appropriate|row|work|from|following|follow)$/.test(this.image(-1))) state.name ??= this.image(-1);
+              else if (
+                this.at(-1, Word) &&
+                !/^(?:the|this|each|same|your|given|appropriate|row|work|from|following|follow)$/.test(this.image(-1))
+              )
+                state.name ??= this.image(-1);
             } else if (this.at(0, CountToken, Dash, W.To)) {
               if (this.at(-1, W.Row, W.Round) || state.rows.length > 0) this.noteRow(token, state);
             }
@@ -130,13 +252,15 @@ export class Charts extends Told {
 
   /** Tokens of "over next 17 sts", "across centre 43 sts", "on these 12 sts"; 0 when none begins here. */
   private overAhead(): number {
-    const begins = this.at(1, W.Across, W.On, W.All) || /^over$/.test(this.image(1)) || (this.at(1, W.Centre, W.Next, W.First, W.Last, W.Rem, CountToken));
+    const begins =
+      this.at(1, W.Across, W.On, W.All) || /^over$/.test(this.image(1)) || this.at(1, W.Centre, W.Next, W.First, W.Last, W.Rem, CountToken);
     if (!begins) return 0;
     for (let ahead = 1; ahead < 7; ahead += 1) {
       if (this.at(ahead, CountToken)) return this.at(ahead + 1, W.St) ? ahead + 1 : 0;
       if (this.at(ahead, W.Rem, W.All) && this.at(ahead + 1, W.St)) return ahead + 1;
       if (/^all sts|^all stitches/.test(this.image(ahead))) return ahead;
-      if (!this.at(ahead, W.Across, W.On, W.Next, W.First, W.Last, W.Centre, W.All, W.These, W.Rem) && !/^over$/.test(this.image(ahead))) return 0;
+      if (!this.at(ahead, W.Across, W.On, W.Next, W.First, W.Last, W.Centre, W.All, W.These, W.Rem) && !/^over$/.test(this.image(ahead)))
+        return 0;
     }
     return 0;
   }
@@ -144,9 +268,22 @@ export class Charts extends Told {
   private chartOver = this.RULE('chartOver', (state: Written): void => {
     const left = { tokens: 0, all: false };
     const found: { n: KnitToken | null } = { n: null };
-    this.ACTION(() => { left.tokens = this.overAhead(); });
-    this.AT_LEAST_ONE({ GATE: () => left.tokens > 0, DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { left.tokens -= 1; if (this.at(0, CountToken)) found.n = token; }); } });
-    this.ACTION(() => { state.over = found.n === null ? { kind: 'end' } : { kind: 'over', count: this.countOf(found.n) }; });
+    this.ACTION(() => {
+      left.tokens = this.overAhead();
+    });
+    this.AT_LEAST_ONE({
+      GATE: () => left.tokens > 0,
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          left.tokens -= 1;
+          if (this.at(0, CountToken)) found.n = token;
+        });
+      },
+    });
+    this.ACTION(() => {
+      state.over = found.n === null ? { kind: 'end' } : { kind: 'over', count: this.countOf(found.n) };
+    });
   });
 
   /** "(2 reps)", "(Row 2)". */
@@ -168,7 +305,15 @@ export class Charts extends Told {
   private chartRepeats = this.RULE('chartRepeats', (state: Written): void => {
     this.CONSUME(Any);
     this.MANY({ GATE: () => !this.timesAhead() && !this.separator(), DEF: () => this.CONSUME1(Any) });
-    this.OPTION({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['bracket'] }); this.ACTION(() => { state.repeats = often.count; }); } });
+    this.OPTION({
+      GATE: () => this.timesAhead(),
+      DEF: () => {
+        const often = this.SUBRULE(this.howOften, { ARGS: ['bracket'] });
+        this.ACTION(() => {
+          state.repeats = often.count;
+        });
+      },
+    });
   });
 }
 

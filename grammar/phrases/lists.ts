@@ -9,7 +9,8 @@ const works = new Set(['work', 'intoOne', 'repeat', 'pullOver']);
 
 /** A run of one counted stitch, such as "ssk around": alone it runs by itself, behind others it closes their list. */
 function counted(step: Step): step is Repeat {
-  if (step.type !== 'repeat' || step.form !== 'run' || step.extent === null || !['end', 'last', 'place'].includes(step.extent.kind)) return false;
+  if (step.type !== 'repeat' || step.form !== 'run' || step.extent === null || !['end', 'last', 'place'].includes(step.extent.kind))
+    return false;
   const child = step.children[0];
   return child?.type === 'work' && step.verb === child.stitch && !['k', 'p', 'sl', 'work'].includes(child.stitch);
 }
@@ -24,8 +25,7 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       if (group?.type === 'repeat' && step.extent !== null) {
         out[bracket] = { ...group, extent: step.extent };
         out.push({ type: 'remark', span: step.span });
-      }
-      else out.push({ type: 'unread', text: text(step.span), span: step.span });
+      } else out.push({ type: 'unread', text: text(step.span), span: step.span });
       return;
     }
     const open = step.type === 'repeat' && step.form === 'list' && step.children.length === 0;
@@ -34,7 +34,14 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       return;
     }
     // A semicolon or a full stop ends what came before: "k1 rnd; k2tog around" is no list.
-    const from = out.findLastIndex((each, at) => each.type === 'marker' || each.type === 'turn' || each.type === 'andSoOn' || (step.repeats !== 'all' || !open ? /[.;]/ : /\./).test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) || (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'));
+    const from = out.findLastIndex(
+      (each, at) =>
+        each.type === 'marker' ||
+        each.type === 'turn' ||
+        each.type === 'andSoOn' ||
+        (step.repeats !== 'all' || !open ? /[.;]/ : /\./).test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) ||
+        (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'),
+    );
     const before = out.slice(from + 1);
     const inside = open ? before : [...before, ...step.children];
     if (!before.some((each) => works.has(each.type))) {
@@ -43,7 +50,13 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
     }
     const tail = steps.slice(index + 1).find((each) => works.has(each.type) || each.type === 'marker');
     out.length = from + 1;
-    out.push({ ...step, form: 'list', children: inside, repeats: step.repeats ?? (tail === undefined || tail.type === 'marker' ? 'all' : 'last'), span: { start: inside[0]?.span.start ?? step.span.start, end: step.span.end } });
+    out.push({
+      ...step,
+      form: 'list',
+      children: inside,
+      repeats: step.repeats ?? (tail === undefined || tail.type === 'marker' ? 'all' : 'last'),
+      span: { start: inside[0]?.span.start ?? step.span.start, end: step.span.end },
+    });
   });
   return out;
 }

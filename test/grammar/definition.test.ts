@@ -1,3 +1,4 @@
+// biome-ignore-all lint/suspicious/noThenProperty: a number of stitches, never a promise
 /** A draft's own definitions, worked out move by move and held against the lexicon. */
 import { describe, expect, test } from 'vitest';
 import { readDefinition } from '../../grammar/definition.ts';
@@ -22,7 +23,13 @@ describe('what a definition takes and makes', () => {
     ['skp', 'slip 1, knit 1, pass slipped stitch over', 2, 1, 'decrease'],
     ['skp', 'slip next st knitwise, k1, pass the slipped st over the knit st', 2, 1, 'decrease'],
     ['ssk', 'slip 2 sts knitwise one at a time, knit them together through the back loops', 2, 1, 'decrease'],
-    ['ssk', 'slip next two stitches knitwise, one at a time, insert left needle into fronts of these 2 sts and knit them together', 2, 1, 'decrease'],
+    [
+      'ssk',
+      'slip next two stitches knitwise, one at a time, insert left needle into fronts of these 2 sts and knit them together',
+      2,
+      1,
+      'decrease',
+    ],
     ['ssk', 'sl 1 kwise, sl 1 kwise, return both sts to left needle and k2tog tbl', 2, 1, 'decrease'],
     ['ssp', 'slip 2 sts knitwise one at a time, return them to left needle, p2tog tbl', 2, 1, 'decrease'],
     ['sssk', 'slip 3 sts knitwise one at a time, k these 3 sts tog tbl', 3, 1, 'doubleDecrease'],
@@ -74,9 +81,19 @@ describe('cables give their width and sides', () => {
   test.each([
     ['C6F', 'slip next 3 sts to cn and hold in front, k3, k3 from cn', { slipped: 3, hold: 'front', then: 3, from: 3 }, 'left'],
     ['C6B', 'slip 3 sts to cn and hold at back, k3, k3 from cn', { slipped: 3, hold: 'back', then: 3, from: 3 }, 'right'],
-    ['C4F', 'Slip next 2 stitches onto cable needle and hold at front of work, knit 2, then knit 2 from cable needle.', { slipped: 2, hold: 'front', then: 2, from: 2 }, 'left'],
+    [
+      'C4F',
+      'Slip next 2 stitches onto cable needle and hold at front of work, knit 2, then knit 2 from cable needle.',
+      { slipped: 2, hold: 'front', then: 2, from: 2 },
+      'left',
+    ],
     ['T3B', 'sl next st to cn, hold in back, k2, p1 from cn', { slipped: 1, hold: 'back', then: 2, from: 1 }, 'right'],
-    ['T3F', 'slip next 2 sts onto cable needle and hold at front of work, purl next st from left-hand needle, then knit sts from cable needle', { slipped: 2, hold: 'front', then: 1, from: 2 }, 'left'],
+    [
+      'T3F',
+      'slip next 2 sts onto cable needle and hold at front of work, purl next st from left-hand needle, then knit sts from cable needle',
+      { slipped: 2, hold: 'front', then: 1, from: 2 },
+      'left',
+    ],
     ['1/1 LC', 'sl 1 st to cn and hold in front, k1 tbl, k1 tbl from cn', { slipped: 1, hold: 'front', then: 1, from: 1 }, 'left'],
     ['C3F', 'slip 2 sts to cn, hold to front, p1, k2 from cn', { slipped: 2, hold: 'front', then: 1, from: 2 }, 'left'],
     ['T2B', 'cross 2 right: sl 1 to cn at back, k1, p1 from cn', { slipped: 1, hold: 'back', then: 1, from: 1 }, 'right'],
@@ -94,11 +111,17 @@ describe('cables give their width and sides', () => {
   });
 
   test('fewer stitches off the cable needle than went on it are not certain', () => {
-    expect(define('C6F', 'slip 3 to cn and hold in front, k3, k2 from cn')).toMatchObject({ certain: false, cable: { slipped: 3, from: 2 } });
+    expect(define('C6F', 'slip 3 to cn and hold in front, k3, k2 from cn')).toMatchObject({
+      certain: false,
+      cable: { slipped: 3, from: 2 },
+    });
   });
 
   test('a side against the name is an override that a rule can see', () => {
-    expect(define('C6F', 'slip next 3 sts to cn and hold at back, k3, k3 from cn')).toMatchObject({ overrides: true, cable: { hold: 'back' } });
+    expect(define('C6F', 'slip next 3 sts to cn and hold at back, k3, k3 from cn')).toMatchObject({
+      overrides: true,
+      cable: { hold: 'back' },
+    });
     expect(define('C6F', 'slip next 3 sts to cn and hold in front, k3, k3 from cn')?.overrides).toBe(false);
   });
 });
@@ -123,9 +146,25 @@ describe('what the definition says of itself', () => {
 
 describe('what is not understood gives no stitch', () => {
   test.each([
-    ['RS', 'right side'], ['st(s)', 'stitch(es)'], ['rep', 'repeat'], ['tbl', 'through the back loop'], ['patt', 'pattern'], ['pm', 'place marker'], ['cont', 'continue'],
-    ['wib', 'wibble the yarn'], ['odd', 'knit 1, do something odd, knit 1'], ['lost', 'slip 3 sts to cn and hold in front, k3'], ['psso', 'pass slipped stitch over'],
-    ['over', 'k1, pass slipped st over'], ['C6F', ''], ['x', 'k'.repeat(900)], ['MC', 'main colour'], ['foll', 'following'], ['alt', 'alternate'], ['inc', 'increase'], ['dec', 'decrease'],
+    ['RS', 'right side'],
+    ['st(s)', 'stitch(es)'],
+    ['rep', 'repeat'],
+    ['tbl', 'through the back loop'],
+    ['patt', 'pattern'],
+    ['pm', 'place marker'],
+    ['cont', 'continue'],
+    ['wib', 'wibble the yarn'],
+    ['odd', 'knit 1, do something odd, knit 1'],
+    ['lost', 'slip 3 sts to cn and hold in front, k3'],
+    ['psso', 'pass slipped stitch over'],
+    ['over', 'k1, pass slipped st over'],
+    ['C6F', ''],
+    ['x', 'k'.repeat(900)],
+    ['MC', 'main colour'],
+    ['foll', 'following'],
+    ['alt', 'alternate'],
+    ['inc', 'increase'],
+    ['dec', 'decrease'],
     ['kept', 'knit into the front of next st and leave it on the needle'],
   ])('%s: %s', (term, meaning) => {
     const found = define(term, meaning);
@@ -137,26 +176,52 @@ describe('the lexicon defines itself', () => {
   test("each entry's own moves give its own count", () => {
     const wrong = lexicon.flatMap((entry) => {
       const n = entry.numbers?.N?.parity === 'even' ? 6 : entry.numbers?.N?.parity === 'odd' ? 5 : 4;
-      if (!numbersFit(entry, n, 3) || ['psso', 'p2sso', 'pyo', 'pnso', 'ret', 'work from cn', 'sl to cn', 'fasten off', 'turn', 'w&t', '3-needle BO', 'k2tog BO', 'i-cord BO'].includes(entry.name)) return [];
+      if (
+        !numbersFit(entry, n, 3) ||
+        [
+          'psso',
+          'p2sso',
+          'pyo',
+          'pnso',
+          'ret',
+          'work from cn',
+          'sl to cn',
+          'fasten off',
+          'turn',
+          'w&t',
+          '3-needle BO',
+          'k2tog BO',
+          'i-cord BO',
+        ].includes(entry.name)
+      )
+        return [];
       const hands = carryOut(entry.moves, n, 3);
       const use = stitchUse(entry, n, 3);
-      return hands !== null && (hands.takes !== use.takes || hands.makes !== use.makes) ? [`${entry.name}: ${hands.takes} → ${hands.makes}, not ${use.takes} → ${use.makes}`] : [];
+      return hands !== null && (hands.takes !== use.takes || hands.makes !== use.makes)
+        ? [`${entry.name}: ${hands.takes} → ${hands.makes}, not ${use.takes} → ${use.makes}`]
+        : [];
     });
     expect(wrong).toEqual([]);
   });
 
   test('a spelling given as the definition is the stitch of that spelling', () => {
     const checked: string[] = [];
-    const wrong = lexicon.filter((entry) => entry.kind !== 'shortRow').flatMap((entry) =>
-      entry.spellings.filter((spelling) => !spelling.includes('{') && spelling.length > 5 && ambiguityOf(spelling) === undefined).flatMap((spelling) => {
-        const found = define('xyz', spelling);
-        if (found === null) return [];
-        checked.push(spelling);
-        const literal = entry.literals?.[spelling];
-        const use = stitchUse(entry, literal?.N ?? 1, literal?.M ?? 1);
-        return found.entry.takes === use.takes && found.entry.makes === use.makes ? [] : [`${spelling}: ${found.entry.takes} → ${found.entry.makes}, not ${use.takes} → ${use.makes}`];
-      }),
-    );
+    const wrong = lexicon
+      .filter((entry) => entry.kind !== 'shortRow')
+      .flatMap((entry) =>
+        entry.spellings
+          .filter((spelling) => !spelling.includes('{') && spelling.length > 5 && ambiguityOf(spelling) === undefined)
+          .flatMap((spelling) => {
+            const found = define('xyz', spelling);
+            if (found === null) return [];
+            checked.push(spelling);
+            const literal = entry.literals?.[spelling];
+            const use = stitchUse(entry, literal?.N ?? 1, literal?.M ?? 1);
+            return found.entry.takes === use.takes && found.entry.makes === use.makes
+              ? []
+              : [`${spelling}: ${found.entry.takes} → ${found.entry.makes}, not ${use.takes} → ${use.makes}`];
+          }),
+      );
     expect(wrong).toEqual([]);
     expect(checked.length).toBeGreaterThan(150);
   });

@@ -13,7 +13,9 @@ const base = 1000;
 const readAt = (text: string): Statement[] => readPassage(text, base, { vocabulary, sizes });
 
 const words = fc.constantFrom(
-  ...'k2 p3 k k2tog ssk yo sl 1 wyif psso m1 kfb C4F 2/1 LPC inc dec MB * ** † rep repeat from to last end sts st 3 5 (6, 7) twice times more in all next and then , ; . : — ( ) [ ] { } Row Rnd 1 2–4 RS WS turn w&t pm sm m marker BO CO cast on off pick up holder needle until measures cm knit purl work patt rib as set chart A over across around every foll alt row rows rnds for neck each end beg with left right front back of the a an with together tog into same double drop dropping cn hold evenly only sizes size shape shaping complete to match leaving rem unworked florp zq3 ending omitting instead'.split(' '),
+  ...'k2 p3 k k2tog ssk yo sl 1 wyif psso m1 kfb C4F 2/1 LPC inc dec MB * ** † rep repeat from to last end sts st 3 5 (6, 7) twice times more in all next and then , ; . : — ( ) [ ] { } Row Rnd 1 2–4 RS WS turn w&t pm sm m marker BO CO cast on off pick up holder needle until measures cm knit purl work patt rib as set chart A over across around every foll alt row rows rnds for neck each end beg with left right front back of the a an with together tog into same double drop dropping cn hold evenly only sizes size shape shaping complete to match leaving rem unworked florp zq3 ending omitting instead'.split(
+    ' ',
+  ),
   'rep from *',
   'to end',
   'to last 2 sts',
@@ -27,7 +29,11 @@ const words = fc.constantFrom(
   'At the same time',
 );
 const phrases = fc.array(words, { maxLength: 40 }).map((list) => list.join(' '));
-const anything = fc.oneof({ arbitrary: phrases, weight: 4 }, { arbitrary: fc.string({ maxLength: 120, unit: 'binary' }), weight: 1 }, { arbitrary: fc.string({ maxLength: 160 }), weight: 1 });
+const anything = fc.oneof(
+  { arbitrary: phrases, weight: 4 },
+  { arbitrary: fc.string({ maxLength: 120, unit: 'binary' }), weight: 1 },
+  { arbitrary: fc.string({ maxLength: 160 }), weight: 1 },
+);
 
 interface Node {
   readonly type: string;
@@ -48,7 +54,12 @@ function nodes(value: unknown, found: Node[] = []): Node[] {
 function parts(statement: Statement): Span[] {
   switch (statement.type) {
     case 'row':
-      return [...(statement.label === null ? [] : [statement.label.span]), ...(statement.does === null ? [] : parts(statement.does)), ...statement.children.flatMap(parts), ...statement.stated.map((each) => each.span)];
+      return [
+        ...(statement.label === null ? [] : [statement.label.span]),
+        ...(statement.does === null ? [] : parts(statement.does)),
+        ...statement.children.flatMap(parts),
+        ...statement.stated.map((each) => each.span),
+      ];
     case 'sizeBlock':
     case 'atSameTime': {
       const first = statement.children[0]?.span.start ?? statement.span.end;
@@ -61,7 +72,12 @@ function parts(statement: Statement): Span[] {
 
 describe('any words', () => {
   test('reading never throws', () => {
-    fc.assert(fc.property(anything, (text) => { readAt(text); }), { numRuns: 600 });
+    fc.assert(
+      fc.property(anything, (text) => {
+        readAt(text);
+      }),
+      { numRuns: 600 },
+    );
   });
 
   test('every span lies inside the text, and what is below a node inside its text', () => {
@@ -95,7 +111,12 @@ describe('any words', () => {
     fc.assert(
       fc.property(phrases, (text) => {
         const spans = readAt(text).flatMap(parts);
-        const lost = tokensOf(text, vocabulary, sizes.length).filter((token) => /[\p{L}\p{N}]/u.test(token.image) && !/^(?:and|then|and then|the|a|an|&)$/i.test(token.image) && !spans.some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end));
+        const lost = tokensOf(text, vocabulary, sizes.length).filter(
+          (token) =>
+            /[\p{L}\p{N}]/u.test(token.image) &&
+            !/^(?:and|then|and then|the|a|an|&)$/i.test(token.image) &&
+            !spans.some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end),
+        );
         expect(lost.map((token) => token.image)).toEqual([]);
       }),
       { numRuns: 400 },
@@ -103,7 +124,12 @@ describe('any words', () => {
   });
 
   test('the same words are read the same', () => {
-    fc.assert(fc.property(phrases, (text) => { expect(readAt(text)).toEqual(readAt(text)); }), { numRuns: 60 });
+    fc.assert(
+      fc.property(phrases, (text) => {
+        expect(readAt(text)).toEqual(readAt(text));
+      }),
+      { numRuns: 60 },
+    );
   });
 });
 

@@ -9,7 +9,10 @@ const sizes = ['S', 'M', 'L'];
 const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
   'where a chart lies and which of its rows': [
     ['Work Row 1 of Chart A over next 17 sts.', 'as chart A rows 1 over 17'],
-    ['Next row: K4, pm, work Row 1 of Tern chart over next 19 sts, pm, k4.', 'row next: k{4} marker place as chart tern rows 1 over 19 marker place k{4}'],
+    [
+      'Next row: K4, pm, work Row 1 of Tern chart over next 19 sts, pm, k4.',
+      'row next: k{4} marker place as chart tern rows 1 over 19 marker place k{4}',
+    ],
     ['Row 5: k4, work Row 5 of Chart A across next 34 sts (2 reps), k4.', 'row 5: k{4} as chart A rows 5 over 34 (2 repeats) k{4}'],
     ['Work Rows 1–8 of Chart A 3 times.', 'as chart A rows 1,2,3,4,5,6,7,8 3×'],
     ['Work Rows 1–8 of Chart A 3 times more.', 'as chart A rows 1,2,3,4,5,6,7,8 3× more'],
@@ -20,7 +23,10 @@ const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ['Work centre 43 (49, 55) sts from chart, working 6-st rep 6 (7, 8) times.', 'as chart over 43 (49, 55) (6 (7, 8) repeats)'],
     ['Beg Chart A on WS (Row 2).', 'as chart A rows 2'],
     ['Cont in chart as set until Row 24 is complete.', 'as chart to loose "row 24 is complete"'],
-    ['Work Rows 1-4 of Tern chart 5 times, then Rows 1 and 2 once more.', 'as chart tern rows 1,2,3,4 5× then as chart tern rows 1,2 1× more'],
+    [
+      'Work Rows 1-4 of Tern chart 5 times, then Rows 1 and 2 once more.',
+      'as chart tern rows 1,2,3,4 5× then as chart tern rows 1,2 1× more',
+    ],
     ['Work across Row 1 of Chart B.', 'as chart B rows 1'],
     ['Follow Chart A for 24 rows.', 'as chart A to 24 rows'],
     ['Foll Chart A to end of Row 16.', 'as chart A to loose "row 16"'],
@@ -44,7 +50,10 @@ const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ['Next row: P3, work Chart B Row 2 over 24 sts, p3.', 'row next: p{3} as chart B rows 2 over 24 p{3}'],
     ['Rnds 1–12: Work Rnds 1–12 of Chart C.', 'round 1,2,3,4,5,6,7,8,9,10,11,12: as chart C rows 1,2,3,4,5,6,7,8,9,10,11,12'],
     ['Work Chart C 4 (5, 6) times around.', 'as chart C end 4 (5, 6)×'],
-    ['Rnd 1: K2, work Rnd 1 of Chart A to 2 sts before m, k2, sm, k to end.', 'round 1: k{2} as chart A rows 1 2 before marker k{2} marker slip k→end'],
+    [
+      'Rnd 1: K2, work Rnd 1 of Chart A to 2 sts before m, k2, sm, k to end.',
+      'round 1: k{2} as chart A rows 1 2 before marker k{2} marker slip k→end',
+    ],
     ['Row 1 (RS): Work Row 1 of Chart to last 4 sts, k4.', 'row 1 (RS): as chart rows 1 last 4 k{4}'],
     ['Row 2 (WS): K4, work Row 2 of Chart to end.', 'row 2 (WS): k{4} as chart rows 2 end'],
     ['Work Rows 9–16 of Wave chart twice.', 'as chart wave rows 9,10,11,12,13,14,15,16 2×'],

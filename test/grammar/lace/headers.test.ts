@@ -24,7 +24,7 @@ const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ['Panel of 13 sts and 24 rows.', 'declare panel 0+13'],
     ['worked over 13 sts and 24 rows', 'declare panel 0+13'],
     ['13-st panel', 'declare panel 0+13'],
-    ['Over 13 sts, inc\'d to 15', 'declare panel 0+13'],
+    ["Over 13 sts, inc'd to 15", 'declare panel 0+13'],
     ['(patt rep = 12 sts and 16 rows)', 'declare multiple repeat 12+0'],
     ['Patt rep = 12 sts and 16 rows', 'declare multiple repeat 12+0'],
     ['a rep of 6 sts', 'declare multiple repeat 6+0'],

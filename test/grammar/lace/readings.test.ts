@@ -6,14 +6,27 @@ import type { Step, Work } from '../../../grammar/tree.ts';
 import { type OwnWord, vocabularyOf } from '../../../grammar/vocabulary.ts';
 
 function works(steps: readonly Step[]): Work[] {
-  return steps.flatMap((step): Work[] => (step.type === 'work' ? [step] : step.type === 'repeat' || step.type === 'intoOne' ? works(step.children) : []));
+  return steps.flatMap((step): Work[] =>
+    step.type === 'work' ? [step] : step.type === 'repeat' || step.type === 'intoOne' ? works(step.children) : [],
+  );
 }
 
 function readings(text: string, own: readonly OwnWord[] = []): string[] {
   const statements = readPassage(text, 0, { vocabulary: vocabularyOf({ own }), sizes: ['S', 'M'] });
   return statements
     .flatMap((statement) => (statement.type === 'row' ? works(statement.children) : []))
-    .flatMap((work) => (work.readings === undefined ? [] : [work.readings.map((each) => `${each.times ? `${printSized(each.times.values)}×` : ''}${each.stitch}${each.n ? ` ${printSized(each.n.values)}` : ''}${each.m === undefined ? '' : `/${each.m}`}${each.netOnly ? ' (net)' : ''}`).join(' · ')]));
+    .flatMap((work) =>
+      work.readings === undefined
+        ? []
+        : [
+            work.readings
+              .map(
+                (each) =>
+                  `${each.times ? `${printSized(each.times.values)}×` : ''}${each.stitch}${each.n ? ` ${printSized(each.n.values)}` : ''}${each.m === undefined ? '' : `/${each.m}`}${each.netOnly ? ' (net)' : ''}`,
+              )
+              .join(' · '),
+          ],
+    );
 }
 
 describe('what stands beside the name', () => {
@@ -62,12 +75,26 @@ describe('names that only the row or the draft can decide', () => {
     const [row] = readPassage('Row 1: K2, yf, p2, inc 2, C3F.', 0, { vocabulary: vocabularyOf({}), sizes: null });
     for (const work of row?.type === 'row' ? works(row.children) : []) {
       if (work.readings === undefined) continue;
-      expect([work.stitch, work.n, work.m, work.times]).toEqual([work.readings[0]?.stitch, work.readings[0]?.n, work.readings[0]?.m, work.readings[0]?.times]);
+      expect([work.stitch, work.n, work.m, work.times]).toEqual([
+        work.readings[0]?.stitch,
+        work.readings[0]?.n,
+        work.readings[0]?.m,
+        work.readings[0]?.times,
+      ]);
     }
   });
 
   test("the draft's own definition leaves nothing open", () => {
-    const entry = { name: 'C3F', spellings: ['C3F'], takes: 3, makes: 3, kind: 'cable' as const, moves: '', words: '', source: 'the draft' };
+    const entry = {
+      name: 'C3F',
+      spellings: ['C3F'],
+      takes: 3,
+      makes: 3,
+      kind: 'cable' as const,
+      moves: '',
+      words: '',
+      source: 'the draft',
+    };
     const own: OwnWord[] = [{ spelling: 'C3F', meaning: { is: 'stitch', entry, spelling: 'C3F' } }];
     expect(readings('Row 1: P2, C3F, p2, C3B, p2.', own)).toEqual(['N/M RC 2/1 · N/M RC 1/2']);
   });

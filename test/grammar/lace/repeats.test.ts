@@ -27,16 +27,25 @@ const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ['Row 5: *yo, sl 1, k2tog; rep from * to end.', 'row 5: *[yo sl{1} kNtog{2}]→end'],
     ['Row 3: K3, *k1, yo 3 times; rep from * to last 3 sts, k3.', 'row 3: k{3} *[k{1} yo N times{3}]→last 3 k{3}'],
     ['Row 3: *sl1yo, brp1; rep from * to last st, sl1.', 'row 3: *[sl1yo brp]→last 1 sl{1}'],
-    ['Row 3: k1, *yfwd, k2tog, yfwd, sl 1, k1, psso; rep from * to last st, k1.', 'row 3: k{1} *[yfwd(or yf (move)) kNtog{2} yfwd(or yf (move)) sl1-kN-psso{1}]→last 1 k{1}'],
+    [
+      'Row 3: k1, *yfwd, k2tog, yfwd, sl 1, k1, psso; rep from * to last st, k1.',
+      'row 3: k{1} *[yfwd(or yf (move)) kNtog{2} yfwd(or yf (move)) sl1-kN-psso{1}]→last 1 k{1}',
+    ],
     ['Row 3: *K3 (4, 5), p2; rep from * 4 (4, 5) more times, k3.', 'row 3: *[k{3 (4, 5)} p{2}]→4 (4, 5)× more k{3}'],
     ['Row 3: *k2, [p1, k1] twice, p2*; rep from * to * twice more, k2.', 'row 3: *[k{2} [p{1} k{1}]→2× p{2}]→2× more k{2}'],
     ['Row 3: ‡k2, yo, k2tog; rep from ‡ across.', 'row 3: ‡[k{2} yo kNtog{2}]→end'],
     ['Row 3: *k4, yo; rep from * 5 times more, k4.', 'row 3: *[k{4} yo]→5× more k{4}'],
     ['Row 3: **k2, p1; rep from ** to end.', 'row 3: **[k{2} p{1}]→end'],
-    ['Row 3: k2, *p2, **k1, p1; rep from ** twice more, p2; rep from * to last 2 sts, k2.', 'row 3: k{2} *[p{2} **[k{1} p{1}]→2× more p{2}]→last 2 k{2}'],
+    [
+      'Row 3: k2, *p2, **k1, p1; rep from ** twice more, p2; rep from * to last 2 sts, k2.',
+      'row 3: k{2} *[p{2} **[k{1} p{1}]→2× more p{2}]→last 2 k{2}',
+    ],
     ['Row 3: *k2, p2, rep from * until 6 sts remain, k6.', 'row 3: *[k{2} p{2}]→last 6 k{6}'],
     ['Row 3: *k2, p2; rep from * to within 2 sts of marker, k2.', 'row 3: *[k{2} p{2}]→2 before marker k{2}'],
-    ['Row 3: *k2, p2; rep from * to 4 sts before next marker, k4, slm, k to end.', 'row 3: *[k{2} p{2}]→4 before marker k{4} marker slip k→end'],
+    [
+      'Row 3: *k2, p2; rep from * to 4 sts before next marker, k4, slm, k to end.',
+      'row 3: *[k{2} p{2}]→4 before marker k{4} marker slip k→end',
+    ],
     ['Row 3: *k2, p2; rep from * to end of rnd.', 'row 3: *[k{2} p{2}]→end'],
     ['Row 3: *k2, p2; rep from * all round.', 'row 3: *[k{2} p{2}]→end'],
     ['Row 3: *k2, p2; rep from * across all sts.', 'row 3: *[k{2} p{2}]→end'],
@@ -49,7 +58,7 @@ const rows: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ['Row 3: *K5, yo; rep from * once more, k to end.', 'row 3: *[k{5} yo]→1× more k→end'],
     ['Row 3: Sl 1 purlwise, *k1, p1; rep from * to last st, k1.', 'row 3: sl1p{1} *[k{1} p{1}]→last 1 k{1}'],
   ],
-  'brackets': [
+  brackets: [
     ['Row 3: (k2, p2) 4.', 'row 3: [k{2} p{2}]→4×'],
     ['Row 3: [k2, p2] x 4, k1.', 'row 3: [k{2} p{2}]→4× k{1}'],
     ['Row 3: [k2, p2] × 4 (5, 6), k1.', 'row 3: [k{2} p{2}]→4 (5, 6)× k{1}'],

@@ -71,7 +71,11 @@ const vocabulary = vocabularyOf({});
 function filled(spelling: string, entry: Entry): { text: string; n: number; m: number } {
   const n = entry.numbers?.N?.parity === 'even' ? 6 : entry.numbers?.N?.parity === 'odd' ? 5 : 4;
   const words = ['zero', 'one', 'two', 'three', 'four', 'five', 'six'];
-  const text = spelling.replace(/\{N:times\}/g, `${n} times`).replace(/\{N:word\}/g, words[n] ?? '').replace(/\{N\}/g, String(n)).replace(/\{M\}/g, '3');
+  const text = spelling
+    .replace(/\{N:times\}/g, `${n} times`)
+    .replace(/\{N:word\}/g, words[n] ?? '')
+    .replace(/\{N\}/g, String(n))
+    .replace(/\{M\}/g, '3');
   const literal = entry.literals?.[spelling];
   return { text, n: literal?.N ?? (spelling.includes('{N') ? n : 1), m: literal?.M ?? (spelling.includes('{M') ? 3 : 1) };
 }
@@ -79,10 +83,13 @@ function filled(spelling: string, entry: Entry): { text: string; n: number; m: n
 /** Stitches a list of steps makes when it is worked once. */
 function makes(steps: readonly Step[]): number {
   return steps.reduce((sum, step) => {
-    if (step.type === 'repeat') return sum + makes(step.children) * (step.extent?.kind === 'times' ? (step.extent.count.values[0] ?? 1) : 1);
+    if (step.type === 'repeat')
+      return sum + makes(step.children) * (step.extent?.kind === 'times' ? (step.extent.count.values[0] ?? 1) : 1);
     if (step.type !== 'work') return Number.NaN;
     const entry = entryNamed(step.stitch);
-    return sum + (entry === undefined ? Number.NaN : stitchUse(entry, step.n?.values[0] ?? 1, step.m ?? 1).makes * (step.times?.values[0] ?? 1));
+    return (
+      sum + (entry === undefined ? Number.NaN : stitchUse(entry, step.n?.values[0] ?? 1, step.m ?? 1).makes * (step.times?.values[0] ?? 1))
+    );
   }, 0);
 }
 
@@ -91,9 +98,12 @@ function names(step: Extract<Step, { type: 'work' }>, entry: Entry, text: string
   if (got === undefined) return false;
   const count = step.n?.values[0] ?? undefined;
   if (got === entry) return step.n === null || count === n || readingsOf(text).length > 0;
-  if (readingsOf(text).some((reading) => reading.name === got.name) && readingsOf(text).some((reading) => reading.name === entry.name)) return true;
+  if (readingsOf(text).some((reading) => reading.name === got.name) && readingsOf(text).some((reading) => reading.name === entry.name))
+    return true;
   if (readingsOf(text)[0] !== undefined && step.readings?.some((reading) => reading.stitch === readingsOf(text)[0]?.name)) return true;
-  const member = entry.memberOf?.some((family) => family.family === got.name && family.N === (count ?? 1)) || got.memberOf?.some((family) => family.family === entry.name);
+  const member =
+    entry.memberOf?.some((family) => family.family === got.name && family.N === (count ?? 1)) ||
+    got.memberOf?.some((family) => family.family === entry.name);
   if (member) return true;
   // Two families that spell one stitch alike: "4/4 LC" and "8-st LC".
   const a = stitchUse(got, count ?? 1, step.m ?? 1);
@@ -106,7 +116,9 @@ function problem(spelling: string, entry: Entry): string | null {
   const statements = readPassage(`Row 1: k2, ${text}, k2.`, 0, { vocabulary, sizes: ['one'] });
   const told = statements.map(outline).join(' | ');
   // What turns ends the row: what follows it stands in a row of its own.
-  const steps = statements.flatMap((statement) => (statement.type === 'row' ? statement.children : [statement as Step])).filter((step) => step.type !== 'remark');
+  const steps = statements
+    .flatMap((statement) => (statement.type === 'row' ? statement.children : [statement as Step]))
+    .filter((step) => step.type !== 'remark');
   const [first, step, last] = steps;
   if (steps.length !== 3 || first === undefined || step === undefined || last === undefined) return told;
   if (outline(first) !== 'k{2}' || outline(last) !== 'k{2}') return told;
@@ -128,10 +140,12 @@ function problem(spelling: string, entry: Entry): string | null {
 describe('every spelling is read as its stitch', () => {
   for (const entry of lexicon) {
     test(entry.name, () => {
-      const problems = entry.spellings.filter((spelling) => !(spelling in notInARow)).flatMap((spelling) => {
-        const found = problem(spelling, entry);
-        return found === null ? [] : [`${filled(spelling, entry).text} => ${found}`];
-      });
+      const problems = entry.spellings
+        .filter((spelling) => !(spelling in notInARow))
+        .flatMap((spelling) => {
+          const found = problem(spelling, entry);
+          return found === null ? [] : [`${filled(spelling, entry).text} => ${found}`];
+        });
       expect(problems).toEqual([]);
     });
   }
@@ -146,11 +160,15 @@ describe('every spelling is read as its stitch', () => {
   });
 
   test('nothing between two stitches is dropped without a word', () => {
-    const lost = lexicon.flatMap((entry) => entry.spellings.flatMap((spelling) => {
-      const { text } = filled(spelling, entry);
-      const steps = readPassage(`Row 1: k2, ${text}, k2.`, 0, { vocabulary, sizes: ['one'] }).flatMap((statement) => (statement.type === 'row' ? [...statement.children, ...statement.stated] : [statement as Step]));
-      return steps.filter((step) => step.type !== 'remark').length < 3 ? [text] : [];
-    }));
+    const lost = lexicon.flatMap((entry) =>
+      entry.spellings.flatMap((spelling) => {
+        const { text } = filled(spelling, entry);
+        const steps = readPassage(`Row 1: k2, ${text}, k2.`, 0, { vocabulary, sizes: ['one'] }).flatMap((statement) =>
+          statement.type === 'row' ? [...statement.children, ...statement.stated] : [statement as Step],
+        );
+        return steps.filter((step) => step.type !== 'remark').length < 3 ? [text] : [];
+      }),
+    );
     expect(lost).toEqual([]);
   });
 });
