@@ -65,7 +65,21 @@ function finish(open: OpenRow, between: (start: number, end: number) => string, 
     return last === undefined ? [] : [...open.steps];
   }
   const steps = settled(listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
-  return splitRow({ type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span }, between);
+  const row: Row = { type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span };
+  const [worked, orders] = behindCount(row);
+  return [...splitRow(worked, between), ...orders];
+}
+
+const orderSteps: ReadonlySet<Step['type']> = new Set(['hold', 'join', 'change', 'takeUp']);
+
+/** "K to end. 62 sts. Place on hold.": the count is the row's, and what is ordered behind it is no part of the row. */
+function behindCount(row: Row): [Row, Step[]] {
+  const counted = row.stated.at(-1)?.span;
+  if (counted === undefined) return [row, []];
+  const first = row.children.findLastIndex((step) => !orderSteps.has(step.type) || step.span.start < counted.end) + 1;
+  const orders = row.children.slice(first);
+  if (first === 0 || !orders.some((step) => step.type === 'hold')) return [row, []];
+  return [{ ...row, children: row.children.slice(0, first), span: { start: row.span.start, end: counted.end } }, orders];
 }
 
 /** "N2: same as N1": the steps of the needle named. */

@@ -86,7 +86,7 @@ export function observationsOf(all: readonly Met[]): Observation[] {
       kind: first.kind,
       span: first.span,
       section: first.section,
-      row: first.row,
+      row: first.row === 'Row' ? null : first.row,
       node: first.node,
       sizes: sorted.map((each) => each.size),
       numbers: Object.fromEntries(names.map((name) => [name, sorted.map((each) => each.numbers[name] ?? null)])),

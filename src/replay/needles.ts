@@ -108,7 +108,17 @@ export function endRow(needles: Needles): void {
   const border = borderOf(needles);
   if (border > 0 && needles.left.n === border && needles.begun) turn(needles, 'plain');
   resumeRound(needles);
+  if (needles.mode === 'round' && !needles.suspended && needles.begun && needles.left.n > 0 && needles.right.n > 0) beginHere(needles);
   needles.begun = false;
+}
+
+/** A round that stopped short: the next begins here, and meets the old beginning of the round on its way. */
+function beginHere(needles: Needles): void {
+  const { left, right } = needles;
+  const turned = right.marks.filter((mark) => mark.kind !== 'bor').map((mark) => ({ ...mark, at: right.n - mark.at }));
+  const bor: Mark = { kind: 'bor', name: 'BOR', at: right.n };
+  needles.left = { n: left.n + right.n, marks: [...turned, bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + right.n }))].sort((a, b) => a.at - b.at) };
+  needles.right = { n: 0, marks: [] };
 }
 
 /** Height of the left needle at which the edging's own stitches begin; 0 without an edging on it. */

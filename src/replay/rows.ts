@@ -3,7 +3,7 @@ import { type Sized, sizeValue } from '../../grammar/count.ts';
 import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
 import { headBorder } from './edgings.ts';
 import type { Held } from './holders.ts';
-import { atBeginning, copyNeedles, endRow, live, type Needles, resumeRound, setLive } from './needles.ts';
+import { atBeginning, beginRow, copyNeedles, endRow, live, type Needles, resumeRound, setLive } from './needles.ts';
 import { handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom } from './statements.ts';
@@ -50,9 +50,16 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
     row: true,
     ring: row.label?.unit === 'round' && hand.joined,
   };
+  if (picksUpFirst(steps)) beginRow(needles);
   const trouble = workSteps(hands, steps);
-  const left = trouble === null && !hands.divided && !leavesRest(steps, hands) ? unfinished(hands) : 0;
+  const left = trouble === null && !hands.divided && !leavesRest(steps, hands) && !stopsShort(play, row, steps, needles) ? unfinished(hands) : 0;
   return { needles, held, hands, trouble, left };
+}
+
+/** "Pick up 27 sts along the first side, knit the 22 sts of the flap, …": the stitches in hand are still to be worked. */
+function picksUpFirst(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !['change', 'remark', 'stated', 'marker', 'join'].includes(step.type));
+  return first?.type === 'pickUp' && steps.some((step) => step.type === 'work' || step.type === 'repeat');
 }
 
 const castsOnly = new Set<Step['type']>(['turn', 'castOn', 'marker', 'change', 'stated', 'remark']);
@@ -63,6 +70,23 @@ function leavesRest(steps: readonly Step[], hands: Hands): boolean {
   const last = steps.findLast((step) => step.type !== 'stated' && step.type !== 'remark');
   const toOne = last?.type === 'repeat' && last.extent?.kind === 'last' && last.extent.count.values.every((value) => value === 1);
   return hands.off > 0 && toOne && last.children.some((step) => step.type === 'bindOff');
+}
+
+/**
+ * "Knit to 4 sts before end of rnd": in a round the work stops there on purpose, and the next round begins at that
+ * place. "Knit to last 4 sts" says so only where the next instruction takes those stitches off.
+ */
+function stopsShort(play: Play, row: Row, steps: readonly Step[], needles: Needles): boolean {
+  if (needles.mode !== 'round' || needles.suspended) return false;
+  const last = steps.findLast((step) => !['stated', 'remark', 'change'].includes(step.type));
+  if (last?.type !== 'repeat' || last.form !== 'run' || last.extent === null || last.ending !== null) return false;
+  const { extent } = last;
+  if (extent.kind === 'place') return extent.place === 'marker' && extent.side === 'before' && extent.which === 'beginning';
+  if (extent.kind !== 'last' || extent.of === 'needle') return false;
+  if (/\bbefore\b|\bwithin\b|\bshort\b/i.test(play.text(last.span))) return true;
+  const next = play.flow[play.flow.findIndex((item) => item.statement === row) + 1]?.statement;
+  const takesOff = (step: { readonly type: string } | undefined): boolean => step?.type === 'bindOff' || step?.type === 'hold';
+  return takesOff(next) || (next?.type === 'row' && takesOff(next.children[0]));
 }
 
 export function pieceTitle(play: Play): string {
