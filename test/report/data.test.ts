@@ -26,6 +26,22 @@ describe('proof as JSON', () => {
     expect(problems('proof.schema.json', JSON.stringify(document))).not.toEqual([]);
   });
 
+  test('what is let stand is named apart, and keeps to its schema', () => {
+    const [first, second, third] = cap.findings;
+    if (first === undefined || second === undefined || third === undefined) throw new Error('the cap has three findings');
+    const text = proofJson(
+      inputOf({ ...cap, findings: [third], withheld: [{ finding: first, reason: 'meant', span: first.span }], known: [second] }),
+    );
+    expect(problems('proof.schema.json', text)).toEqual([]);
+    const [draft] = JSON.parse(text).drafts;
+    expect(draft.findings).toHaveLength(1);
+    expect(draft.accepted.map((each: { why: string; reason: string | null }) => [each.why, each.reason])).toEqual([
+      ['known', null],
+      ['stet', 'meant'],
+    ]);
+    expect(JSON.parse(proofJson(inputOf(cap))).drafts[0]).not.toHaveProperty('accepted');
+  });
+
   test('findings come in the order of the draft with exact places', () => {
     const [draft] = JSON.parse(proofJson(inputOf(cap))).drafts;
     expect(draft.findings.map((each: { line: number }) => each.line)).toEqual([6, 7, 12]);

@@ -30,6 +30,26 @@ describe('SARIF', () => {
     expect(sarifProblems(JSON.stringify(log))).not.toEqual([]);
   });
 
+  test('what is let stand is in the log, suppressed, and keeps to the schema', () => {
+    const [first, second, third] = cap.findings;
+    if (first === undefined || second === undefined || third === undefined) throw new Error('the cap has three findings');
+    const stetted = {
+      ...cap,
+      findings: [third],
+      withheld: [{ finding: first, reason: 'the house allows it', span: first.span }],
+      known: [second],
+    };
+    const text = proofSarif(inputOf(stetted));
+    expect(sarifProblems(text)).toEqual([]);
+    const results = JSON.parse(text).runs[0].results as { suppressions?: { kind: string }[]; baselineState?: string; ruleIndex: number }[];
+    expect(results.map((each) => [each.suppressions?.[0]?.kind, each.baselineState])).toEqual([
+      [undefined, 'new'],
+      ['external', 'unchanged'],
+      ['inSource', 'new'],
+    ]);
+    expect(results.every((each) => each.ruleIndex >= 0)).toBe(true);
+  });
+
   test('says version, columns and levels as the standard names them', () => {
     const log = JSON.parse(proofSarif(inputOf(cap)));
     expect(log.version).toBe('2.1.0');
