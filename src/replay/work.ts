@@ -60,6 +60,8 @@ export interface Hands {
   doubt?: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** A run has been told in this row, if only over no stitches. */
+  ran?: boolean;
   /** The marker that the last run went up to. */
   reached?: Mark;
   /** Passes that run until every stitch is worked: the last may end short of its plain stitch or its wrap. */
@@ -92,7 +94,7 @@ function valueOf(hands: Hands, values: Sized): number | null {
 }
 
 /** The two numbers of a stitch in this size; null when the size skips it. */
-function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null; moves: string } | null {
+function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null; moves: string; times?: number } | null {
   const reading = step.readings?.[hands.choice.names] ?? step.readings?.[0];
   const name = reading?.stitch ?? step.stitch;
   const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
@@ -105,7 +107,7 @@ function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: 
   const often = reading?.times ?? step.times;
   const times = often ? valueOf(hands, often.values) : 1;
   if (times === null) return null;
-  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null, moves: entry.moves };
+  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null, moves: entry.moves, times };
 }
 
 /** What a stretch of steps takes and makes when that does not depend on the needle; null when it does. */
@@ -367,7 +369,10 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   const use = useOf(hands, step);
   if (use === null) return null;
   if (use.kind === 'unknown') return stopped('unread', step.span, {}, { text: step.stitch });
-  const unjoined = joinBelow(hands, step);
+  // "k2tog (as before)" at the border of an edging: its second stitch is one of the piece.
+  const border = borderOf(hands.needles);
+  const joining = step.joins === undefined && border > 0 && hands.base === border && use.takes === 2 && use.makes === 1 && hands.needles.left.n - border === 1;
+  const unjoined = joinBelow(hands, joining ? { ...step, joins: { of: 'live', count: 1 } } : step);
   if (unjoined !== null) return unjoined;
   const short = workShort(hands, step, use);
   if (short !== 'ordinary') return short;
@@ -381,6 +386,17 @@ function workOne(hands: Hands, step: Work): Trouble | null {
     hands.taken += use.takes;
     hands.made += use.makes;
     hands.last = use.makes;
+    noteSlips(hands, use);
+    return null;
+  }
+  const { left } = hands.needles;
+  const times = use.times ?? 1;
+  if (times > 1 && left.marks.some((mark) => mark.kind !== 'gap' && mark.at < left.n && mark.at > left.n - use.takes)) {
+    // "k2tog twice" with a marker on the way: one after the other, so that it comes to lie where it should.
+    for (let each = 0; each < times; each += 1) {
+      const trouble = token(hands, use.takes / times, use.makes / times, step.span);
+      if (trouble !== null) return trouble;
+    }
     noteSlips(hands, use);
     return null;
   }
@@ -405,7 +421,7 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     const open = list.filter((mark) => mark.at < left.n || (mark.at === left.n && mark !== hands.reached));
     // "sm, m1L, k to second marker": the markers are counted from the beginning of the row.
     const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
-    const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : (open[0] ?? list[0]);
+    const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : open[0];
     if (which) {
       if (extent.side === 'at') hands.reached = which;
       return { at: which.at, mark: which };
@@ -515,6 +531,7 @@ function runTo(hands: Hands, target: number, span: Span): Trouble | null {
   if (target > needles.left.n) return stopped('tooFew', span, { left: needles.left.n - hands.base, wanted: target - hands.base }, { place: 'run' });
   if (target < Math.min(hands.base, 0) || target < 0) return stopped('tooFew', span, { left: needles.left.n, wanted: needles.left.n - target });
   const count = needles.left.n - target;
+  hands.ran = true;
   workPlain(needles, count);
   hands.taken += count;
   hands.made += count;
@@ -707,7 +724,7 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
     return null;
   }
   beginRow(needles);
-  if (hands.row === true && hands.taken === 0 && hands.made === 0 && needles.right.n === 0 && needles.left.n > 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'turn' });
+  if (hands.row === true && hands.ran === true && hands.taken === 0 && hands.made === 0 && needles.left.n > 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'turn' });
   if (step.leaving !== null) {
     const n = valueOf(hands, step.leaving.values);
     const have = needles.left.n;

@@ -114,7 +114,7 @@ export const shortRowFacts: readonly ShortRowFact[] = [
   {
     title: 'a tenth pair that is not there',
     start: 60,
-    text: 'Row 1: K54, turn. Row 2: P54. Row 3: K to 6 sts before last turn, turn. Row 4: P to end. Rep last 2 rows 9 times more.',
+    text: 'Row 1: K54, turn. Row 2: P54. Row 3: K to 6 sts before last turn, turn. Row 4: P to end. Rep last 2 rows 8 times more.',
     end: 60,
     met: ['tooFew'],
   },
