@@ -1,6 +1,17 @@
 import { found } from './facts/blocks.ts';
+import { walkPattern } from './facts/walk.ts';
 import { listed } from './facts/wording.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { Context, Finding, Rule } from './rule.ts';
+
+/** Increases and decreases spread over rows: how long they take is told by the row gauge alone. */
+function toldByRows(context: Context): boolean {
+  let told = false;
+  walkPattern(context.pattern, (node) => {
+    if (node.type === 'shape' && node.schedule.length > 0) told = true;
+    if (node.type === 'repeatRows' && node.schedule.length > 0) told = true;
+  });
+  return told;
+}
 
 export const gaugeComplete: Rule = {
   id: 'gauge-complete',
@@ -17,6 +28,8 @@ Gauge: 24 sts = 10 cm in st st
 Cast on 48 sts.
 
 Row 1: Knit.
+
+Dec 1 st at each end of next and every foll 8th row until 24 sts rem.
 `,
   },
   right: {
@@ -27,6 +40,8 @@ Gauge: 24 sts and 32 rows = 10 cm in st st
 Cast on 48 sts.
 
 Row 1: Knit.
+
+Dec 1 st at each end of next and every foll 8th row until 24 sts rem.
 `,
   },
   check(context): readonly Finding[] {
@@ -39,16 +54,9 @@ Row 1: Knit.
     if (gauges.every((one) => one.rows === null && !/\bgarter\b/i.test(one.fabric ?? ''))) missing.push('rows');
     if (gauges.every((one) => one.over.length === 0)) missing.push('the length they are counted over');
     if (missing.length === 0 || missing.length === 3) return [];
-    return [
-      found(
-        context,
-        gaugeComplete,
-        first.span,
-        `The gauge does not give ${listed(missing)}. How many are meant?`.replace(
-          'the length they are counted over. How many are meant?',
-          'the length it is counted over. Over how much is it?',
-        ),
-      ),
-    ];
+    // A scarf is knitted until it is long enough.
+    const level = missing.length === 1 && missing[0] === 'rows' && !toldByRows(context) ? 'style' : 'query';
+    const ask = missing.includes('the length they are counted over') ? 'Over how much is it counted?' : 'How many are meant?';
+    return [found(context, gaugeComplete, first.span, `The gauge does not give ${listed(missing)}. ${ask}`, { level })];
   },
 };

@@ -4,7 +4,7 @@ import { excerpt } from './facts/wording.ts';
 import type { Finding, Rule } from './rule.ts';
 
 const article = (name: string): string =>
-  name === 'waste yarn' ? name : name === 'double-pointed needle' ? 'double-pointed needles' : `a ${name}`;
+  name === 'waste yarn' ? name : name === 'double-pointed needle' || name === 'button' ? `${name}s` : `a ${name}`;
 
 export const toolNotListed: Rule = {
   id: 'tool-not-listed',

@@ -20,7 +20,7 @@ interface Way {
 const upTo = (most: number): readonly number[] => Array.from({ length: most + 1 }, (_, at) => at);
 /** Seams take one stitch from every edge of two pieces or of one; an overlapping band takes its own width. */
 const seams = [0, 2, 4] as const;
-const widestBand = 16;
+const widestBand = 12;
 
 function sum(lists: readonly (readonly number[])[]): readonly number[] {
   return (lists[0] ?? []).map((_, size) => lists.reduce((total, counts) => total + counts[size]!, 0));
@@ -53,11 +53,12 @@ function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned
       for (const two of right.slice(0, 6))
         for (const back of backs.slice(0, 6)) add(sum([back.counts, one.counts, two.counts]), back.rows, 3, lesses);
   }
+  const anyRound = held.some((one) => inRounds(context, one));
   for (const one of held) {
     const round = inRounds(context, one);
     add(one.counts, one.rows, 1, girth === 'body' ? lesses : round ? [0] : [0, 1, 2]);
     // A piece worked flat goes round twice: folded in half, or made twice and sewn.
-    if (girth !== 'width' && !round) add(sum([one.counts, one.counts]), one.rows, 2, seams);
+    if (girth !== 'width' && !round && !(girth === 'tube' && anyRound)) add(sum([one.counts, one.counts]), one.rows, 2, seams);
   }
   return ways;
 }
@@ -105,8 +106,13 @@ function worded(context: Context, verdict: Verdict, measure: Measure, sizes: rea
   );
 }
 
-/** The one count a tube or a square is worked at for most of its rows; null where none stands out. */
-function mainCount(context: Context, girth: Girth, held: readonly Held[]): Held | null {
+/** The one count a tube, a square or a body is worked at for most of its rows; null where none stands out. */
+function mainCount(
+  context: Context,
+  girth: Girth,
+  held: readonly Held[],
+): { readonly counts: readonly number[]; readonly rows: number } | null {
+  if (girth === 'body') return bodyCount(context, held);
   const able = girth === 'tube' ? held.filter((one) => inRounds(context, one)) : held;
   const total = able.reduce((rows, one) => rows + one.rows, 0);
   const alike = (one: Held): number =>
@@ -114,6 +120,27 @@ function mainCount(context: Context, girth: Girth, held: readonly Held[]): Held 
   const [first] = [...able].sort((one, other) => alike(other) - alike(one));
   return first !== undefined && total >= 12 && alike(first) >= total * (girth === 'tube' ? 0.4 : 0.75) ? first : null;
 }
+
+/** A long stretch: a border is shorter. */
+const longRows = 20;
+
+/** Widest long stretch of the body in one piece, or of the back and as much again for the front. */
+function bodyCount(context: Context, held: readonly Held[]): { readonly counts: readonly number[]; readonly rows: number } | null {
+  const widest = (of: readonly Held[]): Held | null =>
+    of.filter((one) => one.rows >= longRows).sort((one, other) => other.counts[0]! - one.counts[0]!)[0] ?? null;
+  const body = widest(ofPiece(context, held, /\bbody\b/i));
+  if (body !== null) return body;
+  const back = widest(ofPiece(context, held, /^back\b/i));
+  const front = widest(ofPiece(context, held, /^(?:left |right )?front\b/i));
+  if (back === null || front === null) return null;
+  const halves = front.counts.every((count, size) => count <= back.counts[size]! * 0.7);
+  return { counts: sum(halves ? [back.counts, front.counts, front.counts] : [back.counts, back.counts]), rows: back.rows };
+}
+
+/** A measure of the body it is for: socks and hats are made smaller, mittens with room, and nobody says by how much. */
+const ofTheWearer = (name: NamedMeasure): boolean =>
+  name.kind !== 'finished' && /\b(?:head|foot|hand|palm|wrist|calf|leg|ankle)\b/i.test(name.name);
+const speaksOfEase = (context: Context): boolean => /\bease\b/i.test(context.manuscript.source);
 
 function check(context: Context, name: NamedMeasure, measure: Measure, girth: Girth, held: readonly Held[]): Finding | null {
   const gauges = context.pattern.front.gauges.filter((one) => one.stitches !== null);
@@ -146,15 +173,17 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
     });
   }
   // No size agrees: worth saying only where there is no doubt which count is meant.
-  const main = girth === 'tube' || girth === 'width' ? mainCount(context, girth, held) : null;
+  const main = girth === 'tube' || girth === 'width' || girth === 'body' ? mainCount(context, girth, held) : null;
   const gauge = gauges.length === 1 ? gauges[0]! : null;
-  if (main === null || gauge === null || verdicts.some((one) => one.misses.length <= sizes / 2)) return null;
+  if (main === null || gauge === null || steady.some((one) => one.misses.length <= sizes / 2)) return null;
+  if (name.kind !== 'finished' && (girth === 'body' || ofTheWearer(name)) && speaksOfEase(context)) return null;
   const density = densities(gauge, 'stitches', measure.unit)[0]!;
   const all = context.pattern.sizes.map((_, size) => size);
   // Half or twice the measure is a misreading of this program's, not a slip of the gauge; so is any count behind unread words.
   const near = all.every((size) => {
     const share = main.counts[size]! / density.per / (valueAt(measure, size, sizes) ?? Number.NaN);
-    return share > 0.7 && share < 1.43;
+    if (ofTheWearer(name)) return /\b(?:head|foot)\b/i.test(name.name) && share > 1.04 && share < 1.3;
+    return share > 0.75 && share < 1.33;
   });
   if (!near || context.pattern.reading.notRead.length > 0) return null;
   const verdict: Verdict = { way: { counts: main.counts, less: 0, rows: main.rows, pieces: 1 }, misses: all, density };

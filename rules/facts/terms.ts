@@ -19,10 +19,10 @@ export interface Use {
 }
 
 /** Units and yarn names that nobody explains, and short words that are also English. */
-const neverAsked = new Set(['cm', 'mm', 'in', 'g', 'oz', 'yd', 'm', 'dk', 'ch', 'approx', 'incl', 'dpn']);
+const neverAsked = new Set(['cm', 'mm', 'in', 'g', 'oz', 'yd', 'm', 'dk', 'ch', 'approx', 'incl']);
 /** Of the language: a draft may leave several unexplained, and they are asked together. */
 const shortWords = new Set(
-  'alt beg bet bo cc co cont dec foll inc k lh mc meas mult p patt prev rem rep rh rnd rs sl st tog ws'.split(' '),
+  'alt beg bet bo bor cc co cont dec dpn foll inc k lh mc meas mult p patt prev rem rep rh rnd rs sl st tog ws'.split(' '),
 );
 /** Printed in capitals wherever they are abbreviations. */
 const capitals = new Set(['bo', 'cc', 'co', 'lh', 'mc', 'rh', 'rs', 'ws']);
@@ -58,7 +58,7 @@ function nameOf(words: string): string | null {
 
 const wordCharacter = /[A-Za-z0-9&]/;
 
-function scan(stretch: Stretch, add: (term: string, span: Span) => void): void {
+function scan(stretch: Pick<Stretch, 'start' | 'text'>, add: (term: string, span: Span) => void): void {
   const text = stretch.text;
   let at = 0;
   while (at < text.length) {
@@ -93,6 +93,12 @@ export function usesOf(context: Context): readonly Use[] {
   });
   for (const stretch of stretches(context)) {
     if (stretch.role !== 'work') continue;
+    // `m` alone may be metres; after these words it is a marker.
+    const marker = /\b(?:to|before|past|after|slip|remove|reach|at|between|next|last|first)\s(m)\b/i.exec(stretch.text);
+    if (marker !== null) {
+      const at = stretch.start + marker.index + marker[0].length - 1;
+      add('m', { start: at, end: at + 1 }, 'word');
+    }
     scan(stretch, (printed, span) => {
       const one = standardAbbreviation(printed) ?? standardAbbreviation(printed.replace(/s$/, ''));
       if (one === null || one.ambiguous) return;
@@ -100,6 +106,20 @@ export function usesOf(context: Context): readonly Use[] {
       if (neverAsked.has(key) || (one.change !== null && shortWords.has(key)) || plainWords.has(key)) return;
       if (capitals.has(key) && printed !== printed.toUpperCase()) return;
       add(one.term, span, shortWords.has(key) ? 'word' : 'working');
+    });
+  }
+  // What another explanation is made of needs one itself: "slip 3 sts to cn".
+  for (const entry of context.pattern.front.abbreviations) {
+    scan({ ...entry.meaningSpan, text: source.slice(entry.meaningSpan.start, entry.meaningSpan.end) }, (printed, span) => {
+      const one = standardAbbreviation(printed);
+      if (
+        one !== null &&
+        one.change === null &&
+        !one.ambiguous &&
+        !shortWords.has(one.term.toLowerCase()) &&
+        !neverAsked.has(one.term.toLowerCase())
+      )
+        add(one.term, span, 'working');
     });
   }
   return [...first.values()].sort((a, b) => a.span.start - b.span.start);
@@ -123,15 +143,30 @@ export function explainedIn(context: Context): (term: string) => boolean {
   };
 }
 
+/** Whether the words before the bracket are those the letters stand for: "wrap and turn (" for `w&t`, never "Next row (" for `RS`. */
+function namesIt(before: string, key: string): boolean {
+  if (!/[a-z]\s?\($/.test(before)) return false;
+  const words = before
+    .split(/[^a-z]+/)
+    .filter((word) => word !== '')
+    .slice(-5);
+  return (
+    !/^(?:row|rnd|round)s?$/.test(words[words.length - 1] ?? '') && words.some((word) => word.length > key.length && word[0] === key[0])
+  );
+}
+
 /** "wrap and turn (w&t)", "MDS like this:", "w&t: bring the yarn …", "DS = …", "is called a DS". */
 function toldIn(text: string, key: string, inList: boolean): boolean {
   for (let at = text.indexOf(key); at >= 0; at = text.indexOf(key, at + 1)) {
     if (wordCharacter.test(text[at - 1] ?? ' ')) continue;
     const after = text.slice(at + key.length, at + key.length + 24);
     const before = text.slice(Math.max(0, at - 20), at);
-    if (/^s?\)/.test(after) && /[a-z]\s?\($/.test(before)) return true;
+    if (/^s?\)/.test(after) && namesIt(text.slice(Math.max(0, at - 60), at), key)) return true;
     if (inList) continue;
-    if (/^[s)]{0,2}\s?(?:=|:\s|means\b|like this|as follows|is worked|stands for)/.test(after)) return true;
+    // "24 rnds = 10 cm" explains no round.
+    if (!/\d\s?$/.test(before) && /^[s)]{0,2}\s?(?:=|means\b|like this|as follows|is worked|stands for)/.test(after)) return true;
+    // "MB: (k1, p1) …" opens a line; "Rib rnd:" is a label.
+    if (/^s?:\s/.test(after) && /(?:^|[\n.;]\s*)$/.test(before)) return true;
     if (/\b(?:called|named|known as)\s(?:an?\s|the\s)?["']?$/.test(before)) return true;
     if (/^\s\((?!\d)[a-z]{3,}\s/.test(after) && !/\d/.test(after)) return true;
   }

@@ -20,8 +20,7 @@ export const listsTools = ({ pattern }: Context): boolean => pattern.front.notio
 
 export const listed = ({ pattern }: Context, tool: string): boolean =>
   (tool === 'double-pointed needle' && pattern.front.needles.some((needle) => needle.kind === 'doublePointed')) ||
-  pattern.front.notions.some((notion) => serves(notion.name, tool)) ||
-  (tool === 'stitch holder' && pattern.front.needles.some((needle) => needle.kind === 'spare')) ||
+  pattern.front.notions.some((notion) => serves(notion.name, tool) && !(tool === 'stitch holder' && notion.name === 'safety pin')) ||
   (tool === 'spare needle' && pattern.front.needles.some((needle) => needle.kind === 'spare' || needle.kind === 'doublePointed'));
 
 /** The tool behind a holder as the instructions call it; null for what needs no listing. */
@@ -62,6 +61,13 @@ export function needsOf(context: Context): readonly Need[] {
     if (match === null) continue;
     const start = stretch.start + match.index;
     add('double-pointed needle', { start, end: start + match[0].length }, match[0]);
+  }
+  for (const stretch of stretches(context)) {
+    const match = stretch.role === 'work' ? /\bsew(?:ing)?\b[^.;]{0,40}?\b(buttons)\b|\b(buttonholes?)\b/i.exec(stretch.text) : null;
+    if (match === null) continue;
+    const words = match[1] ?? match[2]!;
+    const start = stretch.start + match.index + match[0].length - words.length;
+    add('button', { start, end: start + words.length }, words);
   }
   return [...first.values()].sort((a, b) => a.span.start - b.span.start);
 }

@@ -37,6 +37,7 @@ export const standardAbbreviations: readonly StandardAbbreviation[] = [
   term('beg', 'beginning', null, 9),
   term('bet', 'between', null, 1),
   term('BO', 'bind off', null, 6, { dialect: 'US' }),
+  term('BOR', 'beginning of round', null, 0),
   term('CC', 'contrast colour', null, 8),
   term('ch', 'chain', null, 2),
   term('cm', 'centimetre', null, 4),
