@@ -43,7 +43,7 @@ export const cableDefinition: Rule = {
         ];
       }
       const width = cable.slipped + cable.then;
-      if (definition.certain && common !== null && common.certain && common.entry.kind === 'cable' && common.takes !== width) {
+      if (definition.certain && common?.certain && common.entry.kind === 'cable' && common.takes !== width) {
         return [
           {
             ...base,
@@ -54,8 +54,7 @@ export const cableDefinition: Rule = {
       }
       if (
         definition.certain &&
-        common !== null &&
-        common.certain &&
+        common?.certain &&
         common.entry.kind === 'cable' &&
         common.entry.lean !== undefined &&
         definition.entry.lean !== undefined &&

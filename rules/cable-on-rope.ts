@@ -78,7 +78,7 @@ export const cableOnRope: Rule = {
         }
       }
       // A row whose faces are open ("knit the knits") keeps what stood below it.
-      if (own !== null && own.cells.some((cell) => cell.face !== null)) below = { ...own, section };
+      if (own?.cells.some((cell) => cell.face !== null)) below = { ...own, section };
       else if (below !== null && below.section !== section) below = null;
     }
     return out;

@@ -50,8 +50,7 @@ export const coverage: Readonly<Record<string, Cover>> = {
   'REP-1': ['repeat-does-not-fit', 'multiple-mismatch', 'pattern-note'],
   'REP-2': ['repeat-unclosed'],
   'REP-3': ['two-readings', 'one-reading-fits', 'row-range'],
-  'REP-4':
-    'A repeat that begins a stitch later than the one below may be the pattern itself; without a chart or the fabric nothing decides.',
+  'REP-4': ['repeat-width'],
   'REP-5': ['repeat-does-not-fit', 'stitches-left-over', 'multiple-mismatch'],
   'REP-6': ['side-mismatch', 'ending-side', 'row-range'],
   'REP-7': ['too-few-stitches'],

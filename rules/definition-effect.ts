@@ -46,9 +46,9 @@ export const definitionEffect: Rule = {
         ];
       }
       if (
-        common !== null &&
-        common.certain &&
+        common?.certain &&
         (common.entry.kind === 'decrease' || common.entry.kind === 'doubleDecrease') &&
+        net !== 0 &&
         common.makes - common.takes !== net
       ) {
         return [

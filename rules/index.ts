@@ -44,6 +44,7 @@ import { patternNote } from './pattern-note.ts';
 import { referenceMissing } from './reference-missing.ts';
 import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
 import { repeatUnclosed } from './repeat-unclosed.ts';
+import { repeatWidth } from './repeat-width.ts';
 import { roundAfterTurns } from './round-after-turns.ts';
 import { rowMissing } from './row-missing.ts';
 import { rowNumbers } from './row-numbers.ts';
@@ -110,6 +111,7 @@ export const rules: readonly Rule[] = [
   twoReadings,
   oneReadingFits,
   laceBalance,
+  repeatWidth,
   patternNote,
   repeatUnclosed,
   doubleYarnOver,

@@ -79,21 +79,40 @@ export interface Beside {
   readonly height: number | null;
 }
 
+/** The set of rows of a note: the section it heads, or the one section whose title its words name. */
+function sectionOf(context: Context, note: Note): number | null {
+  const { pattern } = context;
+  const headed = pattern.sections.findIndex((section) => section.multiple !== null && section.multiple.span.start === note.span.start);
+  if (headed >= 0) return headed;
+  const rows = rowsOf(pattern);
+  const wanted = stems(note.subject);
+  const named = pattern.sections.flatMap((section, index) =>
+    section.kind !== 'front' &&
+    wanted.some((stem) => stems(section.title).includes(stem)) &&
+    rows.some((each) => each.section === index && repeatOf(each.row) !== null)
+      ? [index]
+      : [],
+  );
+  return named.length === 1 ? (named[0] as number) : null;
+}
+
+/** Multiples that head a section worked on real stitches; those that are only defined are proved by the replay. */
+function headers(context: Context): Note[] {
+  const proved = new Set(context.replay.entries.filter((entry) => entry.afterPerRepeat !== null).map((entry) => entry.section));
+  return context.pattern.sections.flatMap(({ multiple }, index) =>
+    multiple === null || proved.has(index) || multiple.of <= 1
+      ? []
+      : [{ of: multiple.of, rows: multiple.rows, subject: '', span: multiple.span }],
+  );
+}
+
 /** Each note with the set of rows its words name. */
 export function stated(context: Context): Beside[] {
   const { pattern } = context;
   const rows = rowsOf(pattern);
-  return notesOf(context).flatMap((note): Beside[] => {
-    const wanted = stems(note.subject);
-    const named = pattern.sections.flatMap((section, index) =>
-      section.kind !== 'front' &&
-      wanted.some((stem) => stems(section.title).includes(stem)) &&
-      rows.some((each) => each.section === index && repeatOf(each.row) !== null)
-        ? [index]
-        : [],
-    );
-    const [section] = named;
-    if (named.length !== 1 || section === undefined) return [];
+  return [...notesOf(context), ...headers(context)].flatMap((note): Beside[] => {
+    const section = sectionOf(context, note);
+    if (section === null) return [];
     const own = rows.filter(
       (each) => each.section === section && each.row.label !== null && each.row.label.numbers.length > 0 && each.row.label.name === null,
     );

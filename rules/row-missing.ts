@@ -1,7 +1,8 @@
 import { findingOf, type Root, rootsOf } from './observed.ts';
+import { unreadBetween } from './reading.ts';
 import { missingNumbers } from './row-numbers.ts';
 import type { Context, Finding, Rule } from './rule.ts';
-import { counted } from './telling.ts';
+import { counted, sectionTitle } from './telling.ts';
 
 function say(context: Context, root: Root): Finding {
   const { met } = root;
@@ -29,6 +30,52 @@ function say(context: Context, root: Root): Finding {
   });
 }
 
+/** "Rep Rows 1–9" below a set of eight, where the words only say that it goes on. */
+function declared(context: Context, known: ReadonlySet<number>): Finding[] {
+  const { pattern } = context;
+  return pattern.sections.flatMap((section, index) => {
+    const numbers = new Set(
+      pattern.rows.filter((each) => each.section === section && each.label.name === null).flatMap((each) => each.label.numbers),
+    );
+    const filler = pattern.rows.some((each) => each.section === section && each.label.andAll !== null);
+    const highest = Math.max(0, ...numbers);
+    if (
+      numbers.size < 2 ||
+      !numbers.has(1) ||
+      unreadBetween(context, section.span.start, pattern.sections[index + 1]?.span.start ?? Number.POSITIVE_INFINITY)
+    )
+      return [];
+    return section.statements.flatMap((statement): Finding[] => {
+      if (
+        statement.type !== 'repeatRows' ||
+        statement.rows.kind !== 'numbers' ||
+        statement.rows.of !== null ||
+        statement.times !== null ||
+        statement.until !== null ||
+        statement.schedule.length > 0
+      )
+        return [];
+      const missing = statement.rows.numbers.filter((number) => number > highest + (filler ? 1 : 0) && !known.has(number));
+      const [first] = missing;
+      if (first === undefined || !statement.rows.numbers.some((number) => numbers.has(number))) return [];
+      return [
+        {
+          rule: rowMissing.id,
+          level: 'error',
+          span: statement.span,
+          section: sectionTitle(context, index),
+          row: null,
+          sizes: [],
+          message: `Row ${first} is called for, and it is not written anywhere: the set has ${counted(highest, 'row')}.`,
+          stated: null,
+          replayed: null,
+          fix: null,
+        },
+      ];
+    });
+  });
+}
+
 export const rowMissing: Rule = {
   id: 'row-missing',
   level: 'error',
@@ -52,8 +99,9 @@ export const rowMissing: Rule = {
       context.pattern.reading.notRead.some(
         (gap) => gap.span.start >= (context.pattern.sections[root.met.section]?.span.start ?? 0) && gap.span.start < root.met.span.end,
       );
-    return rootsOf(context, 'rowMissing')
+    const met = rootsOf(context, 'rowMissing')
       .filter((root) => !unread(root) && !known.has(root.met.numbers['row']?.[0] ?? -1))
       .map((root) => say(context, root));
+    return [...met, ...declared(context, known).filter((finding) => !met.some((each) => each.span.start === finding.span.start))];
   },
 };

@@ -1,0 +1,57 @@
+import { labelOf } from './labels.ts';
+import { roots } from './observed.ts';
+import type { Finding, Rule } from './rule.ts';
+import { repeatOf } from './stitch-row.ts';
+import { counted, sectionTitle } from './telling.ts';
+import { rowsOf } from './tree-walk.ts';
+import { stepsUse } from './use.ts';
+
+export const repeatWidth: Rule = {
+  id: 'repeat-width',
+  level: 'query',
+  title: 'The rows of a set repeat over the same stitches',
+  meaning:
+    'All rows of a set have repeats of one width, and one row has a repeat of another that goes into it neither way; it happens to fit the count.',
+  reason: 'The pattern of that row wanders away from the rows below it, and no count shows it.',
+  needsReplay: true,
+  wrong: {
+    draft:
+      '# Swell Cowl\n\nCO 120 sts. Join in the round.\n\nRnd 1: *K1, yo, k3, sk2p, k3, yo; rep from * around.\n\nRnd 2: Knit.\n\nRnd 3: *K2, yo, sk2p, k2, yo, k1; rep from * around.\n\nRnd 4: Knit.\n\nRnd 5: *K3, yo, k1, sk2p, k1, yo, k2; rep from * around.\n\nRnd 6: Knit.\n\nRnd 7: *K4, yo, sk2p, yo, k3; rep from * around.\n\nBO all sts.\n',
+  },
+  right: {
+    draft:
+      '# Swell Cowl\n\nCO 120 sts. Join in the round.\n\nRnd 1: *K1, yo, k3, sk2p, k3, yo; rep from * around.\n\nRnd 2: Knit.\n\nRnd 3: *K2, yo, k2, sk2p, k2, yo, k1; rep from * around.\n\nRnd 4: Knit.\n\nRnd 5: *K3, yo, k1, sk2p, k1, yo, k2; rep from * around.\n\nRnd 6: Knit.\n\nRnd 7: *K4, yo, sk2p, yo, k3; rep from * around.\n\nBO all sts.\n',
+  },
+  check: (context): readonly Finding[] => {
+    const rows = rowsOf(context.pattern).flatMap(({ row, section }) => {
+      if (row.label === null || row.label.numbers.length === 0 || row.label.name !== null) return [];
+      const found = repeatOf(row);
+      const use = found === null ? null : stepsUse(context.pattern, found.children);
+      // Rows that change the count, as in a crown, repeat over fewer stitches each time.
+      return use === null || use.takes <= 1 || use.takes !== use.makes || found === null
+        ? []
+        : [{ row, section, width: use.takes, span: found.step.span }];
+    });
+    return rows.flatMap(({ row, section, width, span }): Finding[] => {
+      const others = rows.filter((each) => each.section === section && each.row !== row);
+      const [first] = others;
+      if (first === undefined || others.length < 3 || others.some((each) => each.width !== first.width)) return [];
+      if (first.width % width === 0 || width % first.width === 0) return [];
+      if (roots(context).some((root) => root.met.node === row)) return [];
+      return [
+        {
+          rule: repeatWidth.id,
+          level: 'query',
+          span,
+          section: sectionTitle(context, section),
+          row: labelOf(row),
+          sizes: [],
+          message: `${labelOf(row) ?? 'This row'} repeats over ${counted(width)}, all other rows of the set over ${first.width}. Has a stitch been lost or put in?`,
+          stated: null,
+          replayed: null,
+          fix: null,
+        },
+      ];
+    });
+  },
+};
