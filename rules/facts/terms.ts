@@ -58,7 +58,7 @@ function nameOf(words: string): string | null {
 
 const wordCharacter = /[A-Za-z0-9&]/;
 
-function scan(stretch: Pick<Stretch, 'start' | 'text'>, add: (term: string, span: Span) => void): void {
+function scan(stretch: Stretch, add: (term: string, span: Span) => void): void {
   const text = stretch.text;
   let at = 0;
   while (at < text.length) {
@@ -108,19 +108,12 @@ export function usesOf(context: Context): readonly Use[] {
       add(one.term, span, shortWords.has(key) ? 'word' : 'working');
     });
   }
-  // What another explanation is made of needs one itself: "slip 3 sts to cn".
+  // An explanation may itself need one: "slip 3 sts to cn". Other short words in it are understood from the words around them.
   for (const entry of context.pattern.front.abbreviations) {
-    scan({ ...entry.meaningSpan, text: source.slice(entry.meaningSpan.start, entry.meaningSpan.end) }, (printed, span) => {
-      const one = standardAbbreviation(printed);
-      if (
-        one !== null &&
-        one.change === null &&
-        !one.ambiguous &&
-        !shortWords.has(one.term.toLowerCase()) &&
-        !neverAsked.has(one.term.toLowerCase())
-      )
-        add(one.term, span, 'working');
-    });
+    const text = source.slice(entry.meaningSpan.start, entry.meaningSpan.end);
+    const tool = /\bcn\b/i.exec(text);
+    const start = entry.meaningSpan.start + (tool?.index ?? 0);
+    if (tool !== null) add(tool[0], { start, end: start + tool[0].length }, 'working');
   }
   return [...first.values()].sort((a, b) => a.span.start - b.span.start);
 }

@@ -83,7 +83,6 @@ const usedWords: Readonly<Record<string, RegExp>> = {
   zip: /\bzip/i,
   elastic: /\belastic/i,
   ribbon: /\bribbon|\btie|\bthread/i,
-  'toy eye': /\beyes?\b/i,
   bead: /\bbead/i,
 };
 
