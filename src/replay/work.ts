@@ -323,8 +323,9 @@ function workStep(hands: Hands, step: Step): Trouble | null {
 
 function token(hands: Hands, takes: number, makes: number, span: Span, words: Record<string, string> = {}): Trouble | null {
   const { needles } = hands;
+  // A row that opens with a yarn over makes it on the needle that is empty then.
+  beginRow(needles);
   if (takes > 0) {
-    beginRow(needles);
     if (needles.left.n - hands.base < takes && (needles.mode === 'round' || hands.ring) && (hands.divided || needles.suspended) && hands.base === 0) reachRound(needles, takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);

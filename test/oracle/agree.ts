@@ -115,3 +115,30 @@ export function shortRowsAgree(text: string, start: number): string | null {
   }
   return null;
 }
+
+/** Ordinary rows one after another, flat or in the round, up to the first that does not fit. */
+export function rowsAgree(texts: readonly string[], start: number, round: boolean): string | null {
+  const needles = emptyNeedles();
+  needles.left = { n: start, marks: [] };
+  needles.side = 'RS';
+  needles.mode = round ? 'round' : 'flat';
+  const state = castOn(start, [], round);
+  for (const text of texts) {
+    const [row] = rowsOf(`Row 1: ${text}.`);
+    if (row === undefined || !readWhole(row.children)) return null;
+    nextRow(state);
+    const fits = folded(needles, row.children, firstChoice);
+    const fitsToo = single(state, row.children, { loop: 'in', times: 'more' });
+    const words = `${start}: ${texts.join(' | ')} at "${text}"`;
+    if (fits !== fitsToo) return `${words}: folded ${fits ? 'fits' : 'does not fit'}, single ${fitsToo ? 'fits' : 'does not fit'}`;
+    if (!fits) return null;
+    endRow(needles);
+    const total = count(state.left) + count(state.right);
+    if (live(needles) !== total) return `${words}: folded ${live(needles)} sts, single ${total}`;
+    if (!round && needles.side !== state.side) return `${words}: folded ${needles.side}, single ${state.side}`;
+    const places = markerPlaces(state.right);
+    if (markersOf(needles).join() !== places.join())
+      return `${words}: markers folded ${markersOf(needles).join()}, single ${places.join()}`;
+  }
+  return null;
+}

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { firstChoice } from '../../src/replay/work.ts';
-import { rowAgrees, rowsOf, shortRowsAgree } from './agree.ts';
-import { boundOffRow, markedRow, type RandomRow, randomRow, randomShortRows, twoReadings } from './rows-as-text.ts';
+import { rowAgrees, rowsAgree, rowsOf, shortRowsAgree } from './agree.ts';
+import { boundOffRow, fittingRow, markedRow, type RandomRow, randomRow, randomShortRows, twoReadings } from './rows-as-text.ts';
 import { castOn, count, DoesNotFit, workAll } from './simple.ts';
 
 /** `ROWPROOF_NIGHTLY=1` works many more rows. */
@@ -116,6 +116,24 @@ test(
         expect(shortRowsAgree(rows.text, rows.start)).toBeNull();
       }),
       { numRuns: runs(400, 4_000), ...seed },
+    );
+  },
+  slow,
+);
+
+test(
+  'rows follow one another flat and in the round',
+  () => {
+    fc.assert(
+      fc.property(
+        fc.array(fittingRow, { minLength: 2, maxLength: 6 }),
+        fc.integer({ min: 12, max: 60 }),
+        fc.boolean(),
+        (texts, start, round) => {
+          expect(rowsAgree(texts, start, round)).toBeNull();
+        },
+      ),
+      { numRuns: runs(300, 4_000), ...seed },
     );
   },
   slow,

@@ -112,6 +112,24 @@ export const markedRow = fc
     return { text: `${words.join(', ')}, k to end`, start: at + tail, markers };
   });
 
+/** Rows that fit most numbers of stitches, so that many can follow one another. */
+export const fittingRow = fc.oneof(
+  fc
+    .tuple(
+      fc.array(token, { maxLength: 3 }),
+      fc.constantFrom('k to end', 'k to last st, yo, k1', 'p to last 2 sts, k2tog', 'k to last 3 sts, m1, k3'),
+    )
+    .map(([tokens, end]) => [...tokens, end].join(', ')),
+  fc.constantFrom(
+    'yo, k to end',
+    'k2, pm, k to end',
+    'k to m, yo, sm, k to end',
+    'k to 1 st before m, k2tog, k to end',
+    'm1, k1, m1, p to end',
+    'k to last 4 sts, pm, k4',
+  ),
+);
+
 /** Bind-offs in the row, whose loop is counted in what follows or not. */
 export const boundOffRow = fc
   .tuple(

@@ -186,6 +186,8 @@ function unworked(state: Simple, extent: Extent): number {
           return extent.side === 'past' ? there - n : there + n;
         }
       }
+      // In a round the beginning of the round is the marker ahead when there is no other.
+      if (state.round && signs === 'marker') return extent.side === 'past' ? -n : n;
       throw new DoesNotFit('no such place ahead');
     }
     default:
