@@ -70,11 +70,11 @@ export function planLines(proof: Proof, size: number, moments: readonly Moment[]
     const traced = moment === undefined ? null : traceRow(proof, moment);
     if (traced !== null && typeof traced !== 'string') {
       for (const line of traced) lines.push(drawn(line, { ...shown, rows: entry.times }, pen));
-    } else if (moment !== undefined || after === null) {
+    } else if ((moment !== undefined && traced !== 'told') || after === null) {
       lines.push({
         ...shown,
         side: entry.side,
-        kind: 'torn',
+        kind: traced === 'stopped' ? 'stopped' : 'torn',
         rows: entry.times,
         right: pen.right,
         waitsRight: 0,
@@ -171,6 +171,9 @@ function drawn(line: Line, shown: Shown & { readonly rows: number }, pen: Pen): 
     if (run.kind !== 'boundOff' && run.kind !== 'held' && at + run.takes / 2 < below / 2) gain += run.n - run.takes;
     at += run.takes;
   }
+  // What is won here and lost there within one row moves no edge.
+  const net = runs.reduce((sum, run) => sum + (run.kind === 'boundOff' || run.kind === 'held' ? 0 : run.n - run.takes), 0);
+  gain = net >= 0 ? Math.min(net, Math.max(0, gain)) : Math.max(net, Math.min(0, gain));
   const right = pen.right - gain;
   let edge = right + waitsRight;
   let touching = waitsRight === 0;

@@ -46,14 +46,21 @@ export interface Line {
 
 const flip = (side: Side | null): Side | null => (side === null ? null : side === 'RS' ? 'WS' : 'RS');
 
-/** Works the row once more and writes down its squares; a word where it cannot be worked to its end. */
-export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'stopped' {
+/**
+ * Works the row once more and writes down its squares; a word where it cannot be worked to its end, or where only its net
+ * is known ("told").
+ */
+export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'stopped' | 'told' {
   const head = headOf(moment);
   const lines: Line[] = [];
   let runs: Run[] = [];
   let behind = head.right.n;
   let side = head.side;
   let rest = false;
+  /** Where the row begins is seen at its first stitch: some rows begin without turning or coming round. */
+  let begun = false;
+  /** Stitches cast on to the left needle: they are not among those that wait there. */
+  let castOnLeft = 0;
   const heads: { taken: number; made: number; off: number; left: number; right: number; held: number }[] = [];
   let inLeaf = 0;
 
@@ -75,6 +82,8 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
     behind = hands.needles.right.n;
     side = flip(side);
     rest = false;
+    begun = true;
+    castOnLeft = 0;
   };
   const markedBeforeTurn: number[][] = [];
   const begin = (step: Step, hands: Hands): void => {
@@ -96,6 +105,13 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
     const takes = hands.taken - at.taken;
     const makes = hands.made - at.made;
     const fell = at.left - hands.needles.left.n;
+    const grew = hands.needles.right.n - at.right;
+    const brings = step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp';
+    if (!begun && (brings ? grew > 0 : takes > 0 || makes > 0)) {
+      begun = true;
+      behind = hands.needles.right.n - (brings ? grew : makes);
+      side = hands.needles.side;
+    }
     switch (step.type) {
       case 'repeat':
         if (isRun(step)) add('plain', makes, takes);
@@ -107,19 +123,25 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
         addPlainChange(add, takes, makes, 'increase');
         return;
       case 'evenly':
-        addEvenly(add, takes, makes);
+        // "Purl, decreasing 2 sts evenly": the plain stitches before it are those it is spread over.
+        if (takes === 0 && runs.at(-1)?.kind === 'plain') {
+          const plain = runs.pop() as Run;
+          addEvenly(add, plain.takes, plain.n + makes);
+        } else addEvenly(add, takes, makes);
         return;
       case 'pullOver':
         pullOver(runs, -makes);
         return;
       case 'castOn':
-        add('castOn', Math.max(hands.needles.right.n - at.right, hands.needles.left.n - at.left), 0);
+        add('castOn', Math.max(grew, -fell), 0);
+        if (grew <= 0) castOnLeft += Math.max(0, -fell);
         return;
       case 'pickUp':
-        add('taken', hands.needles.right.n - at.right, 0);
-        return;
       case 'takeUp':
-        add('taken', hands.needles.right.n - at.right, 0);
+        add('taken', grew, 0);
+        return;
+      case 'join':
+        if (grew < 0) leaveRight(runs, -grew, 'boundOff');
         return;
       case 'bindOff': {
         const off = hands.off - at.off;
@@ -128,7 +150,8 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
         return;
       }
       case 'hold':
-        add('held', Math.max(0, fell), Math.max(0, fell));
+        if (grew < 0) leaveRight(runs, -grew, 'held');
+        else add('held', Math.max(0, fell), Math.max(0, fell));
         return;
       case 'turn': {
         if (step.not || step.quarter) return;
@@ -153,11 +176,32 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
     },
   });
   if (ended.trouble !== null || ended.left > 0) return ended.trouble?.kind === 'unread' ? 'unread' : 'stopped';
-  if (runs.length > 0 || lines.length === 0) {
-    const markers = ended.needles.right.marks.filter((mark) => mark.kind === 'marker' && mark.at >= behind).map((mark) => mark.at - behind);
-    lines.push({ side, behind, ahead: ended.needles.left.n, runs, markers: [...new Set(markers)], turned: false, rest });
+  const { left, right } = ended.needles;
+  if (runs.length === 0 && lines.length === 0) return [{ side, behind: right.n, ahead: left.n, runs, markers: [], turned: false, rest }];
+  if (runs.length > 0) {
+    const markers = right.marks.filter((mark) => mark.kind === 'marker' && mark.at >= behind).map((mark) => mark.at - behind);
+    lines.push({ side, behind, ahead: Math.max(0, left.n - castOnLeft), runs, markers: [...new Set(markers)], turned: false, rest });
+    // Where only the net of some steps is known the squares do not add up; then none are drawn.
+    const squares = runs.reduce((sum, run) => sum + (run.kind === 'boundOff' || run.kind === 'held' ? 0 : run.n), 0);
+    if (behind + squares + left.n - castOnLeft !== left.n + right.n) return 'told';
   }
   return lines;
+}
+
+/** The last stitches made leave the needle again. */
+function leaveRight(runs: Run[], count: number, kind: 'held' | 'boundOff'): void {
+  let rest = count;
+  while (rest > 0) {
+    const last = runs.at(-1);
+    if (last === undefined) break;
+    const taken = Math.min(rest, last.n);
+    const share = last.n === taken ? last.takes : Math.min(last.takes, taken);
+    last.n -= taken;
+    last.takes -= share;
+    if (last.n === 0) runs.pop();
+    rest -= taken;
+  }
+  runs.push({ kind, n: count, takes: count, lean: null });
 }
 
 /** A run such as "k to last 3 sts" is one stretch, whatever steps it holds. */
