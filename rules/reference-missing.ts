@@ -12,6 +12,8 @@ const stems = (text: string): string[] =>
 
 /** "Make a second sock in the same way" speaks of the thing itself, or of the part it stands in. */
 function speaksOfItself(context: Context, name: string, place: number): boolean {
+  // "Wedge 2" is a part with that number, never the thing as a whole.
+  if (/\d/.test(name)) return false;
   const titles = [
     context.pattern.title,
     ...context.pattern.sections.filter((section) => section.span.start <= place).map((section) => section.title),
