@@ -1,5 +1,5 @@
 /** Cutting the tokens of a passage into sentences. A full stop ends one only where a knitter would stop. */
-import { Close, Colon, Comma, Count, endOf, FullStop, isA, type KnitToken, Mark, Open, Semicolon, W } from './tokens.ts';
+import { Close, Colon, Comma, Count, Dash, endOf, FullStop, isA, type KnitToken, Mark, Open, Ordinal, Semicolon, W } from './tokens.ts';
 
 /** Whether a star opened before `index` is named again behind it, so that the sentence runs on. */
 function starOpen(tokens: readonly KnitToken[], from: number, index: number): boolean {
@@ -22,6 +22,18 @@ function starOpen(tokens: readonly KnitToken[], from: number, index: number): bo
 function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
   if (isA(tokens[index], W.Next)) return isA(tokens[index + 1], W.Row, W.Round) && isA(tokens[index + 2], Colon);
   return isA(tokens[index], W.Row, W.Round) && isA(tokens[index + 1], Count) && (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'));
+}
+
+/** Whether a row's label and its colon stand at `index`: "Rnd 2:", "Rows 5–8 (RS):", "3rd row:". */
+function labelAt(tokens: readonly KnitToken[], index: number): boolean {
+  let at = index;
+  if (isA(tokens[at], Ordinal, W.Next) && isA(tokens[at + 1], W.Row, W.Round)) at += 2;
+  else if (isA(tokens[at], W.Row, W.Round) && isA(tokens[at + 1], Count)) {
+    at += 2;
+    while (isA(tokens[at], Dash, W.And, W.To, Comma) && isA(tokens[at + 1], Count)) at += 2;
+  } else return false;
+  if (isA(tokens[at], Open) && tokens[at]?.payload?.close !== undefined) at = (tokens[at]?.payload?.close ?? at) + 1;
+  return isA(tokens[at], Colon);
 }
 
 /** "*K2, p2*. Rep from * to end": the star is shut just before the full stop and named again behind it, over the row. */
@@ -60,6 +72,12 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     // A count in brackets at the end of a line closes its row; the next line begins anew.
     const behind = tokens[index + 1];
     if (depth === 0 && isA(token, Close) && behind !== undefined && text.slice(endOf(token), behind.startOffset).includes('\n') && /\p{Lu}/u.test(text[behind.startOffset] ?? '') && closesCount(tokens, index)) {
+      ranges.push({ from, to: index + 1 });
+      from = index + 1;
+      continue;
+    }
+    // So does a label at the beginning of a line: lists of rounds end their lines with nothing, or with a count in square brackets.
+    if (depth === 0 && behind !== undefined && !isA(token, FullStop) && isA(behind, W.Row, W.Round, Ordinal, W.Next) && text.slice(endOf(token), behind.startOffset).includes('\n') && labelAt(tokens, index + 1)) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;

@@ -5,11 +5,11 @@
  */
 import { Any, Comma, Count as CountToken, Dash, Fabric, type KnitToken, Mark, Name, Ordinal, Stitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, EndSide, Goal, RepeatRows, RowsNamed, Segment } from '../tree.ts';
-import { References } from './references.ts';
+import { PatternRepeats } from './pattern-repeats.ts';
 
 const rowWords = [W.Row, W.Round];
 
-export class RowRepeats extends References {
+export class RowRepeats extends PatternRepeats {
   protected repeatRowsAhead(): boolean {
     if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
     // "then Rnd 1 only until 16 sts rem", "Rows 1–2 a total of 16 times": the verb is understood.
@@ -127,10 +127,16 @@ export class RowRepeats extends References {
     ]);
     this.OPTION3({ GATE: () => this.at(1, W.Of, W.As) && !this.at(2, CountToken) && !(this.at(1, W.As) && this.at(2, W.Set)), DEF: () => { const from = this.from(); this.CONSUME7(Any); this.MANY3({ GATE: () => this.ofWordsAhead(), DEF: () => this.CONSUME8(Any) }); this.ACTION(() => { state.of = this.words(from, this.LA(0).startOffset + this.LA(0).image.length).replace(/^(of|as|as at|as for)\s+(the )?/i, ''); }); } });
     this.OPTION4({ GATE: () => this.at(1, W.Only), DEF: () => this.CONSUME9(Any) });
+    // "Rep these 4 rows for pattern, 7 times in all"
+    this.option(31, { GATE: () => this.at(1, W.For) && this.at(2, W.Patt), DEF: () => { this.consume(31, Any); this.consume(32, Any); } });
     return this.ACTION((): RowsNamed => {
       const name = this.words(start, nameEnd).toLowerCase().replace(/^(?:the |a )*(?:last |first )?(?=\S)/, '');
       if (state.buttonhole) return { kind: 'name', count: null, numbers: [], name: 'buttonhole', of: null, mark: null, toMark: null };
       // "Rep this row" is the row just given; "SR3" is short row 3.
+      // "rep both until 28 sts": the two rows just given
+      if (state.kind === 'name' && /^both(?: rows| rnds| rounds)?$/.test(name ?? '')) return { kind: 'last', count: { type: 'count', values: [2], span: this.span(start) }, numbers: [], name: null, of: state.of, mark: null, toMark: null };
+      // "These 12 rows form the patt. Rep them 18 times more."
+      if (state.kind === 'name' && /^(?:them|all|these)$/.test(name ?? '')) return { kind: 'these', count: null, numbers: [], name: null, of: state.of, mark: null, toMark: null };
       if (state.kind === 'name' && name === 'this') return { kind: 'last', count: null, numbers: [], name: null, of: state.of, mark: null, toMark: null };
       if (state.short && (name === '' || state.kind === 'numbers')) return { kind: 'name', count: null, numbers: state.numbers, name: 'short', of: state.of, mark: null, toMark: null };
       return { kind: state.kind, count: state.count, numbers: state.numbers, name: state.kind === 'name' ? name : null, of: state.of, mark: state.mark, toMark: state.toMark };
@@ -203,7 +209,7 @@ export class RowRepeats extends References {
 
   /** "Rep Rows 5 and 6, 8 times more". */
   private timesBehindComma(): boolean {
-    return this.at(1, Comma) && ((this.at(2, CountToken) && this.at(3, W.Times, W.More)) || this.at(2, TimesNumber));
+    return this.at(1, Comma) && ((this.at(2, CountToken) && this.at(3, W.Times, W.More)) || this.at(2, TimesNumber) || (this.at(2, W.InAll, W.More) && this.at(3, CountToken, TimesNumber)));
   }
 
   private repeatTailAhead(settled: boolean): boolean {

@@ -70,6 +70,15 @@ function hasCastOn(statements: readonly Statement[]): boolean {
   return statements.some((statement) => statement.type === 'castOn' || (statement.type === 'row' && statement.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp')) || (statement.type === 'sizeBlock' && hasCastOn(statement.children)));
 }
 
+const isAllCapitals = (text: string): boolean => text === text.toUpperCase() && /[A-Z]{3}/.test(text);
+
+/** Wholly in bold or italics, as a heading is printed where no mark makes it one. */
+function standsOut(passage: Passage): boolean {
+  const words = passage.text.trim();
+  const start = passage.start + passage.text.indexOf(words);
+  return passage.emphasis.some((span) => span.start <= start && span.end >= start + words.length);
+}
+
 /** A heading set as the first line of a paragraph, in capitals or named like a piece, stands apart from what follows. */
 function withoutTitleLine(block: Block): Block[] {
   if (block.kind !== 'paragraph') return [block];
@@ -85,6 +94,14 @@ function withoutTitleLine(block: Block): Block[] {
 }
 
 const within = (block: Span, spans: readonly Span[]): boolean => spans.some((span) => block.start >= span.start && block.end <= span.end);
+
+/** Behind a title that speaks of a chart: whether its rows are told there in words, so that they are worked and not only shown. */
+function tellsRows(title: string, rest: readonly Block[]): boolean {
+  if (!/\bcharts?\b/i.test(title)) return false;
+  const next = rest.findIndex((block) => block.kind === 'heading');
+  const told = (text: string): boolean => /^\s*(?:\*{0,2}\s*)?(?:(?:rows?|rnds?|rounds?)\s\d|\d{1,3}(?:st|nd|rd|th)\s(?:and\s\S+\s)?(?:row|rnd|round))/i.test(text);
+  return rest.slice(0, next < 0 ? rest.length : next).some((block) => (block.kind === 'paragraph' || block.kind === 'item') && told(block.text));
+}
 
 /** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
 export function readPattern(manuscript: Manuscript): Pattern {
@@ -126,14 +143,15 @@ export function readPattern(manuscript: Manuscript): Pattern {
   const inFront = (block: Block): boolean => within(block, front.blocks) && block.kind !== 'heading';
   const titleSpan = front.title?.span ?? null;
 
-  for (const block of manuscript.blocks.flatMap(withoutTitleLine)) {
+  const blocks = manuscript.blocks.flatMap(withoutTitleLine);
+  for (const [place, block] of blocks.entries()) {
     switch (block.kind) {
       case 'heading': {
         const title = block.text.replace(/\s+/g, ' ').trim();
         headingDepth = block.depth;
         const isTitle = titleSpan !== null && block.start <= titleSpan.start && block.end >= titleSpan.end;
         const sizes = /^sizes?\b.*\bonly\b|^all sizes$|\bsizes? only\b/i.test(title) ? readPassage(block.text, block.start, { vocabulary, sizes: names }) : [];
-        current = open(title, { start: block.start, end: block.end }, block.depth, isTitle ? 'front' : sizes.length > 0 ? 'stage' : titleKind(title));
+        current = open(title, { start: block.start, end: block.end }, block.depth, isTitle ? 'front' : sizes.length > 0 || (titleKind(title) === 'front' && tellsRows(title, blocks.slice(place + 1))) ? 'stage' : titleKind(title));
         if (sizes[0]?.type === 'sizeBlock') current.statements.push(sizes[0]);
         break;
       }
@@ -141,7 +159,9 @@ export function readPattern(manuscript: Manuscript): Pattern {
       case 'item': {
         if (block.kind === 'paragraph') roundList = /\b(rounds?|rnds?)\b/i.test(block.text);
         const multiple = multipleIn(block.text);
-        if (inFront(block) || current.kind === 'front') {
+        // "BACK" on a line of its own below the front: the first piece, in a draft without headings.
+        const opens = block.kind === 'paragraph' && current.kind === 'front' && !inFront(block) && looksLikeTitle(block.text) && titleKind(block.text.trim()) === 'piece' && (isAllCapitals(block.text) || standsOut(block));
+        if (!opens && (inFront(block) || current.kind === 'front')) {
           // A note may still define a row ("Buttonhole row (RS): …") or name the multiple of a pattern.
           if (multiple !== null && /\b(multiple|odd number|even number|any number)\b/i.test(block.text) && current.multiple === null && current.kind !== 'front') current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
           const all = read(block);

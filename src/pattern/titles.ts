@@ -34,6 +34,6 @@ export function looksLikeTitle(text: string): boolean {
   if (words === '' || words.length > 60 || /[.;,!?*=]|\d\s*(sts?|rows?|cm|in)\b/.test(words) || /\n/.test(words)) return false;
   const body = words.replace(/\(.*?\)/g, '').replace(/:$/, '').trim();
   if (body.split(/\s+/).length > 7) return false;
-  if (/^(knit|purl|k|p|turn|work|cont|continue|cast|bind|bo|co|rep|repeat|change|break|join|place|slip|do|weave|sew|block|fasten|graft|dec|inc|row|rnd|round|next)\b/i.test(body) && !/^(join(ing)? (body|sleeves|for)|work (sleeves|body)|divid|turn the heel|turn heel)/i.test(body)) return false;
+  if (/^(knit|purl|k|p|turn|work|cont|continue|cast|bind|bo|co|rep|repeat|change|break|join|place|slip|do|weave|sew|block|fasten|graft|dec|inc|rows?|rnds?|rounds?|next)\b/i.test(body) && !/^(join(ing)? (body|sleeves|for)|work (sleeves|body)|divid|turn the heel|turn heel)/i.test(body)) return false;
   return /^[A-Z]/.test(body) || body === body.toUpperCase();
 }

@@ -211,16 +211,34 @@ function fromToFit(front: Front): SizeList | null {
   return null;
 }
 
+/** "knit [6]", "cast on (12)": a number alone in brackets at the end of a line, behind words. */
+const countAlone = /[a-z*][.:;,]?\s{0,4}([([])\s?\d{1,4}\s?[)\]]\.?$/i;
+
+/** The bracket in which the draft prints the count of every row, where it prints counts alone in one: "(k1, kfb) x 6 [18]" is no list there. */
+function bracketOfCounts(manuscript: Manuscript): string | null {
+  const seen = new Map<string, number>();
+  for (const block of manuscript.blocks) {
+    if (block.kind !== 'paragraph' && block.kind !== 'item') continue;
+    for (const line of block.text.split('\n')) {
+      const bracket = countAlone.exec(line.trimEnd().slice(-24))?.[1];
+      if (bracket !== undefined) seen.set(bracket, (seen.get(bracket) ?? 0) + 1);
+    }
+  }
+  return [...seen].find(([, times]) => times >= 2)?.[0] ?? null;
+}
+
 /** The commonest length of the size lists of the whole draft, where nothing declares the sizes. */
 function fromLists(manuscript: Manuscript): SizeList | null {
   const byLength = new Map<number, { count: number; start: number; end: number }>();
   let total = 0;
+  const counts = bracketOfCounts(manuscript);
   for (const block of manuscript.blocks) {
     const passages: readonly Passage[] =
       block.kind === 'paragraph' || block.kind === 'item' ? [block] : block.kind === 'tableRow' ? block.cells : [];
     for (const passage of passages) {
       for (const found of numberLists(passage.text, null)) {
         if (found.values.length < (found.bracket === null ? 3 : 2)) continue;
+        if (found.values.length === 2 && found.bracket === counts && /^\.?\s{0,4}(?:\n|$)/.test(passage.text.slice(found.index + found.length, found.index + found.length + 8))) continue;
         total += 1;
         const known = byLength.get(found.values.length);
         if (known !== undefined) known.count += 1;
