@@ -4,8 +4,8 @@
  */
 import { rules } from '../rules/index.ts';
 import type { Context, Finding } from '../rules/rule.ts';
-import { noHouse } from './house-style/house-style.ts';
 import type { HouseStyle } from './house-style/house-style.ts';
+import { noHouse } from './house-style/house-style.ts';
 import type { Manuscript } from './manuscript/manuscript.ts';
 import { readManuscript } from './manuscript/read.ts';
 import type { Pattern } from './pattern/pattern.ts';
@@ -49,10 +49,16 @@ export function proof(source: string, options: ProofOptions = {}): Proof {
     const found = rule.check(context);
     return level === undefined ? found : found.map((finding) => ({ ...finding, level }));
   });
-  const stetted = applyStets(manuscript, findings, rules.map((rule) => rule.id));
+  const stetted = applyStets(
+    manuscript,
+    findings,
+    rules.map((rule) => rule.id),
+  );
   return { path: options.path ?? '', manuscript, pattern, replay, findings: inOrder(stetted.findings), withheld: stetted.withheld };
 }
 
 function inOrder(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0));
+  return [...findings].sort(
+    (a, b) => a.span.start - b.span.start || a.span.end - b.span.end || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
+  );
 }

@@ -38,7 +38,14 @@ export function applyStets(manuscript: Manuscript, findings: readonly Finding[],
   const kept: Finding[] = [];
   const used = new Set<Stet>();
   for (const finding of findings) {
-    const stet = stets.find((each) => each.rule === finding.rule && each.block !== null && each.reason !== '' && each.block.start <= finding.span.start && finding.span.start < each.block.end);
+    const stet = stets.find(
+      (each) =>
+        each.rule === finding.rule &&
+        each.block !== null &&
+        each.reason !== '' &&
+        each.block.start <= finding.span.start &&
+        finding.span.start < each.block.end,
+    );
     if (stet === undefined) kept.push(finding);
     else {
       used.add(stet);
@@ -83,7 +90,8 @@ function words({ rule, reason, block }: Stet, ruleIds: readonly string[]): strin
     const near = nearest(rule, ruleIds);
     return `There is no rule "${rule}", so this stet lets nothing stand${near === null ? '.' : `; the nearest is "${near}".`}`;
   }
-  if (reason === '') return `This stet gives no reason, so it lets nothing stand; say in the square brackets why "${rule}" may be passed over.`;
+  if (reason === '')
+    return `This stet gives no reason, so it lets nothing stand; say in the square brackets why "${rule}" may be passed over.`;
   if (block === null) return `No text follows this stet, so it lets nothing stand; take it out.`;
   return `"${rule}" finds nothing in the block below, so this stet lets nothing stand; take it out.`;
 }

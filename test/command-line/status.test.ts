@@ -77,7 +77,11 @@ const refusals: readonly (readonly [string, readonly string[], string])[] = [
     ['proof', 'clean.md', '--format', 'jsn'],
     '--format takes text, json, sarif, junit or html for "proof", not "jsn". The nearest is "json".',
   ],
-  ['a format of another command', ['tally', 'clean.md', '--format', 'sarif'], '--format takes text, json, csv or html for "tally", not "sarif".'],
+  [
+    'a format of another command',
+    ['tally', 'clean.md', '--format', 'sarif'],
+    '--format takes text, json, csv or html for "tally", not "sarif".',
+  ],
   [
     'an unknown gate',
     ['proof', 'clean.md', '--gate', 'errors'],

@@ -32,5 +32,4 @@ export const numberOf = (context: DraftContext, finding: Finding) => context.fin
 export const findingId = (context: DraftContext, finding: Finding) => `${context.id}-f${numberOf(context, finding)}`;
 export const lineId = (context: DraftContext, line: number) => `${context.id}-L${line}`;
 export const planId = (context: DraftContext, size: number) => `${context.id}-p${size}`;
-export const lineOf = (context: DraftContext, offset: number) => context.proof.manuscript.place(offset).line;
 export const findingLine = (context: DraftContext, finding: Finding) => rangeOf(context.proof.manuscript, finding.span).line;

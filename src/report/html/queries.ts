@@ -36,8 +36,9 @@ function answerLines(proof: Proof, finding: Finding): string[] {
   if (typeof finding.stated === 'number' && typeof finding.replayed === 'number') {
     return [`   Which number is right, ${finding.stated} or ${finding.replayed}? (the number)`];
   }
-  if (finding.message.trim().endsWith('?')) return ['   (yes / no, or a number)'];
-  return ['   Is it meant as it stands? (yes / no)'];
+  const question = /(?:^|[.:;] )([A-Z][^.?]*)\?$/.exec(finding.message.trim())?.[1];
+  if (question !== undefined) return [/^(?:Which|What|How)\b/.test(question) ? '   (the number, or the words in short)' : '   (yes / no)'];
+  return ['   Shall I leave it as it stands? (yes / no, or the number that is meant)'];
 }
 
 /** The mail: every place that stops the knitter and every question, in the order of the draft. House style is not the author's to answer. */

@@ -127,6 +127,8 @@ tr,.note,.draft li{break-inside:avoid}
 svg.plan{max-width:100%;height:auto}
 .sheet thead th{position:static}
 a{text-decoration:none;color:inherit}
+.draft .ln a{display:none}
+:target{outline:0!important}
 .finding[hidden]{display:block!important}
 }
 `;

@@ -2,11 +2,11 @@
  * The pages in a real browser: Debian's Chromium, or the one that CHROMIUM names. Without a browser these tests are skipped
  * and say so.
  */
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { proofHtml } from '../../../src/report/html/proof-page.ts';
@@ -175,13 +175,12 @@ describe.skipIf(browserPath === undefined)('in a browser', () => {
   }, 30_000);
 
   // axe-core, rules of WCAG 2.2 A and AA and its best practices.
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   test.each(pages)(
     '%s: axe finds nothing, light or dark, wide or narrow, and nothing runs off the side',
     async (_name, text) => {
       const page = await open(text);
       for (const summary of await page.locator('summary:visible').all()) await summary.click();
-      await page.evaluate(axe);
+      await page.evaluate(axe.source);
       for (const colorScheme of ['light', 'dark'] as const) {
         for (const width of [1300, 390]) {
           await page.emulateMedia({ colorScheme });

@@ -6,7 +6,7 @@ import { queriesText } from '../../../src/report/html/queries.ts';
 import { sha256Base64 } from '../../../src/report/html/sha256.ts';
 import { tallyHtml } from '../../../src/report/html/tally-page.ts';
 import { testSheetHtml } from '../../../src/report/html/test-sheet.ts';
-import { cap, handMade, inputOf } from '../hand-made.ts';
+import { at, cap, finding, handMade, inputOf } from '../hand-made.ts';
 import { attributes, inputWith, nestingProblems, proofOf, scarf, scarfFindings } from './documents.ts';
 
 const kelp = proofOf(scarf, scarfFindings);
@@ -119,6 +119,15 @@ test('questions for a mail can each be answered by yes, no or a number', () => {
 
 What I hear nothing about I leave as it is.
 `);
+});
+
+test.each([
+  ['Which needle is meant?', '(the number, or the words in short)'],
+  ['Two readings fit. Is the first meant?', '(yes / no)'],
+  ['The row uses 40, there are 41.', 'Shall I leave it as it stands? (yes / no, or the number that is meant)'],
+])('%s is asked so that a short answer will do', (message, ask) => {
+  const asked = queriesText(proofOf(scarf, (source) => [finding(at(source, 'Row 2'), { level: 'query', message })]));
+  expect(asked).toContain(`   ${message}\n   ${ask}\n`);
 });
 
 describe('markup', () => {
