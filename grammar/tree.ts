@@ -389,6 +389,8 @@ export interface EndSide extends Base {
   readonly last: Side | null;
   readonly row: Sized | null;
   readonly edge: string | null;
+  /** "ending 4 sts before end of last rnd": stitches of the last round left unworked. */
+  readonly before?: Count;
 }
 
 /** One stretch of a shaping schedule: which rows carry the shaping. */
@@ -508,6 +510,8 @@ export interface Refer extends Base {
   readonly reversing: boolean;
   /** Rows of it, or how often. */
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
+  /** "as for Back from 1st row", "from **": where in the piece it begins; the stitches in hand go on. */
+  readonly from?: { readonly row: number | null; readonly mark: string | null };
   /** Of a chart: the stitches it is worked over, inside a row or on every row. */
   readonly over?: Extent | null;
   /** Of a chart: "working 6-st rep 6 (7) times", "(2 reps)": passes of its repeat in a row. */

@@ -14,7 +14,7 @@ export const words = {
   To: ['to', 'up to', 'as far as'],
   Within: ['within'],
   End: ['end', 'ends', 'the end', 'end of row', 'end of the row', 'end of rnd', 'end of round', 'end of the round', 'end of the rnd', 'end of needle', 'end of the needle', 'the end of the row', 'the end of the round', 'the end of the rnd', 'the end of the needle', 'end of same needle', 'no sts rem', 'no sts remain', 'no stitches remain'],
-  Ending: ['ending', 'end with', 'ends with', 'finishing', 'ending with', 'finishing with', 'ending on', 'ending after', 'ending having worked', 'finishing after', 'end on', 'end after', 'ended with', 'ready for', 'ready to work', 'finishing on', 'ending at', 'so ending with', 'and ending with', 'concluding with'],
+  Ending: ['ending', 'end with', 'ends with', 'finishing', 'ending with', 'finishing with', 'ending on', 'ending after', 'ending having worked', 'finishing after', 'end on', 'end after', 'ended with', 'ready for', 'ready to work', 'finishing on', 'ending at', 'stopping', 'stopping on', 'stopping after', 'stopping at', 'so ending with', 'and ending with', 'concluding with'],
   LastRep: ['last rep', 'last repeat', 'the last rep', 'the last repeat', 'final rep', 'final repeat'],
   InsteadOf: ['instead of', 'in place of'],
   Omitting: ['omitting'],

@@ -5,7 +5,7 @@
  */
 import { TimesNumber, Name, Fabric, Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
-import type { EndSide, Goal } from '../tree.ts';
+import type { Count, EndSide, Goal } from '../tree.ts';
 import { Shaping } from './shaping.ts';
 
 const rowWords = [W.Row, W.Round];
@@ -14,14 +14,14 @@ export class Goals extends Shaping {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
   override endSide = this.RULE('endSide', (): EndSide => {
     const start = this.from();
-    const numbers: { row: Sized | null } = { row: null };
+    const numbers: { row: Sized | null; before: Count | null } = { row: null, before: null };
     this.MANY({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME(Any) });
     this.CONSUME1(Any);
     this.MANY1({
       GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Open) && !(this.at(1, W.And) && !this.at(2, W.Ending)) && !this.at(1, W.SameTime),
       DEF: () => {
         const token = this.CONSUME2(Any) as KnitToken;
-        this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && (this.at(1, ...rowWords) || (this.at(1, W.Patt) && this.at(2, ...rowWords)))) numbers.row = token.payload?.values ?? null; });
+        this.ACTION(() => { if (this.at(0, CountToken) && this.at(1, W.St) && this.at(2, W.Before)) numbers.before = this.countOf(token); else if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && (this.at(1, ...rowWords) || (this.at(1, W.Patt) && this.at(2, ...rowWords)))) numbers.row = token.payload?.values ?? null; });
       },
     });
     return this.ACTION((): EndSide => {
@@ -33,7 +33,7 @@ export class Goals extends Shaping {
       if (facing) last = (facing[1] ?? facing[2] ?? facing[3]) === 'rs' ? 'WS' : 'RS';
       else if (side) last = side === 'rs' ? 'RS' : 'WS';
       else if (stitch) last = stitch.startsWith('k') ? 'RS' : 'WS';
-      return { type: 'endSide', last, row: numbers.row, edge: /at (?:the )?(\w+) edge/.exec(words)?.[1] ?? null, span: this.span(start) };
+      return { type: 'endSide', last, row: numbers.row, edge: /at (?:the )?(\w+) edge/.exec(words)?.[1] ?? null, ...(numbers.before === null ? {} : { before: numbers.before }), span: this.span(start) };
     });
   });
 
@@ -75,7 +75,7 @@ export class Goals extends Shaping {
       if (number !== null && /\bridges\b/.test(words)) return { kind: 'rows', count: { ...this.countOf(number), values: (number.payload?.values ?? [1]).map((value: number | null) => (value === null ? null : value * 2)) } };
       if (number !== null && state.rows && !state.st) return { kind: 'rows', count: this.countOf(number) };
       if (number !== null && (state.st || /\brem/.test(words))) {
-        const sense = /unwrapped|between/.test(words) ? 'between' : /unworked|\bgap\b.*\bfrom\b/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
+        const sense = /\b(?:between|from) (?:(?:the|each|these|both|two|2|gusset|side|thumb|raglan) )*(?:m|ms|mkrs?|markers?)\b/.test(words) ? 'markers' : /unwrapped|between/.test(words) ? 'between' : /unworked|\bgap\b.*\bfrom\b/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
         return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
       }
       if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };

@@ -18,6 +18,7 @@ class Phrases extends Series {
     { looks: () => this.andSoOnAhead(), rule: this.andSoOn },
     { looks: () => this.moreOfThemAhead(), rule: this.moreOfThem },
     { looks: () => this.namedShapingAhead(), rule: this.namedShape },
+    { looks: () => this.patternRepeatsAhead(), rule: this.patternRepeat },
     { looks: () => this.repeatRowsAhead(), rule: this.repeatRows },
     { looks: () => this.untilAhead(), rule: this.until },
     { looks: () => this.plainAhead(), rule: this.plain },
@@ -43,7 +44,7 @@ class Phrases extends Series {
 
   /** Whether a step begins here with a word that elsewhere describes: a needle's name, "Distribute", "Rows 1–4 twice". */
   partBegins(): boolean {
-    return this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead() || (this.at(1, W.Form) && this.joinAhead());
+    return this.roundAgainAhead() || this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead() || (this.at(1, W.Form) && this.joinAhead());
   }
 
   statedBegins(): boolean {

@@ -309,6 +309,8 @@ export class Repeats extends Charts {
   /** "Rib as set", "work as established", "cont in patt" with no place to stop: over the whole row. */
   private fabricAlone(): boolean {
     if (!this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) return false;
+    // "Work 60 sts in patt": the fabric of the run that has just been told.
+    if (/^in /.test(this.image(1)) && this.at(0, W.St, CountToken)) return false;
     let named = this.at(1, W.Patt, W.Rib, Fabric);
     for (let ahead = 2; ahead < 8; ahead += 1) {
       if (this.at(ahead, FullStop, Semicolon) || Number.isNaN(this.LA(ahead).startOffset)) return named;
@@ -335,7 +337,7 @@ export class Repeats extends Charts {
     if (this.at(at, W.To, W.Until)) {
       if (this.at(at + 1, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within, W.All)) return true;
       if (this.at(at + 1, W.There)) return this.at(at + 2, CountToken);
-      if (this.at(at + 1, CountToken)) return this.at(at + 2, W.St) || (this.at(at + 2, W.Edge, Word) && this.at(at + 3, W.St));
+      if (this.at(at + 1, CountToken)) return this.at(at + 2, W.St) || (this.at(at + 2, W.Before, W.Past) && (this.at(at + 3, W.Marker, W.Bor, W.Gap) || this.at(at + 4, W.Marker, W.Bor, W.Gap))) || (this.at(at + 2, W.Edge, Word) && this.at(at + 3, W.St));
       if (this.at(at + 1, W.St) && this.at(at + 2, W.Before)) return true;
       for (let ahead = at + 1; ahead < at + 5; ahead += 1) {
         if (this.at(ahead, W.Marker, W.Bor, W.Gap, W.Wrapped, W.Double, W.Twin, W.Pin, W.Centre) || /^(yos?|corners?)$/.test(this.image(ahead))) return true;

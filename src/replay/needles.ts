@@ -112,6 +112,13 @@ export function endRow(needles: Needles): void {
   needles.begun = false;
 }
 
+/** The last of some plain rounds ends `count` stitches before the end of the round. */
+export function stopShort(needles: Needles, count: number): void {
+  beginRow(needles);
+  workPlain(needles, needles.left.n - count);
+  endRow(needles);
+}
+
 /** A round that stopped short: the next begins here, and meets the old beginning of the round on its way. */
 function beginHere(needles: Needles): void {
   const { left, right } = needles;
@@ -245,6 +252,12 @@ export function reachRound(needles: Needles, count: number): boolean {
   left.marks = [...moved.map((mark) => ({ ...mark, at: count - mark.at })), ...bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + count }))].sort((a, b) => a.at - b.at);
   left.n += count;
   return true;
+}
+
+/** The first `count` stitches of this round leave the needle: a bind-off at its end went on over the beginning of the next. */
+export function leaveFirst(needles: Needles, count: number): void {
+  needles.right.n -= count;
+  needles.right.marks = needles.right.marks.filter((mark) => mark.at >= count).map((mark) => ({ ...mark, at: mark.at - count }));
 }
 
 /** Takes `count` stitches off the tip of the left needle without working them. */

@@ -79,8 +79,9 @@ function setFor(play: Play, rows: RowsNamed): { section: number; set: Map<number
 function rowsNamed(play: Play, rows: RowsNamed, hand: Hand, size: number): { list: Again[]; missing: number | null; section: number } | null {
   switch (rows.kind) {
     case 'last':
-    case 'these': {
-      if (rows.kind === 'these' && rows.count === null) {
+    case 'these':
+    case 'pattern': {
+      if (rows.kind !== 'last' && rows.count === null) {
         const set = play.sets.get(play.section);
         if (set !== undefined && set.size > 0) {
           const numbers = [...set.keys()].sort((a, b) => a - b);
@@ -92,6 +93,7 @@ function rowsNamed(play: Play, rows: RowsNamed, hand: Hand, size: number): { lis
           }
           return { list, missing: null, section: play.section };
         }
+        if (rows.kind === 'pattern') return null;
       }
       const count = rows.count === null ? 1 : (sizeValue(rows.count.values, size) ?? 0);
       return lastRows(hand, count);
@@ -428,7 +430,7 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
     for (const size of sizes) {
       const n = said === null ? null : sizeValue(said.count.values, size);
       const byLabel = rows === null ? null : rows / length;
-      if (n !== null && byLabel !== null && n !== byLabel && !(said?.sense !== 'all' && n + 1 === byLabel && false)) {
+      if (n !== null && byLabel !== null && n !== byLabel) {
         met(play, { kind: 'rangeDiffers', span: said?.count.span ?? does.span, numbers: { labelRows: rows ?? 0, named: length, times: n, rows: n * length }, words: { label: labelWords(label) } }, size, row, labelWords(label));
       } else if (byLabel !== null && n === null && !Number.isInteger(byLabel)) {
         met(play, { kind: 'rangeDiffers', span: does.span, numbers: { labelRows: rows ?? 0, named: length, times: 0, rows: length }, words: { label: labelWords(label) } }, size, row, labelWords(label));

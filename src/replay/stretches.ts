@@ -1,7 +1,7 @@
 /** Stretches of rows told in one sentence: plain rows, rows to a length, shaping on a schedule, steps at an edge. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { AtSameTime, EdgeRows, EndSide, Evenly, Plain, Segment, Shape, Stated, Statement, Until } from '../../grammar/tree.ts';
-import { live } from './needles.ts';
+import { live, setLive, stopShort } from './needles.ts';
 import { handOf, met, type Play, shown, write } from './play.ts';
 import { passRows, playPlainRows } from './plain-rows.ts';
 import { nextSide, remember, settle } from './rows.ts';
@@ -22,9 +22,14 @@ function words(play: Play, node: Statement): string {
 
 /** After a stretch the draft may say on which side it ends. */
 function checkEnding(play: Play, ending: EndSide | null, size: number, node: Statement, known: boolean): void {
-  if (ending === null || ending.last === null) return;
+  if (ending === null) return;
   const { needles } = handOf(play, size);
-  if (needles.mode === 'round') return;
+  if (needles.mode === 'round') {
+    const short = ending.before ? sizeValue(ending.before.values, size) : null;
+    if (short !== null && short < live(needles)) stopShort(needles, short);
+    return;
+  }
+  if (ending.last === null) return;
   const last = nextSide(needles) === 'RS' ? 'WS' : nextSide(needles) === 'WS' ? 'RS' : null;
   if (known && last !== null && last !== ending.last) met(play, { kind: 'endingSide', span: ending.span, numbers: {}, words: { stated: ending.last, replayed: last } }, size, node, null);
   settle(needles, ending.last === 'RS' ? 'WS' : 'RS');
@@ -250,6 +255,7 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
     passRows(needles, 1);
     remember(hand.history, { row: null, times: 1, section: play.section, textSpan: node.span, label: words(play, node), change: 0 });
     for (const inside of node.inside) insideStretch(play, inside, size, 0, node);
+    if (node.goal.kind === 'count' && node.goal.sense === 'total') reachCount(play, node, size, sizeValue(node.goal.count.values, size));
     if (needles.mode === 'flat') needles.side = null;
     checkEnding(play, node.ending, size, node, false);
     if (node.ending?.row && needles.mode === 'flat' && node.ending.last === null) {
@@ -259,6 +265,18 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
   }
   write(play, { label: words(play, node), span: node.span, textSpan: node.span, node, side: facing, unit: 'row' }, active, before);
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null });
+}
+
+/** "Cont to dec in this way until 16 sts rem": the shaping worked last goes on to that number, if it can come to it. */
+function reachCount(play: Play, node: Until, size: number, target: number | null): void {
+  const { needles, history } = handOf(play, size);
+  const have = live(needles);
+  if (target === null || target === have) return;
+  const step = history.findLast((worked) => worked.change !== 0)?.change ?? 0;
+  const fits = step !== 0 && (target - have) / step > 0 && (target - have) % step === 0;
+  if (step !== 0 && !fits && node.goal.kind === 'count') met(play, { kind: 'targetMissed', span: node.goal.count.span, numbers: { target, live: have, step }, words: {} }, size, node, null);
+  setLive(needles, target);
+  if (step === 0) needles.sure = false;
 }
 
 /** Two shapings on one stream of rows, each with its own schedule; the sum is what is left. */
