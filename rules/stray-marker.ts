@@ -25,7 +25,7 @@ export const strayMarker: Rule = {
     // Markers placed together are used together: only a draft in which nothing follows at all is asked about.
     const rest = source.slice(last.step.span.end);
     if (
-      /\bmarkers?\b|\bmkrs?\b|\b[srp]?ms?\b|\bslm\b|\bbor\b|\bbeg(inning)? of (rnd|round)\b/i.test(
+      /\bmarkers?\b|\bmkrs?\b|\b[srp]?ms?\b|\bslm\b|\bbor\b|\bbeg(inning)? of (rnd|round)\b|\b(?:marked|cent(?:re|er)) (?:sts?|stitch)\b/i.test(
         rest.replace(/\b\d+([.,]\d+)? ?m\b/gi, ''),
       )
     )

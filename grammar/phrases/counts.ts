@@ -81,6 +81,8 @@ export class Counts extends Base {
     if (this.at(1, W.St, W.Rem, W.Inc, W.Dec, W.Row, W.Round, W.Ridge, W.Unworked, W.InAll, W.Each, W.Holder)) return true;
     if (this.at(1, W.More, Name, Stitch)) return this.at(2, W.St);
     if (this.at(1, Word)) return this.at(2, W.St) || /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) || this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) || (this.at(0, W.And, W.End) && this.inScope) || (/^(have|has|been|were|are|is)$/.test(this.image(1)) && this.at(2, W.Inc, W.Dec, Word)) || (this.at(0, Word, W.Needle) && this.inScope);
+    // "7 sts in each wing"
+    if (this.at(1, W.In) && this.at(2, W.Each)) return this.at(0, W.St) && this.at(3, Word, Name, W.Edge);
     if (this.at(1, W.On, W.For, W.Between, W.At, W.Past)) return this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each, W.Inc, W.Dec, W.Holder) && !(this.at(1, W.For) && this.at(2, CountToken));
     if (this.at(1, W.Needle, W.Marker, W.Edge, W.Other, W.Of, W.Gap, W.Centre, W.Last, W.Next, W.Rs, W.Ws, W.These, CountToken, W.Patt, W.All)) return this.inScope;
     if (this.at(1, W.And)) return this.inScope && this.at(2, Word, W.Ws, W.Each);
@@ -114,7 +116,7 @@ export class Counts extends Base {
           else if (this.at(0, W.Dec)) what = 'decreased';
           else if (this.at(0, W.Row, W.Round, W.Ridge) && !this.inScope && what === 'total' && !/st/.test(this.words(number.startOffset, from))) what = 'rows';
           else if (this.at(0, W.Unworked)) what = 'left';
-          else if (this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) && !this.inScope) {
+          else if ((this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) || (this.at(0, W.In) && this.at(1, W.Each))) && !this.inScope) {
             this.inScope = true;
             scopeStart = from;
           }

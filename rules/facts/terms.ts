@@ -30,6 +30,7 @@ const capitals = new Set(['bo', 'cc', 'co', 'lh', 'mc', 'rh', 'rs', 'ws']);
 /** Words of plain English that also begin a stitch written out: "knit 2 together". They need no explanation. */
 const plainWords: ReadonlySet<string> = new Set(
   [
+    'pick pass insert lift bring take place return move drop catch wrap put draw using working make',
     ...lexicon.map((entry) => entry.words),
     ...standardAbbreviations.map((one) => one.meaning),
     ...fabrics.flatMap((fabric) => fabric.spellings),

@@ -411,8 +411,10 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
   if (play.depth > 8) return;
   play.depth += 1;
   const before = play.hands.map((hand) => live(hand.needles));
-  if (does.type === 'repeatRows' || (does.type === 'refer' && does.to === 'row')) {
-    const named: RowsNamed = does.type === 'repeatRows' ? does.rows : { kind: 'numbers', count: null, numbers: does.rows, name: null, of: does.name, mark: null, toMark: null };
+  // "Rnds 1–5: As Head": the rounds of those numbers.
+  const ofPiece = does.type === 'refer' && does.to === 'piece' && does.name !== null && does.rows.length === 0 && does.until === null && does.from === undefined && label !== null && label.name === null && label.numbers.length > 0;
+  if (does.type === 'repeatRows' || (does.type === 'refer' && (does.to === 'row' || ofPiece))) {
+    const named: RowsNamed = does.type === 'repeatRows' ? does.rows : ofPiece ? { kind: 'numbers', count: null, numbers: label.numbers, name: null, of: does.name, mark: null, toMark: null } : { kind: 'numbers', count: null, numbers: does.rows, name: null, of: does.name, mark: null, toMark: null };
     const found = rowsNamed(play, named, handOf(play, sizes[0] as number), sizes[0] as number);
     if (found === null || found.missing !== null || found.list.length === 0) {
       for (const size of sizes) {

@@ -2,6 +2,7 @@
 import type { Met } from './book.ts';
 import { sizeValue } from '../../grammar/count.ts';
 import type { Stated, Statement } from '../../grammar/tree.ts';
+import { headBorder } from './edgings.ts';
 import { live, setLive } from './needles.ts';
 import { copyHand, handOf, type Hand, met, type Play, tryOut } from './play.ts';
 import { playFrom } from './statements.ts';
@@ -136,6 +137,9 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
     return;
   }
   if (have === value) return;
+  // "6 edging sts": those of the edging, beside the stitches that wait.
+  const border = headBorder(needles) || (needles.right.marks.find((mark) => mark.kind === 'border')?.at ?? 0);
+  if (border > 0 && have - border === value) return;
   const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
   const place = `${stated.span.start}|${size}`;
   const decision = play.decided.get(place);
