@@ -7,7 +7,7 @@ import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { joinBelow } from './edgings.ts';
 import { testsFor } from './goals.ts';
 import { type Held, heldSet } from './holders.ts';
-import { beginRow, borderOf, leave, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
+import { beginRow, borderOf, leave, leaveFirst, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
 import type { ObservationKind } from './replay.ts';
 import { gapsAhead, justTurned, shortOf, workShort } from './short-rows.ts';
 
@@ -239,7 +239,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
       return token(hands, use.takes, use.makes, step.span);
     }
     case 'repeat':
-      return step.form === 'run' ? workRun(hands, step) : workRepeat(hands, step);
+      return plainRun(step) ? workRun(hands, step) : workRepeat(hands, step.form === 'run' ? { ...step, form: 'list', repeats: 'all' } : step);
     case 'turn':
       return workTurn(hands, step);
     case 'marker':
@@ -390,6 +390,7 @@ function workOne(hands: Hands, step: Work): Trouble | null {
     noteSlips(hands, use);
     return null;
   }
+  beginRow(hands.needles);
   const { left } = hands.needles;
   const times = use.times ?? 1;
   if (times > 1 && left.marks.some((mark) => mark.kind !== 'gap' && mark.at < left.n && mark.at > left.n - use.takes)) {
@@ -411,7 +412,9 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
   const { left } = hands.needles;
   const ahead = [...left.marks].reverse();
   if (extent.place === 'marker') {
-    const markers = ahead.filter((mark) => mark.kind !== 'gap');
+    // At the head of a round the marker of its beginning is not one to go to.
+    const head = hands.needles.mode === 'round' && hands.needles.right.n === 0 ? left.n : -1;
+    const markers = ahead.filter((mark) => mark.kind !== 'gap' && mark.at !== head);
     const named = extent.name === undefined ? [] : markers.filter((mark) => mark.name !== null && (mark.name === extent.name || extent.name?.includes(mark.name)));
     if (extent.which === 'beginning') {
       const bor = markers.find((mark) => mark.kind === 'bor' || mark.name === 'BOR');
@@ -420,8 +423,8 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     const list = named.length > 0 ? named : markers;
     // At a marker that the last run went up to, "to m" means the next one; else it is reached with no stitch.
     const open = list.filter((mark) => mark.at < left.n || (mark.at === left.n && mark !== hands.reached));
-    // "sm, m1L, k to second marker": the markers are counted from the beginning of the row.
-    const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
+    // "sm, m1L, k to second marker": the markers are counted from the beginning of the row; one that marks the beginning itself is not among them.
+    const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && mark.at > 0 && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
     const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : open[0];
     if (which) {
       if (extent.side === 'at') hands.reached = which;
@@ -496,6 +499,14 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
     default:
       return stopped('unread', span);
   }
+}
+
+const plainVerbs = new Set(['k', 'p', 'sl', 'work']);
+
+/** A run of knits, purls or of the fabric: every stitch makes one. "K2tog across" is a repeat. */
+export function plainRun(step: Repeat): boolean {
+  const [child] = step.children;
+  return step.form === 'run' && !(child?.type === 'work' && !plainVerbs.has(child.stitch));
 }
 
 function workRun(hands: Hands, step: Repeat): Trouble | null {
@@ -802,10 +813,13 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const apart = step.loopCounted === true ? false : hands.choice.loop === 'apart';
   const takes = apart ? n + 1 : n;
   const have = needles.left.n - hands.base;
-  if (have < n) return stopped('tooFew', step.span, { left: have, wanted: n });
-  leave(needles, n);
+  // "K to 4 sts before end of rnd, BO 8 sts": the bind-off goes on over the first stitches of the next round.
+  const beyond = needles.mode === 'round' && !needles.suspended && hands.base === 0 && have > 0 ? n - have : 0;
+  if (have < n && (beyond > have + 1 || beyond > needles.right.n || beyond === 0)) return stopped('tooFew', step.span, { left: have, wanted: n });
+  if (beyond > 0) leaveFirst(needles, beyond);
+  leave(needles, Math.min(n, have));
   hands.off += n;
-  hands.taken += n;
+  hands.taken += Math.min(n, have);
   if (takes > n && needles.left.n > hands.base) {
     workPlain(needles, 1);
     hands.taken += 1;
@@ -892,6 +906,8 @@ function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   if (step.count !== null && n === null) return null;
   const set = heldSet(hands.held, step.name, n);
   const count = n ?? set?.n ?? null;
+  // "Remove waste yarn" from an edge that nothing was promised to come back from: only the yarn goes.
+  if (count === null && step.name === 'provisional' && !step.worked && hands.held.every((held) => held.used)) return null;
   if (count === null) return stopped('unread', step.span);
   if (set !== null && set.sure === false) needles.sure = false;
   else if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
@@ -1057,6 +1073,8 @@ export function unfinished(hands: Hands): number {
   const { needles } = hands;
   // A pass between the turns of a round may end anywhere; the next round asks where it stands.
   if (needles.suspended) return 0;
+  // "…, k82 back sts, pm for BOR and join": all were worked before they came round.
+  if (!needles.begun && needles.mode === 'round' && needles.right.n === 0 && hands.made > 0 && hands.made >= needles.left.n) return 0;
   if (hands.turned || needles.parts.length > 0 || (!needles.begun && hands.made === 0)) return 0;
   return needles.left.n - borderOf(needles);
 }
