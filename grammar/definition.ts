@@ -58,6 +58,8 @@ export function readDefinition(term: string, meaning: string, vocabulary: Vocabu
     .replace(/\s+/g, ' ')
     .replace(/^[\s=:–—-]+/, '')
     .replace(/[\s.;]+$/, '')
+    // "slip slip knit": the three moves of its name
+    .replace(/\bslip (?=(?:slip|knit|purl)\b)/g, 'slip, ')
     .trim();
   const { net, rest } = declared(text);
   for (const part of wordings(rest)) {

@@ -4,14 +4,19 @@
  */
 
 /** Words that leaflets shorten and print with a stop. */
-const shortened = new Set('alt approx beg cont dec foll inc in ins k p patt pat rep rem rnd rnds sl st sts tog tbl psso pwise kwise yfwd yrn won wl fwd bk no nos cm cms mm oz ozs yd yds m c f b t r l tw cr w con incl opp meas mult cn g'.split(' '));
+const shortened = new Set(
+  'alt approx beg cont dec foll inc in ins k p patt pat rep rem rnd rnds sl st sts tog tbl psso pwise kwise yfwd yrn won wl fwd bk no nos cm cms mm oz ozs yd yds m c f b t r l tw cr w con incl opp meas mult cn g'.split(
+    ' ',
+  ),
+);
 /** Those that never end a sentence: an order, a number or a describing word must follow. */
 const leading = new Set('alt approx beg cont dec foll inc rep no nos k p sl m c tw cr'.split(' '));
 const orders = new Set(['rep', 'beg', 'foll']);
 
 const stop = /([A-Za-z]+)\.(?=(\s{0,3})(\S?))/g;
 /** Whether the passage is printed in that manner at all. */
-const dotted = /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d)/;
+const dotted =
+  /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d)/;
 
 /** The same text, as long as before, with a blank for every full stop that only shortens a word. */
 export function withoutShorteningStops(text: string): string {

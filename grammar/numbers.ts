@@ -86,8 +86,8 @@ interface Tail {
 /** "(6, –, 8)" at `index`; the cells may carry "times" or an ordinal ending. Null when anything else stands inside. */
 function tailAt(text: string, index: number): Tail | null {
   const open = text[index];
-  if (open !== '(' && open !== '[') return null;
-  const close = open === '(' ? ')' : ']';
+  if (open !== '(' && open !== '[' && open !== '{') return null;
+  const close = open === '(' ? ')' : open === '[' ? ']' : '}';
   const values: (number | null)[] = [];
   let kind: NumberKind | null = null;
   let at = skip(text, index + 1);
@@ -163,6 +163,25 @@ function spacedTail(text: string, index: number, sizes: number | null): Tail | n
   return found !== null && values.length === sizes - 1 ? { values, kind: 'number', end: match.lastIndex } : null;
 }
 
+/** "(60) 66 (72) 78": sizes by turns, the first in a bracket. */
+function bracketFirst(text: string, index: number, sizes: number | null): NumberMatch | null {
+  if (sizes === null || sizes < 3) return null;
+  const head = tailAt(text, index);
+  if (head === null || head.values.length !== 1) return null;
+  const cell = cellAt(text, skip(text, head.end));
+  if (cell === null || (cell.kind !== 'number' && cell.kind !== 'ordinal')) return null;
+  const rest = byTurns(text, cell, sizes - 1) ?? lastTurn(text, cell, sizes - 1);
+  if (rest === null) return null;
+  return { values: [head.values[0] ?? null, ...rest.values], kind: rest.kind ?? head.kind ?? 'number', length: rest.end - index, tail: true };
+}
+
+/** "66 (72)" behind a first size in a bracket. */
+function lastTurn(text: string, first: Cell, sizes: number): Tail | null {
+  if (sizes !== 2) return null;
+  const tail = tailAt(text, skip(text, first.end));
+  return tail === null || tail.values.length !== 1 ? null : { values: [first.value, tail.values[0] ?? null], kind: tail.kind, end: tail.end };
+}
+
 /** "(100-104-110)(84-88-92)": every size stands in a bracket, and there are as many numbers as sizes. */
 function wholeInBrackets(text: string, index: number, sizes: number | null): NumberMatch | null {
   if (sizes === null || sizes < 3) return null;
@@ -213,7 +232,7 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     const tail = tailAt(text, after);
     if (tail === null || (tail.values.length < 2 && sizes !== 2) || (sizes !== null && sizes !== 2 && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))) return null;
     first = { value: null, kind: tail.kind ?? 'number', end: index + 1 };
-  } else if (text[index] === '(' || text[index] === '[') return wholeInBrackets(text, index, sizes);
+  } else if (text[index] === '(' || text[index] === '[') return bracketFirst(text, index, sizes) ?? wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);
   if (first === null) return null;
   if (sizes !== null && sizes > 2 && first.kind !== 'times') {
@@ -239,7 +258,7 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     // "15 (15) sts" in three sizes is a list that breaks off: a rule says so.
     const broken = /\s*(?:sts?|stitch(?:es)?|times|more times|rows?|rnds?|rounds?)\b/iy;
     broken.lastIndex = tail.end;
-    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(sizes !== null && sizes > 2 && tail.kind === 'number' && broken.test(text)) && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end + 1] === '(')) break;
+    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(sizes !== null && sizes > 2 && tail.kind === 'number' && broken.test(text)) && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end] === '{' || /[([{]/.test(text[tail.end + 1] ?? ''))) break;
     // "[…] 8 (8: 9) times": never read past the number of sizes when the list is already whole.
     if (sizes !== null && values.length === sizes) break;
     values.push(...tail.values);

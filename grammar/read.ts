@@ -10,7 +10,7 @@ import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
 import { onThisRow, shapedRow, together } from './shaped-rows.ts';
 import { sentencesOf } from './sentences.ts';
-import { SlipStitch, Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
+import { SlipStitch, Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Name, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
 import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
 import { countsTold, exception, needless } from './told-counts.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -395,6 +395,19 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       const title: Declare = { type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span };
       out.push(title);
       return;
+    }
+    // "**Cuff** CO 56 sts": a heading in bold that runs into its first order
+    if (emphasised(first) && isA(first, Word, Name) && !ordersAt(first)) {
+      let end = at + 1;
+      while (end < to && end < at + 5 && emphasised(tokens[end])) end += 1;
+      const begins = isA(tokens[end], Colon, FullStop, Dash) ? end + 1 : end;
+      if (begins < to && !emphasised(tokens[end]) && ordersAt(tokens[begins]) && !tokens.slice(at, end).some((token) => isA(token, CountToken, Stitch, W.Row, W.Round))) {
+        flush();
+        const span = { start: base + (first as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
+        out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
+        readSentence(begins, to, -1);
+        return;
+      }
     }
     const declared = declaration(tokens, at, to, text, base);
     if (declared !== null) {

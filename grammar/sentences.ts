@@ -90,7 +90,8 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       // "st.st", "k.1": no space, no end.
       if (gap === '' && !isA(next, Close)) continue;
       const letter = text[next.startOffset] ?? '';
-      if (/\p{Ll}/u.test(letter) && !/\n\s*\n/.test(gap) && !/^[kp]\d/.test(text.slice(next.startOffset, next.startOffset + 2))) continue;
+      // In small letters a sentence begins on a new line, or with a word of shorthand: "turn. sl1, p27, turn".
+      if (/\p{Ll}/u.test(letter) && !/\n/.test(gap) && !/^(?:[kpr]\d|sl ?\d|(?:rep|work|join|turn|graft|then|next)\b)/.test(text.slice(next.startOffset, next.startOffset + 6))) continue;
       if (isA(next, W.Rep) && isA(tokens[index + 2], W.From, W.Between, Mark) && (starOpen(tokens, from, index) || starShut(tokens, from, index))) continue;
     }
     ranges.push({ from, to: index + 1 });

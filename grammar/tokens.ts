@@ -107,6 +107,10 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     const end = offset + known.length;
     for (let at = offset + 1; at < end; at += 1) if (colours.words.has(at)) known = matchAt(text.slice(0, at), offset, vocabulary, sizes);
   }
+  if (known?.meaning.is === 'stitch' && text.slice(offset, offset + 3) === 'm. ' && ((known.n?.[0] ?? 0) > 2 || /^\s?sts?\b/.test(text.slice(offset + known.length, offset + known.length + 4)))) {
+    // "removing m. 56 sts": the sentence ends behind the marker; nobody makes 56.
+    known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
+  }
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
@@ -137,6 +141,8 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     if (place !== null) return make(word[0].length, Ordinal, { values: [place] });
     // "SR3": the letters of a short row stand close to its number.
     if (/^srs?$/i.test(word[0])) return make(word[0].length, W.Row);
+    // "r3:", "rep r1–2", "k 60 r": rows in terse shorthand
+    if (/^r$/i.test(word[0]) && (/^\d/.test(text.slice(offset + 1)) || /\d[)\]]?\s$/.test(text.slice(Math.max(0, offset - 3), offset)))) return make(1, W.Row);
     return make(word[0].length, Word);
   }
   const type = punctuation.get(text[offset] ?? '');

@@ -480,6 +480,8 @@ export interface EdgeRows extends Base {
   readonly type: 'edgeRows';
   /** "Cast on 5 sts at end of next 2 rows": when the row is done, not before it. */
   readonly atEnd?: boolean;
+  /** "at each neck edge": at both of them, one on each side of the gap. */
+  readonly each?: boolean;
   readonly change: 'bindOff' | 'castOn';
   readonly parts: readonly { readonly count: Count; readonly rows: readonly Segment[]; readonly span: Span }[];
   readonly edge: string | null;

@@ -38,7 +38,7 @@ export class Extents extends Counts {
       if (this.at(2, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within)) return true;
       if (this.at(2, W.There)) return this.at(3, CountToken);
       if (this.at(2, W.All)) return true;
-      if (this.at(2, CountToken)) return this.at(3, W.St);
+      if (this.at(2, CountToken)) return this.at(3, W.St) || (this.at(3, W.Before, W.Past) && (this.anchorAhead(4) >= 0 || /^(?:instep|heel|sole|gusset|flap|thumb)$/.test(this.image(4))));
       if (this.at(2, W.St)) return this.at(3, W.Before) && this.anchorAhead(4) >= 0;
       return this.anchorAhead(2) >= 0;
     }

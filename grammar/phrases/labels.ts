@@ -246,7 +246,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
   }
   if (isA(tokens[at], Other) && /[|>]/.test(tokens[at]?.image ?? '')) at += 1;
   // Without a colon or bold type a sentence such as "Row 5 is the last." is no label.
-  if (!ended && !emphasised && !(strong && at < tokens.length && (isA(tokens[at], Stitch, W.Work) || tokens[at]?.image === '*')) && !(next !== null && isA(tokens[at], Stitch, W.Work))) return null;
+  if (!ended && !emphasised && !(strong && at < tokens.length && opensWork(tokens, at)) && !(next !== null && opensWork(tokens, at))) return null;
   if (next === null && numbers.length === 0 && !ended && !emphasised) return null;
   return {
     label: {
@@ -258,3 +258,12 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
   };
 }
 
+/** Whether the words at `at` work a row, so that the label before them needs no colon: "Row 2 P2, …", "Next row Cast off 4 sts, …". */
+function opensWork(tokens: readonly KnitToken[], at: number): boolean {
+  const token = tokens[at];
+  if (isA(token, Stitch, W.Work) || token?.image === '*') return true;
+  if (isA(token, W.BindOff, W.CastOn, W.Inc, W.Dec)) return isA(tokens[at + 1], CountToken);
+  if (isA(token, W.Patt, W.Rib)) return isA(tokens[at + 1], CountToken, W.To);
+  if (isA(token, W.As)) return isA(tokens[at + 1], ...rowWords, Ordinal);
+  return isA(token, Open) && token?.payload?.holds === 'group';
+}

@@ -105,13 +105,20 @@ export class Needles extends Runs {
   protected arrangeAhead(): boolean {
     const name = this.needleName();
     if (name > 0) return this.arrangesAfter(name + 1);
-    if (this.at(1, W.Place)) return !/^(slide|set aside)/.test(this.image(1)) && this.onNeedle();
+    if (this.at(1, W.Place) && !this.ontoTwoAhead()) return !/^(slide|set aside)/.test(this.image(1)) && this.onNeedle();
+    if (this.ontoTwoAhead()) return true;
     if (!this.at(1, Word, W.Place) || !spread.test(this.image(1))) return false;
     for (let ahead = 2; ahead < 20; ahead += 1) {
       if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, FullStop, Semicolon)) return false;
       if (this.at(ahead, W.Needle) || numbered.test(this.image(ahead)) || (/^n$/.test(this.image(ahead)) && this.at(ahead + 1, CountToken))) return !this.at(1, W.Place) || this.at(ahead - 1, W.Each, Word);
     }
     return false;
+  }
+
+  /** "slip first 8 sts to one needle and the other 8 sts to a second needle". */
+  private ontoTwoAhead(): boolean {
+    if (!this.at(1, Word, W.Place, Stitch)) return false;
+    return /^(?:slip|sl|place|put|transfer|arrange)\s+(?:the\s+)?(?:first\s+|next\s+)?[\d ([\]),:/–-]+\s*(?:sts|stitches)\s+(?:on|onto|to)\s+(?:one|a|another|the first|first)\s+(?:dpn|needle)s?,?\s+and\s+(?:the\s+)?(?:other|next|remaining|rem|last|second)\b[^.;]*\bneedle/i.test(this.text.slice(this.from(), this.from() + 160));
   }
 
   /** "place first 30 sts on needle 1". */
@@ -127,6 +134,8 @@ export class Needles extends Runs {
     const start = this.from();
     const found: { name: string | null; count: Count }[] = [];
     const state: { needles: Count | null; perNeedle: Count | null; name: string | null; depth: number; pending: Count | null } = { needles: null, perNeedle: null, name: null, depth: 0, pending: null };
+    const two = { both: false };
+    this.ACTION(() => { two.both = this.ontoTwoAhead(); });
     this.CONSUME(Any);
     this.ACTION(() => { if (numbered.test(this.image(0))) state.name = `needle ${numbered.exec(this.image(0))?.[1]}`; });
     this.MANY({
@@ -147,7 +156,8 @@ export class Needles extends Runs {
           else if (this.at(0, CountToken)) {
             const count = this.countOf(token);
             const each = /^(?:\s*(?:sts?|stitches|loops))?\s*(?:per|on each|each|to each|on every)\b/i.test(this.text.slice(token.startOffset + token.image.length));
-            if (each) state.perNeedle = count;
+            if (two.both) found.push({ name: null, count });
+            else if (each) state.perNeedle = count;
             else if (state.name !== null) { found.push({ name: state.name, count }); state.name = null; }
             else if (state.depth > 0 || this.at(1, Dash) || /^[([]?\d+(?:[-–/]\d+)+/.test(token.image)) found.push({ name: null, count });
             else state.pending = count;
@@ -217,6 +227,26 @@ export class Needles extends Runs {
       },
     });
     return this.ACTION(() => ({ type: 'only', which: state.which, count: state.count, span: this.span(start) }));
+  });
+
+  /** "Back to working in the rnd over all 56 sts", "Continue in the round over all sts", "Begin working in the round again". */
+  protected roundAgainAhead(): boolean {
+    if (!this.at(1, Word, W.Work, W.Cont, W.Beg, W.Return)) return false;
+    const words = (this.text.slice(this.from(), this.from() + 120).split(/[.;:]/)[0] ?? '').replace(/\s+/g, ' ');
+    const begins = /^(?:now |then )?(?:(?:go(?:ing)? |and )?back to|return(?:ing)? to|resum\w+|begin(?:ning)?|start(?:ing)?|cont(?:inue|inuing)?|work(?:ing)?|work now continues|knitting continues) ?(?:to )?(?:now )?(?:continues? )?(?:work(?:ing)? |knit(?:ting)? )?(?:again )?(?:in (?:the )?(?:rounds?|rnds?))\b/i.test(words);
+    if (!begins || /\b(?:until|for \d|k\d|p\d|as follows|rib|patt|st st|stitch pattern)\b/i.test(words)) return false;
+    return /\b(?:over|on|across) (?:all|both)\b|\bagain\b|^(?:go(?:ing)? |and )?back|^return|^resum/i.test(words);
+  }
+
+  roundAgain = this.RULE('roundAgain', (): Join => {
+    const start = this.from();
+    const state: { count: Count | null } = { count: null };
+    this.CONSUME(Any);
+    this.MANY({
+      GATE: () => !this.separator() && !this.at(1, Colon, Dash),
+      DEF: () => { const token = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken) && this.at(1, W.St)) state.count ??= this.countOf(token); }); },
+    });
+    return this.ACTION((): Join => ({ type: 'join', what: 'resumeRound', count: state.count, side: null, loses: 0, span: this.span(start) }));
   });
 
   /** "Shift BOR 1 st to the left", "move the BOR marker 2 sts to the right". */

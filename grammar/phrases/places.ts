@@ -179,6 +179,8 @@ export class Places extends PickingUp {
       if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle)))) return false;
       if (this.at(ahead, W.St, W.Rem, W.Centre, W.Across) || /^(them|those)$/.test(this.image(ahead)) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
       if (this.at(ahead, W.Holder)) return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
+      // "Leave the sts on the needle": they stay where they are
+      if (this.at(1, W.Leaving) && this.image(1) === 'leave' && this.at(ahead, W.On) && this.at(ahead + 1, W.Needle) && /^(?:the )?needles?$/.test(this.image(ahead + 1)) && !this.at(ahead - 1, W.Rem) && (ahead === from + 1 || this.at(ahead - 2, W.These, W.All))) return false;
       if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
       if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
     }
@@ -192,15 +194,17 @@ export class Places extends PickingUp {
     let which: Hold['which'] = 'next';
     const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
     // "leave sts on holder": all there are
-    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if (head.tokenType === W.Leaving && this.at(1, W.St)) which = 'these'; if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these'; });
+    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if ((head.tokenType === W.Leaving || head.tokenType === W.Place) && this.at(1, W.St) && this.at(2, W.On, W.Holder, W.And)) which = 'these'; if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these'; });
     this.MANY({
       GATE: () => !this.at(1, W.Holder) && !(this.at(0, W.Holder)) && !this.separator(),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
           if (this.at(0, CountToken) && state.count === null) state.count = token;
-          else if (this.at(0, W.Rem)) which = 'remaining';
-          else if (this.at(0, W.Centre)) which = 'centre';
+          else if (this.at(0, W.Rem)) {
+            // "52 left sleeve sts": which sleeve, not what is left
+            if (this.image(0) !== 'left' || !this.at(1, Word, Name)) which = 'remaining';
+          } else if (this.at(0, W.Centre)) which = 'centre';
           else if (this.at(0, W.Other)) which = 'other';
           else if (this.at(0, W.These, W.Across, W.All) || /^(them|just)$/.test(this.image(0))) which = 'these';
           else if (this.at(0, W.First)) which = which === 'last' ? 'firstAndLast' : 'first';

@@ -337,7 +337,7 @@ export class Repeats extends Charts {
     if (this.at(at, W.To, W.Until)) {
       if (this.at(at + 1, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within, W.All)) return true;
       if (this.at(at + 1, W.There)) return this.at(at + 2, CountToken);
-      if (this.at(at + 1, CountToken)) return this.at(at + 2, W.St) || (this.at(at + 2, W.Before, W.Past) && (this.at(at + 3, W.Marker, W.Bor, W.Gap) || this.at(at + 4, W.Marker, W.Bor, W.Gap))) || (this.at(at + 2, W.Edge, Word) && this.at(at + 3, W.St));
+      if (this.at(at + 1, CountToken)) return this.at(at + 2, W.St) || (this.at(at + 2, W.Before, W.Past) && (this.at(at + 3, W.Marker, W.Bor, W.Gap) || /^(?:instep|heel|sole|gusset|flap|thumb)$/.test(this.image(at + 3)) || this.at(at + 4, W.Marker, W.Bor, W.Gap))) || (this.at(at + 2, W.Edge, Word) && this.at(at + 3, W.St));
       if (this.at(at + 1, W.St) && this.at(at + 2, W.Before)) return true;
       for (let ahead = at + 1; ahead < at + 5; ahead += 1) {
         if (this.at(ahead, W.Marker, W.Bor, W.Gap, W.Wrapped, W.Double, W.Twin, W.Pin, W.Centre) || /^(yos?|corners?)$/.test(this.image(ahead))) return true;

@@ -50,6 +50,7 @@ export class InRow extends Needles {
       { GATE: () => this.needlePartAhead(), ALT: () => this.SUBRULE(this.needlePart) },
       { GATE: () => this.arrangeAhead(), ALT: () => this.SUBRULE(this.arrangeStep) },
       { GATE: () => this.slipJoinAhead(), ALT: () => this.SUBRULE(this.slipJoin) },
+      { GATE: () => this.roundAgainAhead(), ALT: () => this.SUBRULE(this.roundAgain) },
       { GATE: () => this.onlyAhead(), ALT: () => this.SUBRULE(this.onlyStep) },
       { GATE: () => this.moveMarkerAhead(), ALT: () => this.SUBRULE(this.moveMarkerStep) },
       { GATE: () => this.tieAhead(), ALT: () => this.SUBRULE(this.tiedWork) },
@@ -122,7 +123,7 @@ export class InRow extends Needles {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash, Equals)),
+      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp, W.Graft)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash, Equals)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(() => {
@@ -148,7 +149,7 @@ export class InRow extends Needles {
       const token = this.LA(back) as KnitToken;
       if (token?.startOffset === undefined || !(token.startOffset >= start)) break;
       if (this.at(back, Stitch)) return true;
-      if (this.at(back, CountToken) && this.at(back + 1, W.St)) return true;
+      if (this.at(back, CountToken) && this.at(back + 1, W.St, W.Before, W.Past)) return true;
       if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep)) return true;
       // "Slip the pad in": no stitch is slipped.
       if (token.startOffset === start && /^slip$/.test(this.image(back)) && !/\b(?:sts?|stitch(?:es)?|marker|m|needle|yarn|loops?|yo|wyi[fb]|purlwise|knitwise)\b/i.test(this.text.slice(start, this.LA(0).startOffset + this.LA(0).image.length))) return false;

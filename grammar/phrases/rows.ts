@@ -44,7 +44,7 @@ export class Rows extends RowRepeats {
       }
       return false;
     }
-    if (this.at(ahead, CountToken)) return (this.at(ahead + 1, W.Ridge) || this.at(ahead + 1, ...rowWords)) && this.at(ahead + 2, Fabric, W.Straight, W.Rib, W.Patt, W.In);
+    if (this.at(ahead, CountToken)) return (this.at(ahead + 1, W.Ridge) || this.at(ahead + 1, ...rowWords)) && (this.at(ahead + 2, Fabric, W.Straight, W.Rib, W.Patt, W.In) || (this.at(ahead + 2, W.Of) && this.at(ahead + 3, Open) && this.payload(ahead + 3)?.holds === 'group'));
     return false;
   }
 
@@ -143,6 +143,8 @@ export class Rows extends RowRepeats {
     this.MANY({ GATE: () => !this.at(1, ...rowWords, W.Ridge) && !this.separator(), DEF: () => { const word = this.CONSUME2(Any) as KnitToken; this.ACTION(() => { if (this.at(0, Fabric)) state.fabric = word.payload?.fabric ?? null; }); } });
     this.CONSUME3(Any);
     this.ACTION(() => { if (this.at(0, W.Round)) state.unit = 'round'; if (this.at(0, W.Ridge)) state.ridges = true; });
+    // "15 rounds of (k1, p1)"
+    this.option(41, { GATE: () => this.at(1, W.Of) && this.at(2, Open) && this.payload(2)?.holds === 'group', DEF: () => { this.consume(41, Any); this.consume(42, Any); this.many(41, { GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset), DEF: () => this.consume(43, Any) }); this.consume(44, Close); this.ACTION(() => { state.fabric ??= 'patt'; }); } });
     this.MANY1({
       GATE: () => this.plainTailAhead(),
       DEF: () => {

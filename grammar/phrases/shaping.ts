@@ -76,7 +76,7 @@ export class Shaping extends InRow {
       },
     });
     // "every 2 cm 5 times"
-    this.OPTION({ GATE: () => state.every && this.at(1, W.Cm, W.Inch, W.In), DEF: () => { this.CONSUME1(Any); this.ACTION(() => { draft.measure = state.numbers.at(-1)?.payload?.values ?? [1]; }); } });
+    this.OPTION({ GATE: () => state.every && (this.at(1, W.Cm, W.Inch) || (this.at(1, W.In) && this.at(0, CountToken))), DEF: () => { this.CONSUME1(Any); this.ACTION(() => { draft.measure = state.numbers.at(-1)?.payload?.values ?? [1]; }); } });
     // "every 4th and 6th row alternately"
     this.OPTION3({ GATE: () => this.at(1, W.Alt) && this.image(1) === 'alternately', DEF: () => { this.CONSUME4(Any); this.ACTION(() => { draft.kind = 'alternately'; }); } });
     this.OPTION1({
@@ -127,7 +127,18 @@ export class Shaping extends InRow {
     });
   });
 
+  /** Tokens of "in this way," before "until"; 0 when none stand here. */
+  private manner(): number {
+    let ahead = 1;
+    while (ahead < 7 && (this.at(ahead, W.In, W.These, W.Same, W.As, W.Set, W.Before) || /^(?:this|way|manner|fashion)$/.test(this.image(ahead)))) ahead += 1;
+    if (ahead > 1 && this.at(ahead, Comma)) ahead += 1;
+    return ahead > 1 && this.at(ahead, W.Until) ? ahead - 1 : 0;
+  }
+
   private scheduleCountAhead(): boolean {
+    const way = this.manner();
+    if (way > 0) return this.at(way + 2, CountToken) && this.at(way + 3, W.St, W.Rem);
+    if (this.at(1, Comma) && this.at(2, W.Until) && this.at(3, CountToken)) return this.at(4, W.St, W.Rem);
     if (this.at(1, W.Until)) return this.at(2, CountToken) ? this.at(3, W.St, W.Rem) || (this.at(3, Word) && this.at(4, W.St)) : this.at(2, W.There) && this.at(3, CountToken);
     if (this.at(1, W.To)) return this.at(2, CountToken) && (this.at(3, W.St, Comma, Semicolon) || this.separator(3));
     // ", reducing to 40 sts"
@@ -182,6 +193,8 @@ export class Shaping extends InRow {
   protected shapeAhead(): boolean {
     const skipped = this.placeBefore() || this.scheduleBefore();
     if (skipped > 0) return this.at(skipped + 1, W.Inc, W.Dec) && this.at(skipped + 2, CountToken);
+    // "Cont to dec 2 sts at the centre of every RS row"
+    if (this.at(1, W.Cont)) return (this.at(2, W.To) ? this.at(3, W.Inc, W.Dec) && this.at(4, CountToken) : this.at(2, W.Inc, W.Dec) && this.at(3, CountToken)) && this.within(4, 12, W.Every, W.Each, W.Alt);
     if (!this.at(1, W.Inc, W.Dec)) return false;
     if (this.at(2, CountToken)) {
       let ahead = 3;
@@ -204,7 +217,7 @@ export class Shaping extends InRow {
     this.OPTION1({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME1(Any) });
     const from = this.ACTION(() => this.from());
     this.MANY({
-      GATE: () => (!this.segmentAhead(1) || (this.at(1, W.Ending) && this.at(0, W.Each))) && (this.at(1, W.At, W.Each, W.End, W.Beg, W.Edge, W.Of, W.On, W.Marker, W.And, W.In, W.Work, W.Needle, W.Same, W.Before, W.Past, W.Centre, W.These, W.Other, W.Rs, W.Ws, W.Row, W.Round) || (this.at(1, W.Ending) && this.at(0, W.Each)) || this.at(1, Word)),
+      GATE: () => (!this.segmentAhead(1) || (this.at(1, W.Ending) && this.at(0, W.Each))) && (this.at(1, W.At, W.Each, W.End, W.Beg, W.Edge, W.Of, W.On, W.Marker, W.And, W.In, W.Work, W.Needle, W.Same, W.Before, W.Past, W.Centre, W.These, W.Other, W.Rs, W.Ws, W.Row, W.Round) || (this.at(1, CountToken) && this.at(0, W.Centre) && this.at(2, W.St)) || (this.at(1, W.St) && (this.at(0, W.Centre) || this.at(-1, W.Centre))) || (this.at(1, W.Ending) && this.at(0, W.Each)) || this.at(1, Word)),
       DEF: () => this.CONSUME2(Any),
     });
     const to = this.ACTION(() => this.LA(0).startOffset + this.LA(0).image.length);
@@ -301,7 +314,7 @@ export class Shaping extends InRow {
     this.MANY3({ GATE: () => (this.at(1, Comma) && this.at(2, W.Work) && (this.at(3, Word) || this.at(3, W.To))) || (this.at(0, Comma) && this.at(1, W.Work)) || (this.at(0, W.Work) && this.at(1, Word, W.To)) || (this.at(0, Word) && this.at(1, W.St, W.Into, W.Patt)) || (this.at(0, W.St, W.To, W.Into) && this.at(1, W.Into, W.Patt, W.End)), DEF: () => this.CONSUME3(Any) });
     // ", patt to end": the rest of the same row
     this.OPTION5({ GATE: () => this.at(1, Comma) && this.at(2, W.Patt, W.Rib, W.Work, PlainStitch) && this.payload(2)?.values === undefined && this.at(3, W.To) && this.at(4, W.End), DEF: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.CONSUME8(Any); this.CONSUME9(Any); } });
-    return this.ACTION((): EdgeRows => ({ type: 'edgeRows', change: head.tokenType === W.CastOn ? 'castOn' : 'bindOff', parts, edge, ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}), stated: [], span: this.span(start) }));
+    return this.ACTION((): EdgeRows => ({ type: 'edgeRows', change: head.tokenType === W.CastOn ? 'castOn' : 'bindOff', parts, edge, ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}), ...(/\b(?:each|both) [a-z]+ edges?\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)) ? { each: true } : {}), stated: [], span: this.span(start) }));
   });
 
   private edgePartAhead(): boolean {

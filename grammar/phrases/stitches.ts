@@ -105,6 +105,8 @@ export class Stitches extends Places {
 
   protected stitchTailAhead(): boolean {
     if (this.at(1, W.St)) return true;
+    // "k 28 instep, pick up 15"
+    if (this.at(1, Word) && /^(?:instep|heel|sole|flap|thumb|gusset|sleeve|panel)$/.test(this.image(1)) && this.separator(2)) return true;
     if (this.at(1, Word, W.Other, W.Holder) && !this.knownVerb(1)) return this.at(2, W.St) || (this.at(2, Word) && this.at(3, W.St));
     return false;
   }

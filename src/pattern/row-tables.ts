@@ -23,8 +23,8 @@ interface Words {
   readonly sizes: readonly string[];
 }
 
-const unitHead = /^(rows?|rnds?|rounds?)(?: (?:no|number|#)?\.?)?$/i;
-const countHead = /^(?:sts?|stitches|stitch count|st count|count|total|sts after|total sts)\.?$/i;
+const unitHead = /^((?:(?:dec|inc|decrease|increase|shaping|raglan|crown) )?(?:rows?|rnds?|rounds?))(?: (?:no|number|#)?\.?)?$/i;
+const countHead = /^(?:sts?|stitches|stitch count|st count|count|total|(?:sts|stitches) (?:after|left|rem|remain|remaining|on needles?)|total sts)\.?$/i;
 const sideCell = /^(RS|WS|right side|wrong side)$/i;
 
 const words = (passage: Passage | undefined): string => (passage?.text ?? '').replace(/\s+/g, ' ').trim();
@@ -68,9 +68,18 @@ export function knittingRows(rows: readonly TableRow[], options: Words): Knittin
         stated = { type: 'stated', count: { type: 'count', values: number.values, span }, what: 'total', scope: null, span };
       }
     });
-    const told = heads.findIndex((head, index) => index > 0 && /^(?:instructions?|work|pattern|what to (?:do|knit)|how|stitches to work|directions?|text)\b/i.test(head));
+    const told = heads.findIndex(
+      (head, index) =>
+        index > 0 && /^(?:instructions?|work|pattern|what to (?:do|knit)|how|stitches to work|directions?|text)\b/i.test(head),
+    );
     const named = told > 0 ? row.cells[told] : undefined;
-    const body = named !== undefined && bodies.includes(named) ? named : bodies.reduce<Passage | null>((longest, cell) => (longest === null || words(cell).length > words(longest).length ? cell : longest), null);
+    const body =
+      named !== undefined && bodies.includes(named)
+        ? named
+        : bodies.reduce<Passage | null>(
+            (longest, cell) => (longest === null || words(cell).length > words(longest).length ? cell : longest),
+            null,
+          );
     if (body !== null && words(body) !== '') out.push({ label: { ...label, side, sideSpan }, body, stated });
   }
   return out;

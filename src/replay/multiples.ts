@@ -4,7 +4,7 @@
  */
 import type { Extent, Repeat, Row, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
-import { fixedUse, firstChoice, type Hands, type RowChoice } from './work.ts';
+import { firstChoice, fixedUse, type Hands, plainRun, type RowChoice } from './work.ts';
 import { emptyNeedles } from './needles.ts';
 import { labelWords, type Play } from './play.ts';
 import { defineRow, fillerFor } from './statements.ts';
@@ -61,7 +61,7 @@ function repeatLinear(hands: Hands, step: Repeat, work: Work): Misfit | 'open' |
   const extent = step.extent as Extent;
   const rest = extent.kind === 'end' ? 0 : lastOf(extent);
   if (rest === null || step.once.length > 0) return 'open';
-  const pass = step.form === 'run' ? { takes: 1, makes: 1 } : fixedUse(hands, step.children);
+  const pass = plainRun(step) ? { takes: 1, makes: 1 } : fixedUse(hands, step.children);
   if (pass === null || pass.takes <= 0) return 'open';
   const ending = step.ending === null ? null : fixedUse(hands, step.ending.children);
   if (step.ending !== null && ending === null) return 'open';

@@ -76,6 +76,7 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
       if (!begun || each.statement.type === 'declare') continue;
     }
     playFrom(play, item, item + 1, waiting);
+    if (goal?.kind === 'measure' && each.statement.type === 'until' && each.statement.goal.kind === 'measure' && sameValues(each.statement.goal.values, goal.values)) for (const size of waiting) done.add(size);
     if (goal?.kind === 'count' && (words.length === 0 || here)) {
       for (const size of waiting) if (live(handOf(play, size).needles) === sizeValue(goal.count.values, size)) done.add(size);
     }
@@ -83,6 +84,8 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   play.depth -= 1;
   Object.assign(play, { book, section, inline, at, ruled, trying });
   for (const size of sizes) {
+    // To a length the other piece never names: how far it goes is not known.
+    if (goal?.kind === 'measure' && !done.has(size)) handOf(play, size).needles.sure = false;
     if (goal?.kind === 'count' && !done.has(size)) {
       const target = sizeValue(goal.count.values, size);
       met(play, { kind: 'targetMissed', span: goal.count.span, numbers: { target: target ?? 0, live: live(handOf(play, size).needles), step: 0 }, words: { reference: node.name ?? '' } }, size, node, null);
@@ -91,6 +94,8 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   }
   play.hands.forEach((hand, size) => { if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand; });
 }
+
+const sameValues = (a: readonly (number | null)[], b: readonly (number | null)[]): boolean => a.length === b.length && a.every((value, index) => value === b[index]);
 
 function beginsAt(statement: Statement, from: Refer['from']): boolean {
   if (statement.type === 'declare') return statement.what === 'blockMark' && from?.mark === statement.name;

@@ -5,6 +5,7 @@ import { drawBorder, edgingAhead } from './edgings.ts';
 import { emptyNeedles, endRow, live } from './needles.ts';
 import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
+import { gatherPieces } from './gathering.ts';
 import { findRow, playRepeat, playRowsOfLabel } from './repeats.ts';
 import { pieceTitle, playSteps } from './rows.ts';
 import { leaveTurns } from './open-turns.ts';
@@ -76,6 +77,7 @@ export function playStatement(play: Play, statement: Statement, sizes: readonly 
       return;
     case 'stated':
       checkStated(play, statement, sizes, { before: play.hands.map((hand) => live(hand.needles)), node: statement, label: null, rows: play.hands.map((hand) => hand.sectionRows) });
+      settleEntry(play, statement.span, sizes);
       return;
     case 'andSoOn':
       playAndSoOn(play, statement, sizes);
@@ -138,7 +140,14 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
   write(play, { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' }, sizes, before);
 }
 
-const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up', only: 'Stitches worked on' };
+/** "Slip the sleeves onto the needle (352 sts)": the count told behind an order whose own number is not known is the order's. */
+function settleEntry(play: Play, span: Span, sizes: readonly number[]): void {
+  const entry = play.book.entries.at(-1);
+  if (entry === undefined || entry.node.type !== 'takeUp' || entry.span.end > span.start) return;
+  for (const size of sizes) entry.after[size] ??= shown(handOf(play, size));
+}
+
+const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up', only: 'Stitches worked on', evenly: 'Shaped evenly' };
 
 /** An order that is no row: holding, joining, taking up, binding off everything, changing needles. */
 function playOrder(play: Play, step: Statement, sizes: readonly number[]): void {
@@ -155,6 +164,8 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
       met(play, trouble, size, step, null, { before: counts[size] as number });
       hand.needles.sure = false;
     }
+    // "With RS facing, cast on 6 sts" behind a finished row: the row to come is the RS row.
+    if (step.type === 'change' && step.what === 'side' && hand.needles.mode === 'flat' && hand.needles.left.n === 0 && hand.needles.right.n > 0 && hand.needles.side !== null) hand.needles.side = hand.needles.side === 'RS' ? 'WS' : 'RS';
     if (step.type === 'join' && step.what === 'round') hand.joined = true;
     if (step.type === 'takeUp' && hand.fresh) hand.fresh = false;
     if (step.type === 'takeUp' || (step.type === 'bindOff' && live(hand.needles) === 0)) {
@@ -163,7 +174,7 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
     if (step.type !== 'change' && step.type !== 'marker') {
       if (step.type === 'bindOff' || step.type === 'hold') endRow(hand.needles);
     }
-    if (live(hand.needles) !== counts[size]) touched = true;
+    if (live(hand.needles) !== counts[size] || (trouble !== null && step.type === 'takeUp')) touched = true;
   }
   const label = orderLabels[step.type];
   if (label !== undefined && (touched || step.type === 'hold')) write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
@@ -229,8 +240,8 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
   const active = sizes.filter((size) => !handOf(play, size).fresh || begins(row));
   if (section.kind === 'front') return;
   if (active.length === 0) return;
-  if (active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure) && !begins(row)) {
-    // Nothing is on the needles: the row is told for later.
+  // Nothing is on the needles: the row is told for later, unless it works what the holders have.
+  if (!begins(row) && !gatherPieces(play, row, active) && active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure)) {
     return;
   }
   if (row.does !== null) {

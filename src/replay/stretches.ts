@@ -98,12 +98,15 @@ function applyEvenly(play: Play, step: Evenly, size: number, node: Statement): v
   hand.needles.right.n += change;
 }
 
+/** Edges that "each neck edge" means: two, or one while the other side waits on its holder. */
+const edgesOf = (hand: Hand): number => (hand.held.some((set) => set.rest && !set.used && set.n > 0) ? 1 : 2);
+
 /** What one shaping row changes. */
 function stepOf(play: Play, shape: Shape, size: number): number {
   const n = sizeValue(shape.count.values, size) ?? 0;
   const { needles } = handOf(play, size);
   const markers = [...needles.left.marks, ...needles.right.marks].filter((mark) => mark.kind === 'marker').length;
-  const places = shape.place === 'bothEnds' ? 2 : shape.place === 'eachSideOfMarkers' ? 2 * Math.max(1, markers) : 1;
+  const places = shape.place === 'bothEnds' ? 2 : shape.place === 'eachEdge' ? edgesOf(handOf(play, size)) : shape.place === 'eachSideOfMarkers' ? 2 * Math.max(1, markers) : 1;
   return (shape.change === 'dec' ? -1 : 1) * n * places;
 }
 
@@ -206,7 +209,7 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
       if (n === null) continue;
       const events = eventsOf(part.rows.length > 0 ? part.rows : [next(part.span)], size, { live: live(hand.needles), step: node.change === 'castOn' ? n : -n, window: null, stated: null }, true);
       if ('target' in events) continue;
-      const change = events.count * n;
+      const change = events.count * n * (node.each === true ? edgesOf(hand) : 1);
       const have = live(hand.needles);
       if (node.change === 'bindOff' && change > have) {
         met(play, { kind: 'tooFew', span: part.count.span, numbers: { left: have, wanted: change, before: have }, words: { place: 'edge' } }, size, node, null);

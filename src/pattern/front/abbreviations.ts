@@ -245,7 +245,7 @@ const isKey = (table: TableLines): boolean =>
 function whole(segment: Segment, source: string): Segment {
   const from = segment.label === null ? segment.start : source.lastIndexOf(segment.label, segment.start - segment.label.length);
   if (segment.label === null || from < segment.block.start || segment.topic !== 'abbreviations') return segment;
-  if (/abbrev|glossary|key|special|stitch(?:es)? guide|terms/i.test(segment.label)) return segment;
+  if (/abbr|glossary|key|special|stitch(?:es)? guide|terms/i.test(segment.label)) return segment;
   const block = segment.block;
   if (block.kind !== 'paragraph' && block.kind !== 'item') return segment;
   return {

@@ -10,6 +10,7 @@ import { readNotions } from './notions.ts';
 import { type Front, readSegments } from './segments.ts';
 import { readSizes } from './sizes.ts';
 import { readTitle } from './title.ts';
+import { looksLikeTitle, titleKind } from '../titles.ts';
 import { readYarns } from './yarn.ts';
 
 /** Words that may be part of an instruction; a paragraph before the first heading with none of them is prose. */
@@ -17,6 +18,10 @@ const working = /\b(?:k|p|sl|m)\d|\b(?:co|bo)\s\d|\bcast\s(?:on|off)\s\d|\bbind\
 
 const words = (block: Block): string | null =>
   block.kind === 'paragraph' || block.kind === 'item' || block.kind === 'heading' ? block.text : null;
+
+/** "BACK" on a line of its own right before the first instruction opens the knitting. */
+const opensPiece = (front: Front, text: string, at: number): boolean =>
+  at > 1 && at + 1 === front.firstInstruction && looksLikeTitle(text) && titleKind(text) === 'piece';
 
 /** Blocks that stand in front sections, or were read as front matter, and hold no row of their own. */
 function frontBlocks(manuscript: Manuscript, front: Front): readonly Span[] {
@@ -34,6 +39,7 @@ function frontBlocks(manuscript: Manuscript, front: Front): readonly Span[] {
       opening &&
       block.kind === 'paragraph' &&
       at < front.firstInstruction &&
+      !opensPiece(front, block.text, at) &&
       !working.test(block.text) &&
       !isInstruction(block.text)
     ) {

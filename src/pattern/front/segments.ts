@@ -203,7 +203,9 @@ export function readSegments(manuscript: Manuscript): Front {
     topics.push(null);
     if (block.kind === 'heading') {
       runIn = null;
-      const topic = topicOf(block.text);
+      const named = topicOf(block.text);
+      // "Start" over a cast-on begins the knitting.
+      const topic = named === 'notes' && beginsToKnit(manuscript.blocks, at + 1) ? null : named;
       const inherits = topic === null && section.firm && section.topic !== null && section.topic !== 'notes' && block.depth > section.depth;
       section =
         inherits && !instructs(manuscript.blocks, at + 1)
@@ -242,7 +244,7 @@ export function readSegments(manuscript: Manuscript): Front {
     const labelled = own.some((segment) => segment.label !== null && topicOfLabel(segment.label) !== null);
     if (
       !labelled &&
-      passage.text.split('\n').some((line) => isInstruction(line, inherited === 'abbreviations')) &&
+      (passage.text.split('\n').some((line) => isInstruction(line, inherited === 'abbreviations')) || runsIntoWork(own)) &&
       !(section.firm && section.topic !== null)
     ) {
       section = { ...section, topic: null };
@@ -272,6 +274,19 @@ function lineOfTable(row: TableRow, at: number, heading: string | null): Segment
   const sizes = topic === 'sizes' && (sizeNamesAt(cell.text) !== null || /^\s*one size\b/i.test(cell.text));
   if (!sizes && !ofMaterials.has(topic)) return null;
   return { topic, label, text: cell.text, start: cell.start, emphasis: cell.emphasis, block: row, at, heading };
+}
+
+/** "**Cuff** CO 56 sts": words in bold that announce no topic, and an instruction behind them. */
+function runsIntoWork(own: readonly Segment[]): boolean {
+  const [first] = own;
+  return first !== undefined && first.label !== null && first.topic === null && isInstruction(first.text);
+}
+
+/** Whether the first words below a heading cast on or work a row. */
+function beginsToKnit(blocks: readonly Block[], index: number): boolean {
+  const first = blocks[index];
+  const passage = first === undefined ? null : passageOf(first);
+  return passage !== null && first?.kind === 'paragraph' && isInstruction(passage.text);
 }
 
 /** Whether the blocks from `index` to the next heading hold an instruction. */

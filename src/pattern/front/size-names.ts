@@ -85,6 +85,19 @@ function bracketed(text: string): NameList | null {
   return names.length > 1 && isSizeName(names[0]!) ? { names, length: at } : null;
 }
 
+/** `(S) M (L) XL`, `(0-3) 3-6 (6-12) months`: by turns, the first in a bracket. */
+function bracketFirst(text: string): NameList | null {
+  const names: string[] = [];
+  let at = 0;
+  for (let turn = 0; turn < 20; turn += 1) {
+    const found = (turn % 2 === 0 ? /^\s{0,2}\(\s?([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)\s?\)/ : /^\s{0,2}([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)(?=\s|[.,;]|$)/).exec(text.slice(at, at + 24));
+    if (found === null || !isSizeName(found[1]!)) break;
+    names.push(clean(found[1]!));
+    at += found[0].length;
+  }
+  return names.length >= 3 ? { names, length: at } : null;
+}
+
 /** Names with no bracket: `S, M, L`, `S/M/L`, `XS – S – M`, `S, M and L`, `S | M | L`. */
 function bare(text: string): NameList | null {
   const names: string[] = [];
@@ -95,7 +108,7 @@ function bare(text: string): NameList | null {
     const name = (mark === '/' || mark === '-' ? /^\s{0,2}([A-Za-z0-9½]+)/ : nameAt).exec(text.slice(at, at + 40));
     if (name === null) break;
     let word = name[1]!;
-    if (i === 0 && /^[a-z0-9]{1,4}[/–-][a-z0-9]/i.test(text.slice(at).trimStart())) word = /^[A-Za-z0-9½]+/.exec(word)![0];
+    if (i === 0 && /^[a-z0-9]{1,4}(?:[/–-]|\s\/\s)[a-z0-9]/i.test(text.slice(at).trimStart())) word = /^[A-Za-z0-9½]+/.exec(word)![0];
     if (!isSizeName(clean(word))) break;
     names.push(clean(word));
     at += name[0].indexOf(name[1]!) + word.length;
@@ -125,7 +138,7 @@ function withoutWearer(list: NameList): NameList {
 
 /** The list of size names at the start of the text, or null. An age behind the list goes to every name. */
 export function sizeNamesAt(text: string): NameList | null {
-  const found = bracketed(text) ?? bare(text);
+  const found = bracketFirst(text) ?? bracketed(text) ?? bare(text);
   if (found === null) return null;
   const list = withoutWearer(found);
   const own = /\s(years?|yrs?|months?|mths?|mos?)\.?$/i.exec(list.names[0]!)?.[1];
