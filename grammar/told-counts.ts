@@ -84,6 +84,9 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
     return all([made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)]);
   }
 
+  // "9 (10, 11) sts are wrapped at each side and 10 (12, 14) sts rem unwrapped in the centre."
+  if (isA(first, CountToken) && isA(tokens[from + 1], W.St) && /^[\d ([\]),:;/–-]+ ?(?:sts|stitches) (?:are|have been) (?:now )?(?:wrapped|double|doubled|paired|unwrapped)\b/.test(words)) return all(numbers.map((number) => made(number, 'part', 'wrapped')));
+
   // "Every heel stitch has now been worked and 18 stitches remain."
   const rest = /\b(?:have|has|are|is|were)\b.*\b(?:and|so|leaving) (?:there are |you have )?[\d ([\]),:;–-]+ ?(?:[a-z]+ )?(?:sts|stitches)(?: (?:now )?(?:remain|rem|are left|left|live))?/.test(words);
   const last = numbers.at(-1);

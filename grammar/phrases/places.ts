@@ -33,7 +33,13 @@ export class Places extends PickingUp {
             this.ACTION(() => { perNeedle.count = bracket; });
           },
         },
-        { ALT: () => this.CONSUME1(Any) },
+        {
+          ALT: () => {
+            const token = this.CONSUME1(Any) as KnitToken;
+            // "20 sts: 10 loops on each of two needles"
+            this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, Colon)) perNeedle.count = this.countOf(token); });
+          },
+        },
       ]),
     });
     return this.ACTION(() => {
@@ -67,12 +73,24 @@ export class Places extends PickingUp {
   });
 
   protected bindOffAhead(): boolean {
+    if (this.bindOffNamed() > 0) return true;
     return this.at(1, W.BindOff) && !this.togetherAhead();
+  }
+
+  /** Tokens before the noun in "work a stretchy bind-off as follows:"; 0 when the words name no way of binding off. */
+  private bindOffNamed(): number {
+    if (!this.at(1, W.Work) && !(this.at(1, Word) && /^use|using$/.test(this.image(1)))) return 0;
+    for (let ahead = 2; ahead < 7; ahead += 1) {
+      if (this.at(ahead, W.BindOff)) return /^(?:bind|cast)[- ]off$/i.test(this.image(ahead)) && !this.at(ahead + 1, CountToken, W.St) ? ahead - 1 : 0;
+      if (!this.at(ahead, Word, Name)) return 0;
+    }
+    return 0;
   }
 
   /** "cast off 5 sts", "BO all sts loosely in rib", "cast off rem 7 (9) sts", "bind off centre 20 sts", "cast off". */
   override bindOffStep = this.RULE('bindOffStep', (): BindOff => {
     const start = this.from();
+    this.many(41, { GATE: () => !this.at(1, W.BindOff), DEF: () => this.consume(41, Any) });
     const head = this.CONSUME(W.BindOff) as KnitToken;
     let which: BindOff['which'] = 'next';
     const state: { count: KnitToken | null } = { count: null };
@@ -104,6 +122,7 @@ export class Places extends PickingUp {
     });
     this.OPTION8({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.many(21, { GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
     // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
+    this.option(42, { GATE: () => this.image(0) === 'as' && (this.at(1, W.Foll) || /^follows$/.test(this.image(1))) && this.at(2, Colon), DEF: () => this.consume(42, Any) });
     let recipe: string | undefined;
     this.OPTION1({
       GATE: () => state.count === null && this.at(1, Colon) && /\b(?:rep|repeat|until|slip|pass|return)\b/i.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 240)),

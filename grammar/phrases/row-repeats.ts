@@ -159,6 +159,7 @@ export class RowRepeats extends PatternRepeats {
   }
 
   private ofWordsAhead(): boolean {
+    if (this.at(1, W.St) && this.at(2, W.Patt)) return true;
     return this.at(1, Word, Name, Fabric, W.Patt, W.At, W.Beg, W.Of, W.For, W.Given, W.CastOn, W.Rib, W.Marker, Stitch) && !(this.at(1, Word) && /^(until|then)$/.test(this.image(1)));
   }
 

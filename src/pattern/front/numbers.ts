@@ -180,8 +180,10 @@ function readHead(text: string, index: number, reading: NumberReading): Head | n
   let dashes = 0;
   let slashes = 0;
   while (values.length < mostTokens) {
-    const slash = text[end] === '/';
-    const gap = slash ? end : skipBlanks(text, end);
+    // "18 / 20 / 22 cm" stands for "18/20/22 cm".
+    const wide = text[end] === ' ' && text[end + 1] === '/' && text[end + 2] === ' ';
+    const slash = wide || text[end] === '/';
+    const gap = wide ? end + 1 : slash ? end : skipBlanks(text, end);
     if (!slash && (!isJoin(text[gap]) || gap > end !== isBlank(text[gap + 1]))) break;
     const at = skipBlanks(text, gap + 1);
     if (at > gap + 3 || text.slice(end, at).includes('\n')) break;
