@@ -24,7 +24,8 @@ interface Words {
 }
 
 const unitHead = /^((?:(?:dec|inc|decrease|increase|shaping|raglan|crown) )?(?:rows?|rnds?|rounds?))(?: (?:no|number|#)?\.?)?$/i;
-const countHead = /^(?:sts?|stitches|stitch count|st count|count|total|(?:sts|stitches) (?:after|left|rem|remain|remaining|on needles?)|total sts)\.?$/i;
+const countHead =
+  /^(?:sts?|stitches|stitch count|st count|count|total|(?:sts|stitches) (?:after|left|rem|remain|remaining|on needles?)|total sts)\.?$/i;
 const sideCell = /^(RS|WS|right side|wrong side)$/i;
 
 const words = (passage: Passage | undefined): string => (passage?.text ?? '').replace(/\s+/g, ' ').trim();
