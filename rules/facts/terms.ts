@@ -43,7 +43,7 @@ const plainWords: ReadonlySet<string> = new Set(
 
 /** `k5` is `k`, `sl1` is `sl`, `yo2` is `yo`; `k2tog`, `m1` and `C6B` are themselves. */
 function bare(printed: string): string {
-  const counted = /^([a-z]{1,3})\d+$/i.exec(printed);
+  const counted = /^([a-z]{1,3})\d[\d/]*$/i.exec(printed);
   if (counted === null || standardAbbreviation(printed) !== null) return printed;
   return standardAbbreviation(counted[1]!) === null ? printed : counted[1]!;
 }
@@ -52,6 +52,9 @@ function bare(printed: string): string {
 function nameOf(words: string): string | null {
   const crossing = /^\d\/\d(?:\/\d)?[ -]?[A-Z]{1,4}\b/i.exec(words);
   if (crossing !== null) return crossing[0];
+  // "c. 6 f." in old leaflets, with its stops.
+  const stopped = /^[A-Za-z]\.\s?\d{1,2}\s?[A-Za-z](?=\.|$)/.exec(words);
+  if (stopped !== null) return stopped[0];
   const name = /^[A-Za-z][A-Za-z0-9&+/'-]*/.exec(words)?.[0].replace(/[-/']+$/, '');
   if (name === undefined || plainWords.has(name.toLowerCase())) return null;
   return bare(name);
