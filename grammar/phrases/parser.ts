@@ -72,10 +72,11 @@ export interface Parsed<T> {
 function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: number, text: string): Parsed<T> | null {
   phrases.start(tokens, base, text);
   // The parser makes an error of every phrase that does not end its text; a stack trace of each would cost more than the reading.
-  const limit = Error.stackTraceLimit;
-  Error.stackTraceLimit = 0;
+  const errors = Error as { stackTraceLimit?: number };
+  const limit = errors.stackTraceLimit ?? 10;
+  errors.stackTraceLimit = 0;
   const value = rule.call(phrases) as T;
-  Error.stackTraceLimit = limit;
+  errors.stackTraceLimit = limit;
   if (phrases.failed() || value === undefined) return null;
   const eaten = phrases.eaten();
   return eaten > 0 ? { value, eaten } : null;

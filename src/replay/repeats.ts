@@ -1,6 +1,6 @@
 /** Rows worked again: by number, by name, the last ones, up to a goal, on a schedule. */
 import { sizeValue } from '../../grammar/count.ts';
-import type { Goal, RepeatRows, Row, RowsNamed, Span, Statement } from '../../grammar/tree.ts';
+import type { Goal, Label, RepeatRows, Row, RowsNamed, Span, Statement } from '../../grammar/tree.ts';
 import { passesUntil, testsFor } from './goals.ts';
 import { live, type Needles } from './needles.ts';
 import { copyHand, handOf, type Hand, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
@@ -156,10 +156,16 @@ function signature(needles: Needles): string {
   return `${needles.left.n}/${needles.right.n}/${needles.side}/${needles.begun}/${needles.sure}/${needles.mode}/${marks(needles.left.marks)}/${marks(needles.right.marks)}`;
 }
 
+/** "Rnds 4–8. As Rnd 1": each of its numbers is one row of the same words. */
+function sameRows(row: Row): boolean {
+  const { does, label } = row;
+  return label !== null && label.numbers.length > 1 && does?.type === 'refer' && does.to === 'row' && does.rows.length === 1 && does.times === null;
+}
+
 function playAgain(play: Play, list: readonly Again[], sizes: readonly number[], span: Span, node: Statement): void {
   for (const each of list) {
     if (each.row === null) playPlainRows(play, sizes, each.times, { span, textSpan: each.textSpan, node, label: each.label, change: each.change });
-    else if (each.row.does !== null) playRowsOfLabel(play, each.row, sizes);
+    else if (each.row.does !== null) playRowsOfLabel(play, each.number !== null && each.times === 1 && sameRows(each.row) ? { ...each.row, label: { ...(each.row.label as Label), numbers: [each.number] } } : each.row, sizes);
     else playSteps(play, each.row, each.row.children, sizes, { span, textSpan: each.textSpan, inline: false, number: each.number, node });
   }
 }
@@ -167,30 +173,35 @@ function playAgain(play: Play, list: readonly Again[], sizes: readonly number[],
 /** Works a list of rows a number of times per size; sizes with fewer passes begin later, so that all end together. */
 function playPasses(play: Play, list: readonly Again[], passes: ReadonlyMap<number, number>, span: Span, node: Statement): void {
   const most = Math.min(mostPasses, Math.max(0, ...passes.values()));
+  let last: { before: string[]; first: number; sizes: number } | null = null;
   for (let pass = 0; pass < most; pass += 1) {
     const sizes = [...passes].filter(([, count]) => Math.min(count, most) >= most - pass).map(([size]) => size);
     if (sizes.length === 0) continue;
     const first = play.book.entries.length;
     const before = sizes.map((size) => signature(handOf(play, size).needles));
     playAgain(play, list, sizes, span, node);
-    const still = sizes.every((size, index) => signature(handOf(play, size).needles) === before[index]);
-    if (!still) continue;
+    const after = sizes.map((size) => signature(handOf(play, size).needles));
+    // Worked flat, an odd number of rows stands as before only after two passes.
+    const period = after.every((each, index) => each === before[index]) ? 1 : last !== null && last.sizes === sizes.length && after.every((each, index) => each === last?.before[index]) ? 2 : 0;
+    const begun = period === 2 ? (last?.first ?? first) : first;
+    last = { before, first, sizes: sizes.length };
+    if (period === 0) continue;
     // Nothing has changed: the passes up to the one where another size joins in are the same.
     const joins = [...passes.values()].map((count) => most - Math.min(count, most)).filter((start) => start > pass);
     const until = Math.min(most, ...joins);
-    const fold = until - pass - 1;
+    const fold = Math.floor((until - pass - 1) / period);
     if (fold <= 0) continue;
-    for (let at = first; at < play.book.entries.length; at += 1) {
+    for (let at = begun; at < play.book.entries.length; at += 1) {
       const entry = play.book.entries[at];
       if (entry) entry.times += fold * entry.times;
     }
-    const rows = list.reduce((sum, each) => sum + each.times, 0) * fold;
+    const rows = list.reduce((sum, each) => sum + each.times, 0) * fold * period;
     for (const size of sizes) {
       const hand = handOf(play, size);
       hand.rows += rows;
       hand.sectionRows += rows;
     }
-    pass += fold;
+    pass += fold * period;
   }
 }
 

@@ -393,6 +393,7 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   beginRow(hands.needles);
   const { left } = hands.needles;
   const times = use.times ?? 1;
+  if (use.kind === 'plain' && times === 1) fromHolder(hands, use.takes);
   if (times > 1 && left.marks.some((mark) => mark.kind !== 'gap' && mark.at < left.n && mark.at > left.n - use.takes)) {
     // "k2tog twice" with a marker on the way: one after the other, so that it comes to lie where it should.
     for (let each = 0; each < times; each += 1) {
@@ -528,10 +529,26 @@ function workRun(hands: Hands, step: Repeat): Trouble | null {
     if (n !== null && n !== have) hands.asides.push(stopped('countDiffers', extent.count.span, { stated: n, replayed: have }, { when: 'before' }));
     return runTo(hands, hands.base, step.span);
   }
+  if (extent.kind === 'over') fromHolder(hands, valueOf(hands, extent.count.values));
   const target = targetOf(hands, extent, step.span);
   if (target === null) return null;
   if (typeof target !== 'number') return target;
   return runTo(hands, target, step.span);
+}
+
+/**
+ * "Pick up and k 17 sts up right side, k across 31 sts of back neck": where nothing is left on the needle the stitches come from
+ * the holder that has as many, or from one that has front and back together.
+ */
+function fromHolder(hands: Hands, n: number | null): void {
+  const { needles } = hands;
+  if (n === null || n < 2 || hands.row !== true || needles.left.n !== 0 || hands.base !== 0 || needles.right.n === 0) return;
+  const waiting = hands.held.filter((set) => !set.used && !set.rest && set.sure !== false);
+  const set = waiting.find((each) => each.n === n) ?? waiting.find((each) => each.n === 2 * n);
+  if (set === undefined) return;
+  if (set.n === n) set.used = true;
+  else set.n -= n;
+  needles.left.n = n;
 }
 
 function runTo(hands: Hands, target: number, span: Span): Trouble | null {
@@ -705,10 +722,22 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
     }
     return foldPasses(hands, step, use, passes);
   }
+  const shares = needleShares(hands, step, passes);
+  const base = hands.base;
   for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
     hands.watch?.pass(step, pass + 1, passes, hands);
+    const share = shares?.[pass];
+    const worked = needles.right.n;
+    if (share !== undefined) hands.base = needles.left.n - share;
     const trouble = workSteps(hands, step.children);
+    const over = needles.left.n - hands.base;
+    hands.base = base;
     if (trouble) return trouble;
+    if (share !== undefined) {
+      if (over !== 0) return stopped('leftOver', step.span, { left: over }, { needle: `Needle ${pass + 1}` });
+      const part = needles.parts.length === passes ? needles.parts[pass] : undefined;
+      if (part !== undefined) part.n = needles.right.n - worked;
+    }
     if (pass === 0 && step.once.length > 0) {
       hands.watch?.between(step, step.once, hands);
       const between = workSteps(hands, step.once);
@@ -718,6 +747,22 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
   if (step.ending === null) return null;
   hands.watch?.between(step, step.ending.children, hands);
   return workSteps(hands, step.ending.children);
+}
+
+/**
+ * "*K1, M1R, k to last st of needle, M1L, k1; rep from * once more": each pass is one needle of the round. What lies on them, or
+ * equal shares where only their number is told; null where the steps do not speak of the needle or the round has begun.
+ */
+function needleShares(hands: Hands, step: Repeat, passes: number): readonly number[] | null {
+  const { needles } = hands;
+  const ofNeedle = step.children.some((child) => child.type === 'repeat' && child.extent?.kind === 'last' && child.extent.of === 'needle');
+  if (!ofNeedle || passes < 2 || passes > 6 || step.once.length > 0) return null;
+  beginRow(needles);
+  if (needles.right.n > 0) return null;
+  const have = needles.left.n - hands.base;
+  const known = needles.parts.map((part) => part.n);
+  if (known.length === passes && known.reduce((sum, n) => sum + n, 0) === have) return known;
+  return have % passes === 0 ? Array.from({ length: passes }, () => have / passes) : null;
 }
 
 function workTurn(hands: Hands, step: Turn): Trouble | null {
@@ -813,9 +858,9 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const apart = step.loopCounted === true ? false : hands.choice.loop === 'apart';
   const takes = apart ? n + 1 : n;
   const have = needles.left.n - hands.base;
-  // "K to 4 sts before end of rnd, BO 8 sts": the bind-off goes on over the first stitches of the next round.
-  const beyond = needles.mode === 'round' && !needles.suspended && hands.base === 0 && have > 0 ? n - have : 0;
-  if (have < n && (beyond > have + 1 || beyond > needles.right.n || beyond === 0)) return stopped('tooFew', step.span, { left: have, wanted: n });
+  // "K to 4 sts before end of rnd, BO 8 sts": the bind-off goes on over as many first stitches of the next round.
+  const beyond = hands.ran === true && needles.mode === 'round' && !needles.suspended && hands.base === 0 && have > 0 ? n - have : 0;
+  if (have < n && (Math.abs(beyond - have) > 1 || beyond > needles.right.n || beyond === 0)) return stopped('tooFew', step.span, { left: have, wanted: n });
   if (beyond > 0) leaveFirst(needles, beyond);
   leave(needles, Math.min(n, have));
   hands.off += n;
@@ -909,9 +954,13 @@ function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   // "Remove waste yarn" from an edge that nothing was promised to come back from: only the yarn goes.
   if (count === null && step.name === 'provisional' && !step.worked && hands.held.every((held) => held.used)) return null;
   if (count === null) return stopped('unread', step.span);
-  if (set !== null && set.sure === false) needles.sure = false;
+  // "Make 2": the second of a pair was put aside like the first.
+  const twin = set?.n !== count && hands.held.some((each) => each.used && each.n === count);
+  if (twin) {
+    /* its own holder is not told of */
+  } else if (set !== null && set.sure === false) needles.sure = false;
   else if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
-  if (set !== null) set.used = true;
+  if (set !== null && !twin) set.used = true;
   if (step.worked) {
     needles.begun = true;
     needles.right.n += count;
