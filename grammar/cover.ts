@@ -36,7 +36,8 @@ function instructs(tokens: readonly KnitToken[]): boolean {
     (token, at) =>
       (isA(token, Stitch) && (token.payload?.values !== undefined || tokens.length < 4)) ||
       (isA(token, Count) && isA(tokens[at + 1], W.St)) ||
-      isA(token, W.CastOn, W.BindOff, W.PickUp, W.Rep, W.Turn, W.WrapTurn),
+      (isA(token, W.CastOn, W.BindOff) && !isA(tokens[at + 1], W.Edge)) ||
+      isA(token, W.PickUp, W.Rep, W.Turn, W.WrapTurn),
   );
 }
 

@@ -1,6 +1,6 @@
 /** References from one piece to another: "as given for Back to **", "complete to match first side". */
 import { sizeValue } from '../../grammar/count.ts';
-import type { Refer, Statement } from '../../grammar/tree.ts';
+import type { Goal, Refer, Statement, Until } from '../../grammar/tree.ts';
 import { live } from './needles.ts';
 import { copyHand, deepest, handOf, met, newHand, type Play, shown, write } from './play.ts';
 import { checkStated } from './stated.ts';
@@ -58,6 +58,8 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   // "as for first square from 1st row": the stitches in hand go on from that place.
   if (node.from === undefined) for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
   let begun = node.from === undefined;
+  // "Work as for Button Band, making buttonholes as follows": the rows told next belong to the piece, before its end.
+  const goesOn = node.until === null && /\bbuttonholes?\b|\bas follows\b/i.test(play.text(node.span));
   play.book = openBook();
   play.trying = true;
   play.depth += 1;
@@ -71,12 +73,13 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     const waiting = sizes.filter((size) => !done.has(size));
     if (waiting.length === 0) break;
     if (each.statement.type === 'declare' && each.statement.what === 'blockMark' && node.until?.mark !== null && node.until?.mark !== undefined && each.statement.name === node.until.mark) break;
+    if (goesOn && isLast(each.statement) && live(handOf(play, waiting[0] as number).needles) > 0) break;
     if (!begun) {
       begun = beginsAt(each.statement, node.from);
       if (!begun || each.statement.type === 'declare') continue;
     }
     playFrom(play, item, item + 1, waiting);
-    if (goal?.kind === 'measure' && each.statement.type === 'until' && each.statement.goal.kind === 'measure' && sameValues(each.statement.goal.values, goal.values)) for (const size of waiting) done.add(size);
+    if (goal?.kind === 'measure' && each.statement.type === 'until' && each.statement.goal.kind === 'measure' && reaches(each.statement, goal)) for (const size of waiting) done.add(size);
     if (goal?.kind === 'count' && (words.length === 0 || here)) {
       for (const size of waiting) if (live(handOf(play, size).needles) === sizeValue(goal.count.values, size)) done.add(size);
     }
@@ -95,7 +98,20 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   play.hands.forEach((hand, size) => { if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand; });
 }
 
+/** What ends a piece: its stitches are cast off or put aside. */
+const isLast = (statement: Statement): boolean =>
+  (statement.type === 'bindOff' && (statement.which === 'all' || statement.which === 'remaining')) ||
+  (statement.type === 'hold' && (statement.which === 'these' || statement.which === 'remaining'));
+
 const sameValues = (a: readonly (number | null)[], b: readonly (number | null)[]): boolean => a.length === b.length && a.every((value, index) => value === b[index]);
+
+/** Whether a stretch of the other piece goes to the length, or past it by the same measure with no shaping on the way. */
+function reaches(stretch: Until, goal: Extract<Goal, { kind: 'measure' }>): boolean {
+  if (stretch.goal.kind !== 'measure') return false;
+  const { values, unit, of } = stretch.goal;
+  if (sameValues(values, goal.values)) return true;
+  return stretch.inside.length === 0 && unit === goal.unit && of !== null && of.replace(/s$/, '') === goal.of?.replace(/s$/, '') && values.length === goal.values.length && values.every((value, size) => value === null || value > (goal.values[size] ?? value));
+}
 
 function beginsAt(statement: Statement, from: Refer['from']): boolean {
   if (statement.type === 'declare') return statement.what === 'blockMark' && from?.mark === statement.name;

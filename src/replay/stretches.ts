@@ -2,9 +2,9 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { AtSameTime, EdgeRows, EndSide, Evenly, Plain, Segment, Shape, Stated, Statement, Until } from '../../grammar/tree.ts';
 import { live, setLive, stopShort } from './needles.ts';
-import { handOf, met, type Play, shown, write } from './play.ts';
+import { type Hand, handOf, met, type Play, shown, write } from './play.ts';
 import { passRows, playPlainRows } from './plain-rows.ts';
-import { nextSide, remember, settle } from './rows.ts';
+import { nextSide, remember, settle, roundFromStart } from './rows.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';
 import { playAndSoOn } from './series.ts';
 import { openTurns } from './short-rows.ts';
@@ -49,6 +49,7 @@ export function playPlain(play: Play, node: Plain, sizes: readonly number[]): vo
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
   const first = active[0] as number;
+  if (node.unit === 'round') for (const size of active) roundFromStart(handOf(play, size));
   for (const size of active) beginSide(play, node.begin, size);
   const facing = nextSide(handOf(play, first).needles);
   const rows: number[] = [];
