@@ -1,5 +1,6 @@
 /** The count sheet as it is written while the replay goes on, and what the replay met on the way. */
-import type { Side, Span, Statement } from '../../grammar/tree.ts';
+import type { Side, Span, Statement, Step } from '../../grammar/tree.ts';
+import type { Moment } from './play.ts';
 import type { Entry, Observation, ObservationKind } from './replay.ts';
 import type { Trouble } from './work.ts';
 
@@ -37,10 +38,14 @@ export interface Met {
 export interface Book {
   entries: OpenEntry[];
   met: Met[];
+  /** The needles at the head of the rows in which something was met. */
+  heads: Moment[];
+  /** The steps of each entry that was worked step by step. */
+  steps: Map<number, readonly Step[]>;
 }
 
 export function openBook(): Book {
-  return { entries: [], met: [] };
+  return { entries: [], met: [], heads: [], steps: new Map() };
 }
 
 export function troubleMet(trouble: Trouble, size: number, where: { section: number; row: string | null; node: Statement | null }, certain: boolean, more: Readonly<Record<string, number>> = {}): Met | null {

@@ -10,7 +10,12 @@ import { borderOf, live, type Mark, type Needle, type Needles } from './needles.
 import type { Hands, Trouble } from './work.ts';
 
 function joins(steps: readonly Step[]): boolean {
-  return steps.some((step) => (step.type === 'work' && step.joins?.of === 'live') || (step.type === 'repeat' && (joins(step.children) || joins(step.once))) || (step.type === 'needlePart' && joins(step.children)));
+  return steps.some(
+    (step) =>
+      (step.type === 'work' && step.joins?.of === 'live') ||
+      (step.type === 'repeat' && (joins(step.children) || joins(step.once))) ||
+      (step.type === 'needlePart' && joins(step.children)),
+  );
 }
 
 /** Whether the statements that follow, up to the next cast-on, join an edging to live stitches. */

@@ -18,7 +18,13 @@ const mostPasses = 600;
  * Plays passes without writing them down and counts those until one of the tests is true, the first test being the
  * likeliest; a later test counts only where the first never comes true.
  */
-export function passesUntil(play: Play, size: number, pass: readonly (() => void)[], where: (needles: Needles) => string, tests: readonly ((needles: Needles) => boolean)[]): Passes {
+export function passesUntil(
+  play: Play,
+  size: number,
+  pass: readonly (() => void)[],
+  where: (needles: Needles) => string,
+  tests: readonly ((needles: Needles) => boolean)[],
+): Passes {
   const hits: (number | null)[] = tests.map(() => null);
   let passes = 0;
   let end: Passes['end'] = 'endless';
@@ -27,7 +33,10 @@ export function passesUntil(play: Play, size: number, pass: readonly (() => void
     for (; passes < mostPasses; ) {
       const saved = copyHand(handOf(play, size));
       const found = play.book.met.length;
-      const trouble = (): boolean => play.book.met.slice(found).some((each) => each.certain && each.kind !== 'noProgress' && each.kind !== 'turnAgain' && each.kind !== 'repeatNotWorked');
+      const trouble = (): boolean =>
+        play.book.met
+          .slice(found)
+          .some((each) => each.certain && each.kind !== 'noProgress' && each.kind !== 'turnAgain' && each.kind !== 'repeatNotWorked');
       let reached = 0;
       for (const [index, row] of pass.entries()) {
         row();
@@ -62,8 +71,12 @@ const bordered = (needles: Needles): boolean => [...needles.left.marks, ...needl
 export function testsFor(goal: Goal, target: number | null, start: Needles): readonly ((needles: Needles) => boolean)[] | null {
   if (goal.kind === 'allWorked') return bordered(start) ? [(needles) => !bordered(needles)] : [(needles) => openTurns(needles).size === 0];
   if (goal.kind === 'marks' && target !== null) {
-    const own = (needles: Needles, which: 'left' | 'right'): number => needles[which].marks.filter((mark) => mark.kind === 'gap' && (mark.method === goal.of || mark.method === 'plain')).length;
-    return [(needles) => own(needles, 'left') === target && own(needles, 'right') === target, (needles) => own(needles, 'left') + own(needles, 'right') === target * (goal.eachSide ? 2 : 1)];
+    const own = (needles: Needles, which: 'left' | 'right'): number =>
+      needles[which].marks.filter((mark) => mark.kind === 'gap' && (mark.method === goal.of || mark.method === 'plain')).length;
+    return [
+      (needles) => own(needles, 'left') === target && own(needles, 'right') === target,
+      (needles) => own(needles, 'left') + own(needles, 'right') === target * (goal.eachSide ? 2 : 1),
+    ];
   }
   if (goal.kind === 'count' && target !== null) {
     const total = (needles: Needles): boolean => live(needles) === target;

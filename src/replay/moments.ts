@@ -51,7 +51,7 @@ export function headOf(moment: Moment, from?: number): Needles {
 }
 
 /** Works the row once more from its head; the moment itself is left as it was. */
-export function workMoment(proof: Proof, moment: Moment, how: WorkAgain = {}): RowEnd {
+export function workMoment(proof: Pick<Proof, 'pattern'>, moment: Moment, how: WorkAgain = {}): RowEnd {
   const needles = how.from === undefined ? copyNeedles(moment.needles) : headOf(moment, how.from);
   const hands: Hands = {
     needles,

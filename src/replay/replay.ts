@@ -1,5 +1,6 @@
 /** What stood on the needles. This room does not know where the text came from and knows no rules. */
-import type { Side, Span, Statement } from '../../grammar/tree.ts';
+import type { Side, Span, Statement, Step } from '../../grammar/tree.ts';
+import type { Moment } from './play.ts';
 
 /** One entry of the count sheet: a row, or an instruction that sets the count. */
 export interface Entry {
@@ -68,4 +69,8 @@ export interface Replay {
   readonly entries: readonly Entry[];
   readonly observations: readonly Observation[];
   readonly sectionRows: readonly SectionRows[];
+  /** The heads of the rows in which something was met, size by size, so that they can be tried with other words. */
+  readonly heads?: readonly Moment[];
+  /** The steps of the entries that were worked step by step. */
+  readonly steps?: ReadonlyMap<number, readonly Step[]>;
 }

@@ -4,7 +4,7 @@ import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../gram
 import { headBorder } from './edgings.ts';
 import type { Held } from './holders.ts';
 import { atBeginning, beginRow, copyNeedles, endRow, live, type Needles, resumeRound, setLive } from './needles.ts';
-import { handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
+import { type Hand, handOf, labelWords, type Moment, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom } from './statements.ts';
 import { firstChoice, type Hands, type RowChoice, rowReadings, type Trouble, unfinished, workSteps } from './work.ts';
@@ -115,12 +115,14 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const label = labelWords(row.label, call.number);
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
+  if (row.label?.unit === 'round') for (const size of sizes) roundFromStart(handOf(play, size));
   const replayed = sizes.map((size) => nextSide(handOf(play, size).needles));
   if (row.label?.unit === 'round') for (const size of sizes) backToRounds(play, size, call.span, row, label, steps.some((step) => step.type === 'turn'));
   if (call.inline && row.label !== null) checkSide(play, row.label, sizes, call, label);
   const facing = sizes.map((size, position) => replayed[position] ?? nextSide(handOf(play, size).needles));
   const choices = choicesFor(steps);
-  const heads = play.witness === undefined || play.trying ? null : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
+  const metBefore = play.book.met.length;
+  const heads = play.trying ? null : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
   let best: Outcome[] = [];
   let bestFit = -1;
   let chosen = 0;
@@ -189,15 +191,28 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     remember(hand.history, { row, times: 1, section: play.section, textSpan: call.textSpan, label, change: live(hand.needles) - (counts[size] as number) });
   });
   if (call.inline) for (const each of row.stated) checkStated(play, each, sizes, { before: counts, node: row, label });
-  heads?.forEach((head, position) => {
-    play.witness?.({ ...head, entry: play.book.entries.length, size: sizes[position] as number, row, steps, choice: choices[chosen] as RowChoice, choices, piece: pieceTitle(play), number: call.number, inline: call.inline });
-  });
+  const troubled = play.book.met.length > metBefore && play.book.heads.length < mostHeads;
+  play.book.steps.set(play.book.entries.length, steps);
+  if (troubled || play.witness !== undefined)
+    heads?.forEach((head, position) => {
+      const moment: Moment = { ...head, entry: play.book.entries.length, size: sizes[position] as number, row, steps, choice: choices[chosen] as RowChoice, choices, piece: pieceTitle(play), number: call.number, inline: call.inline };
+      play.witness?.(moment);
+      if (troubled) play.book.heads.push(moment);
+    });
   write(play, { label, span: call.span, textSpan: call.textSpan, node: call.node, side: common(facing), unit: row.label?.unit ?? 'row' }, sizes, before, takes, makes);
 }
 
 /** Whether a row measures from markers, so that it cannot be checked where they may hang wrong. */
 function usesMarkers(steps: readonly Step[]): boolean {
   return steps.some((step) => step.type === 'marker' || (step.type === 'repeat' && ((step.extent?.kind === 'place' && step.extent.place === 'marker') || usesMarkers(step.children))));
+}
+
+/** "Cast on 6 sts. Rnd 1: …": a piece whose first row is called a round is worked in the round, though nothing says to join. */
+export function roundFromStart(hand: Hand): void {
+  const { needles } = hand;
+  if (hand.rows > 0 || needles.mode === 'round' || needles.side !== null || needles.begun || needles.right.n > 0 || needles.left.marks.length > 0) return;
+  needles.mode = 'round';
+  needles.side = 'RS';
 }
 
 /** A round after turns: the work must face the right side and stand at the beginning of the round. */
@@ -236,6 +251,8 @@ function recover(needles: Needles, outcome: Outcome, before: number): void {
 }
 
 const longestMemory = 600;
+/** Heads of rows kept for trying other words; a draft with more troubles needs another reader first. */
+const mostHeads = 400;
 
 export function remember(history: Worked[], worked: Worked): void {
   const last = history.at(-1);

@@ -66,5 +66,7 @@ export function replayPattern(pattern: Pattern, text: (span: Span) => string, wi
     entries: play.book.entries as readonly Entry[],
     observations: observationsOf(play.book.met),
     sectionRows: [],
+    heads: play.book.heads,
+    steps: play.book.steps,
   };
 }

@@ -4,10 +4,10 @@
  */
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import type { AndSoOn, Count, Row, Step } from '../../grammar/tree.ts';
+import { testsFor } from './goals.ts';
 import type { Needles } from './needles.ts';
 import { handOf, met, type Play, tryOut } from './play.ts';
 import { playSteps } from './rows.ts';
-import { testsFor } from './goals.ts';
 
 /** Most rows that a series is carried on for. */
 const longest = 2_000;
@@ -29,7 +29,8 @@ function numbersOf(steps: readonly Step[], out: Count[] = []): Count[] {
 function shapeOf(steps: readonly Step[]): string {
   return steps
     .map((step) => {
-      if (step.type === 'work') return step.n === null || step.manner.length > 0 ? step.stitch : step.stitch.length === 1 ? 'n' : `${step.stitch}n`;
+      if (step.type === 'work')
+        return step.n === null || step.manner.length > 0 ? step.stitch : step.stitch.length === 1 ? 'n' : `${step.stitch}n`;
       if (step.type === 'repeat') return `[${shapeOf(step.children)}>${step.extent?.kind ?? ''}]`;
       return step.type === 'remark' || step.type === 'stated' ? '' : step.type;
     })
@@ -42,7 +43,12 @@ function moved(steps: readonly Step[], take: () => Count | null): Step[] {
     if (step.type === 'work' && step.n !== null && step.readings === undefined) return { ...step, n: take() ?? step.n };
     if (step.type === 'repeat') {
       const { extent } = step;
-      const now = (extent?.kind === 'over' || extent?.kind === 'last') ? { ...extent, count: take() ?? extent.count } : extent?.kind === 'place' && extent.n !== null ? { ...extent, n: take() ?? extent.n } : extent;
+      const now =
+        extent?.kind === 'over' || extent?.kind === 'last'
+          ? { ...extent, count: take() ?? extent.count }
+          : extent?.kind === 'place' && extent.n !== null
+            ? { ...extent, n: take() ?? extent.n }
+            : extent;
       return { ...step, extent: now, children: moved(step.children, take) };
     }
     return step;
@@ -84,19 +90,21 @@ function stepOf(rows: readonly Row[], node: AndSoOn, size: number): { period: nu
 }
 
 /** The numbers of the rows to come in one size, up to the row that is printed next, the goal, or the last that can be worked. */
-function numbersAhead(play: Play, node: AndSoOn, rows: readonly Row[], next: Row | undefined, size: number): { rows: number[][]; met: boolean } | null {
+function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined, size: number): { rows: number[][]; met: boolean } | null {
   const series = stepOf(rows, node, size);
   if (series === null) return null;
   const { period, steps } = series;
   const now = rows.slice(-period).map((row) => numbersOf(row.children).map((count) => at(count, size)));
-  const goal = next === undefined ? null : { shape: shapeOf(next.children), numbers: numbersOf(next.children).map((count) => at(count, size)) };
+  const goal =
+    next === undefined ? null : { shape: shapeOf(next.children), numbers: numbersOf(next.children).map((count) => at(count, size)) };
   const times = node.times === null ? null : sizeValue(node.times.count.values, size);
   const out: number[][] = [];
   for (let index = 0; index < longest; index += 1) {
     const place = index % period;
     const before = now[place] as number[];
     const numbers = before.map((number, position) => number + (steps[place]?.[position] ?? 0));
-    if (goal !== null && shapeOf((rows.slice(-period)[place] as Row).children) === goal.shape && numbers.join() === goal.numbers.join()) return { rows: out, met: true };
+    if (goal !== null && shapeOf((rows.slice(-period)[place] as Row).children) === goal.shape && numbers.join() === goal.numbers.join())
+      return { rows: out, met: true };
     if (times !== null && index >= times * period) return { rows: out, met: true };
     if (numbers.some((number, position) => number <= 0 && (steps[place]?.[position] ?? 0) < 0)) return { rows: out, met: goal === null };
     if (goal === null && times === null && node.until === null && index > 400) return { rows: out, met: false };
@@ -110,7 +118,7 @@ function numbersAhead(play: Play, node: AndSoOn, rows: readonly Row[], next: Row
 export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[]): void {
   const rows = rowsAround(play, play.at, -1);
   const next = node.until === null && node.times === null ? rowsAround(play, play.at, 1)[0] : undefined;
-  const ahead = new Map(sizes.map((size) => [size, numbersAhead(play, node, rows, next, size)]));
+  const ahead = new Map(sizes.map((size) => [size, numbersAhead(node, rows, next, size)]));
   const first = ahead.values().next().value;
   if (rows.length === 0 || first === null || first === undefined || [...ahead.values()].some((each) => each === null)) {
     for (const size of sizes) handOf(play, size).needles.sure = false;
@@ -125,7 +133,11 @@ export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[])
   if (node.until !== null) {
     for (const size of sizes) {
       const own = known.get(size);
-      const tests = testsFor(node.until, node.until.kind === 'count' || node.until.kind === 'marks' ? sizeValue(node.until.count.values, size) : null, handOf(play, size).needles);
+      const tests = testsFor(
+        node.until,
+        node.until.kind === 'count' || node.until.kind === 'marks' ? sizeValue(node.until.count.values, size) : null,
+        handOf(play, size).needles,
+      );
       if (own === undefined || tests === null) continue;
       const pass = own.rows.map((_, index) => () => workRow(play, node, rows, known, index - own.rows.length, [size]));
       const hit = firstMet(play, size, pass, tests);
@@ -140,7 +152,14 @@ export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[])
 }
 
 /** Works one row of the series, told by how many rows are still to come. */
-function workRow(play: Play, node: AndSoOn, rows: readonly Row[], known: ReadonlyMap<number, { rows: number[][] }>, left: number, sizes: readonly number[]): void {
+function workRow(
+  play: Play,
+  node: AndSoOn,
+  rows: readonly Row[],
+  known: ReadonlyMap<number, { rows: number[][] }>,
+  left: number,
+  sizes: readonly number[],
+): void {
   const [first] = sizes;
   if (first === undefined) return;
   const period = Math.max(1, stepOf(rows, node, first)?.period ?? 1);
@@ -159,7 +178,12 @@ function workRow(play: Play, node: AndSoOn, rows: readonly Row[], known: Readonl
 }
 
 /** Rows after which the likeliest of the tests comes true; null when none does before the rows no longer fit. */
-function firstMet(play: Play, size: number, pass: readonly (() => void)[], tests: readonly ((needles: Needles) => boolean)[]): number | null {
+function firstMet(
+  play: Play,
+  size: number,
+  pass: readonly (() => void)[],
+  tests: readonly ((needles: Needles) => boolean)[],
+): number | null {
   const hits: (number | null)[] = tests.map(() => null);
   tryOut(play, () => {
     for (const [index, row] of pass.entries()) {

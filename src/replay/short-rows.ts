@@ -46,7 +46,12 @@ export function workShort(hands: Hands, step: Work, use: Use): Trouble | null | 
     return null;
   }
   const tip = needles.left.marks.findLast((mark) => mark.kind === 'gap');
-  if (tip !== undefined && tip.at === needles.left.n && tip.method === 'yarnOver' && (use.kind === 'decrease' || use.kind === 'doubleDecrease')) {
+  if (
+    tip !== undefined &&
+    tip.at === needles.left.n &&
+    tip.method === 'yarnOver' &&
+    (use.kind === 'decrease' || use.kind === 'doubleDecrease')
+  ) {
     const loops = Math.min(tip.loops ?? 1, use.takes - 1);
     const takes = use.takes - loops;
     const have = needles.left.n - hands.base;
@@ -66,7 +71,13 @@ export function workShort(hands: Hands, step: Work, use: Use): Trouble | null | 
 function makeDouble(hands: Hands, step: Work): Trouble | null {
   const { needles } = hands;
   const fresh = freshGap(needles);
-  if (fresh === null && hands.taken === 0 && needles.right.marks.some((mark) => mark.kind === 'gap' && mark.method === 'double' && mark.at === needles.right.n - 1 && mark.turn === needles.turns)) {
+  if (
+    fresh === null &&
+    hands.taken === 0 &&
+    needles.right.marks.some(
+      (mark) => mark.kind === 'gap' && mark.method === 'double' && mark.at === needles.right.n - 1 && mark.turn === needles.turns,
+    )
+  ) {
     // The row before ended with it.
     hands.asides.push({ kind: 'turnAgain', span: step.span, numbers: {}, words: {} });
     return null;
@@ -107,7 +118,8 @@ export function shortOf(needles: Needles, side: Side | null): number | null {
 export function openTurns(needles: Needles): ReadonlyMap<Method, number> {
   const open = new Map<Method, number>();
   for (const mark of [...needles.left.marks, ...needles.right.marks]) {
-    if (mark.kind === 'gap' && (mark.at > 0 || needles.mode === 'round')) open.set(mark.method ?? 'plain', (open.get(mark.method ?? 'plain') ?? 0) + 1);
+    if (mark.kind === 'gap' && (mark.at > 0 || needles.mode === 'round'))
+      open.set(mark.method ?? 'plain', (open.get(mark.method ?? 'plain') ?? 0) + 1);
   }
   return open;
 }

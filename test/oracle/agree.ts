@@ -5,7 +5,19 @@ import { vocabularyOf } from '../../grammar/vocabulary.ts';
 import { beginRow, emptyNeedles, endRow, live, type Needles } from '../../src/replay/needles.ts';
 import { firstChoice, type Hands, type RowChoice, unfinished, workSteps } from '../../src/replay/work.ts';
 import { cursor, gaps } from '../replay/work.ts';
-import { castOn, complete, count, DoesNotFit, markerPlaces, nextRow, places, type Reading, type Simple, workAll } from './simple.ts';
+import {
+  castOn,
+  complete,
+  count,
+  DoesNotFit,
+  markerPlaces,
+  nextRow,
+  passSigns,
+  places,
+  type Reading,
+  type Simple,
+  workAll,
+} from './simple.ts';
 
 const vocabulary = vocabularyOf({});
 
@@ -136,6 +148,7 @@ export function rowsAgree(texts: readonly string[], start: number, round: boolea
     const total = count(state.left) + count(state.right);
     if (live(needles) !== total) return `${words}: folded ${live(needles)} sts, single ${total}`;
     if (!round && needles.side !== state.side) return `${words}: folded ${needles.side}, single ${state.side}`;
+    if (count(state.left) === 0) passSigns(state);
     const places = markerPlaces(state.right);
     if (markersOf(needles).join() !== places.join())
       return `${words}: markers folded ${markersOf(needles).join()}, single ${places.join()}`;

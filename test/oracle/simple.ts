@@ -87,7 +87,7 @@ function moved(state: Simple): void {
   state.moved += 1;
 }
 
-function passSigns(state: Simple): void {
+export function passSigns(state: Simple): void {
   while (state.left[0] !== undefined && !isStitch(state.left[0])) {
     const sign = state.left.shift() as Sign;
     if (sign.kind === 'marker') state.right.push(sign);

@@ -1,0 +1,144 @@
+/**
+ * The slips designers make, put one at a time into the correct fixtures with a fixed seed, and what the proof says of each.
+ *
+ *     npm run slips            2,000 slips
+ *     npm run slips -- 500     fewer
+ *
+ * Prints per kind: caught (a new error or query anywhere the slip can be noticed), at the right place (on the line of the
+ * slip), the right statement blamed (the finding covers the words changed), and how often the true repair is among the
+ * edits offered.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Proof, proof } from '../../src/index.ts';
+
+interface Slip {
+  readonly kind: string;
+  readonly at: number;
+  readonly was: string;
+  readonly now: string;
+}
+
+/** A small generator with a fixed seed (mulberry32), so that every run makes the same slips. */
+function generator(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+const changed = (number: number, by: number): string => String(Math.max(0, number + by));
+
+/** Every place of a draft where a slip of some kind can be made. */
+function slipsIn(source: string, body: number): Slip[] {
+  const slips: Slip[] = [];
+  const each = (kind: string, pattern: RegExp, make: (match: RegExpExecArray) => { at: number; was: string; now: string }[]): void => {
+    for (const match of source.matchAll(pattern)) {
+      if ((match.index ?? 0) < body) continue;
+      for (const slip of make(match as RegExpExecArray)) if (slip.was !== slip.now) slips.push({ kind, ...slip });
+    }
+  };
+  const whole = (match: RegExpExecArray, now: string): { at: number; was: string; now: string }[] => [
+    { at: match.index, was: match[0], now },
+  ];
+  const numberIn = (match: RegExpExecArray, group: number, by: number): { at: number; was: string; now: string }[] => {
+    const was = match[group];
+    if (was === undefined) return [];
+    const at = match.index + match[0].indexOf(was);
+    return [{ at, was, now: changed(Number(was), by) }];
+  };
+  each('stated count', /(?:[—–=(]\s?|\. |\[)(\d{2,3})(?= (?:sts|stitches)\b)/g, (match) => [
+    ...numberIn(match, 1, 2),
+    ...numberIn(match, 1, -1),
+  ]);
+  each('stated count, one size', /, (\d{2,3})(?=[,)\]:] ?[^\n]{0,24}(?:sts|stitches)\b)/g, (match) => numberIn(match, 1, 2));
+  each('stitch number', /\b[kKpP](\d{1,2})(?=[,;.)\]])/g, (match) => [...numberIn(match, 1, 1), ...numberIn(match, 1, -1)]);
+  each('repeat number', /\b(\d{1,2})(?= (?:more times|times more|times|further times)\b)/g, (match) => [
+    ...numberIn(match, 1, 1),
+    ...numberIn(match, 1, -1),
+  ]);
+  each('to last', /to last (\d{1,2})(?= sts)/gi, (match) => [...numberIn(match, 1, 1), ...numberIn(match, 1, -1)]);
+  each('yarn over left out', /, yo(?=,)/g, (match) => whole(match, ''));
+  each('decrease made plain', /\bk2tog\b(?=[,;.)\]])/g, (match) => whole(match, 'k2'));
+  each('double decrease made single', /\b(?:sk2p|s2kp|k3tog)\b(?=[,;.)\]])/g, (match) => whole(match, 'k2tog'));
+  each('increase left out', /, m1[lr]?(?=[,;.)\]])/gi, (match) => whole(match, ''));
+  each('cast-on', /(?:[Cc]ast on|CO) (\d{2,3})\b/g, (match) => numberIn(match, 1, 1));
+  each('marker left out', /, (?:sm|pm)(?=,)/g, (match) => whole(match, ''));
+  each('size list short', /[,:] ?(\d{1,3})(?=[)\]] ?(?:sts|times|more|rows|rnds))/g, (match) => whole(match, ''));
+  each('row number', /\b(Row|Rnd|Round) (\d{1,2})(?= ?[(:.])/g, (match) => [
+    { at: match.index + match[0].length - (match[2] ?? '').length, was: match[2] ?? '', now: changed(Number(match[2]), 1) },
+  ]);
+  each('row range', /\bRows? (\d{1,2})[–-](\d{1,2})\b/g, (match) => [
+    { at: match.index + match[0].length - (match[2] ?? '').length, was: match[2] ?? '', now: changed(Number(match[2]), 2) },
+  ]);
+  each('side exchanged', /\((RS|WS)\)/g, (match) => whole(match, match[1] === 'RS' ? '(WS)' : '(RS)'));
+  each('bind-off number', /(?:[Cc]ast off|BO) (\d{1,2})(?= (?:sts|\())/g, (match) => numberIn(match, 1, 1));
+  each('picked up', /[Pp]ick up and (?:k|knit) (\d{1,3})\b/g, (match) => numberIn(match, 1, 2));
+  each('put on hold', /(?:place|slip) (?:next|centre|first) (\d{1,3})\b/gi, (match) => numberIn(match, 1, 2));
+  return slips;
+}
+
+const lineOf = (text: string, at: number): number => text.slice(0, at).split('\n').length;
+const serious = (result: Proof): { key: string; line: number; end: number; span: { start: number; end: number }; repair: string[] }[] =>
+  result.findings
+    .filter((finding) => finding.level !== 'style')
+    .map((finding) => ({
+      key: `${finding.rule}|${finding.message}`,
+      line: result.manuscript.place(finding.span.start).line,
+      end: result.manuscript.place(Math.max(finding.span.start, finding.span.end - 1)).line,
+      span: finding.span,
+      repair: [...(finding.fix ? [finding.fix.text] : []), ...(finding.wouldFit ?? [])],
+    }));
+
+const folder = 'fixtures/clean';
+const wanted = Number(process.argv[2] ?? 2000);
+const drafts = readdirSync(folder)
+  .filter((file) => file.endsWith('.md'))
+  .sort()
+  .map((file) => ({ file, source: readFileSync(join(folder, file), 'utf8') }));
+const random = generator(20261125);
+const pool = drafts.flatMap(({ file, source }) => {
+  const firstRow = /^(?:.*\b(?:cast on|CO) \d)/im.exec(source)?.index ?? 0;
+  return slipsIn(source, firstRow).map((slip) => ({ file, source, slip }));
+});
+for (let at = pool.length - 1; at > 0; at -= 1) {
+  const other = Math.floor(random() * (at + 1));
+  [pool[at], pool[other]] = [pool[other] as (typeof pool)[0], pool[at] as (typeof pool)[0]];
+}
+
+const clean = new Map(drafts.map(({ file, source }) => [file, new Set(serious(proof(source)).map((each) => each.key))]));
+const kinds = new Map<string, { made: number; caught: number; placed: number; blamed: number; repaired: number; further: number }>();
+const missed: string[] = [];
+for (const { file, source, slip } of pool.slice(0, wanted)) {
+  const text = source.slice(0, slip.at) + slip.now + source.slice(slip.at + slip.was.length);
+  const found = serious(proof(text)).filter((each) => !clean.get(file)?.has(each.key));
+  const line = lineOf(text, slip.at);
+  const tally = kinds.get(slip.kind) ?? { made: 0, caught: 0, placed: 0, blamed: 0, repaired: 0, further: 0 };
+  tally.made += 1;
+  if (found.length > 0) {
+    tally.caught += 1;
+    tally.further += found.length - 1;
+    if (found.some((each) => each.line <= line && line <= each.end)) tally.placed += 1;
+    if (found.some((each) => each.span.start <= slip.at + slip.now.length && slip.at <= each.span.end)) tally.blamed += 1;
+    if (slip.was !== '' && found.some((each) => each.repair.some((repair) => repair.includes(slip.was)))) tally.repaired += 1;
+  } else missed.push(`${file}:${line} ${slip.kind}: "${slip.was}" -> "${slip.now}"`);
+  kinds.set(slip.kind, tally);
+}
+
+const percent = (part: number, all: number): string => `${((100 * part) / Math.max(1, all)).toFixed(0).padStart(4)} %`;
+console.log(`${pool.length} places, ${Math.min(wanted, pool.length)} slips in ${drafts.length} drafts`);
+console.log(`${'kind'.padEnd(30)} made caught  place  blame repair further`);
+const total = { made: 0, caught: 0, placed: 0, blamed: 0, repaired: 0, further: 0 };
+for (const [kind, tally] of [...kinds].sort(([a], [b]) => (a < b ? -1 : 1))) {
+  for (const key of Object.keys(total) as (keyof typeof total)[]) total[key] += tally[key];
+  console.log(
+    `${kind.padEnd(30)} ${String(tally.made).padStart(4)} ${percent(tally.caught, tally.made)} ${percent(tally.placed, tally.made)} ${percent(tally.blamed, tally.made)} ${percent(tally.repaired, tally.made)} ${(tally.further / Math.max(1, tally.caught)).toFixed(2).padStart(6)}`,
+  );
+}
+console.log(
+  `${'together'.padEnd(30)} ${String(total.made).padStart(4)} ${percent(total.caught, total.made)} ${percent(total.placed, total.made)} ${percent(total.blamed, total.made)} ${percent(total.repaired, total.made)} ${(total.further / Math.max(1, total.caught)).toFixed(2).padStart(6)}`,
+);
+if (process.argv.includes('--list')) for (const line of missed) console.log(line);
