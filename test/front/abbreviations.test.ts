@@ -24,6 +24,22 @@ const lists: readonly [string, string[][]][] = [
   ['**k** = knit; **p** = purl', kp],
   ['K, knit; P, purl'.replaceAll('K', 'k').replaceAll('P', 'p'), kp],
   ['k knit\np purl', kp],
+  ['k knit · p purl', kp],
+  ['k (knit), p (purl), st(s) (stitch(es))', [...kp, ['st(s)', 'stitch(es)']]],
+  [
+    'k knit, p purl, skpo slip 1, k1, pass slipped st over, st(s) stitch(es)',
+    [...kp, ['skpo', 'slip 1, k1, pass slipped st over'], ['st(s)', 'stitch(es)']],
+  ],
+  [
+    'K., knit; p., purl; tog., together; alt., alternate; c. 6 f., cable 6 front thus: slip next 3 sts. to a cable needle.',
+    [
+      ['K', 'knit'],
+      ['p', 'purl'],
+      ['tog', 'together'],
+      ['alt', 'alternate'],
+      ['c. 6 f', 'cable 6 front thus: slip next 3 sts. to a cable needle'],
+    ],
+  ],
   ['k **knit**\np **purl**', kp],
   ['K: knit\nP: purl'.toLowerCase(), kp],
   ['| Abbr. | Meaning |\n|---|---|\n| k | knit |\n| p | purl |', kp],
@@ -86,8 +102,22 @@ describe('a key of abbreviations', () => {
   it.each(lists)('%s', (text, want) => {
     expect(key(text)).toEqual(want);
   });
-  it.each(['**Abbreviations:** ', '**ABBREVIATIONS** ', 'Abbreviations: ', '**Abbreviations.** '])('is found behind %j', (label) => {
+  it.each([
+    '**Abbreviations:** ',
+    '**ABBREVIATIONS** ',
+    'Abbreviations: ',
+    '**Abbreviations.** ',
+    'ABBREVIATIONS.—',
+    'Abbreviations ',
+    '**short forms** ',
+  ])('is found behind %j', (label) => {
     expect(read(`# Kelp\n\n${label}k = knit; p = purl\n`).front.abbreviations.map((one) => [one.term, one.meaning])).toEqual(kp);
+  });
+  it('is found in notes', () => {
+    expect(read('# Kelp\n\n## Notes\n\n**Abbreviations.** k = knit; p = purl\n').front.abbreviations).toHaveLength(2);
+  });
+  it('is no sentence about abbreviations', () => {
+    expect(read('# Kelp\n\nAbbreviations are explained at the end.\n').front.abbreviations).toEqual([]);
   });
   it('is found below a bold title', () => {
     expect(read('# Kelp\n\n**ABBREVIATIONS**\n\n- k – knit\n- p – purl\n').front.abbreviations).toHaveLength(2);

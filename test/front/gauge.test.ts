@@ -111,3 +111,13 @@ it('the fabric may stand before the length', () => {
   const [found] = gauges('# Kelp\n\n**Gauge** 22 sts and 30 rows in stockinette on 4 mm needles = 4 x 4" (10 x 10 cm).\n');
   expect(found).toMatchObject({ stitches: 22, rows: 30, over: '4 in / 10 cm', fabric: 'stockinette', needle: '4 mm needles' });
 });
+
+describe('a gauge behind the words of old layouts', () => {
+  it.each([
+    ['KNITTING TENSION: 25 sts and 33 rounds stocking st on needle 3.5 mm = 10 x 10 cm.', 25],
+    ['TENSION.—6½ sts. and 8½ rows to 1 inch over stocking stitch.', 6.5],
+    ['Tension 22 sts and 30 rows = 10 cm in st st', 22],
+  ])('%s', (line, stitches) => {
+    expect(gauges(`# Kelp\n\n${line}\n\nCast on 40 sts.\n`).map((one) => one.stitches)).toEqual([stitches]);
+  });
+});

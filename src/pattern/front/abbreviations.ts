@@ -9,6 +9,8 @@ export function formsOf(term: string): readonly string[] {
   for (const part of term.split(/\s+or\s+|\s*\/\s*(?=[A-Za-z])(?!\d)|,\s+/)) {
     const word = part.trim();
     if (word === '') continue;
+    // Old leaflets print "tog." with its stop; the rows may do without.
+    if (/^[A-Za-z0-9]+\.$/.test(word)) forms.add(word.slice(0, -1));
     const optional = /^(.*?)\(([’'a-z]{1,4})\)(.*)$/i.exec(word);
     if (optional !== null && optional[1] !== '') {
       forms.add(`${optional[1]}${optional[3]}`.trim());
@@ -191,32 +193,76 @@ function fallback(segment: Segment): readonly Abbreviation[] {
       return pairUp(place(text, span.start - start, span.end - start, start), place(text, span.end - start, end - start, start));
     });
   }
-  const clauses = text.split(/[;\n]/);
-  const found: Abbreviation[] = [];
+  return clauseEntries(segment);
+}
+
+/** `K, knit; P, purl`, `k knit · p purl`, `k knit, p purl`, `k (knit), p (purl)`: most terms begin like their meaning. */
+function clauseEntries(segment: Segment): readonly Abbreviation[] {
+  const divided = parted(segment, /[;\n·•]/, 2);
+  if (divided.length >= 2) return divided;
+  const bracketed = inBrackets(segment);
+  return bracketed.length >= 3 ? bracketed : parted(segment, /,/, 4);
+}
+
+const clauseTerm =
+  /^[\s.]*([A-Za-z]\.\s\d{1,2}\s[A-Za-z]\.|[A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?|[A-Za-z][A-Za-z0-9]{0,6}\.)(?:,\s?|\s)(\S[\s\S]*)$/;
+const beginAlike = (term: string, meaning: string): boolean => meaning[0]!.toLowerCase() === term[0]!.toLowerCase();
+
+/** Entries between semicolons, points or lines; between commas only what begins alike is an entry, the rest goes on with the one before. */
+function parted(segment: Segment, divider: RegExp, least: number): readonly Abbreviation[] {
+  const { text, start } = segment;
+  const clauses = text.split(divider);
+  const commas = divider.source === ',';
+  const entries: { from: number; term: string; meaning: number; end: number }[] = [];
   let at = 0;
   let matching = 0;
   for (const clause of clauses) {
-    const match = /^[\s.]*([A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?)(?:,\s?|\s)(\S[\s\S]*)$/.exec(clause);
-    if (match !== null) {
-      const term = match[1]!;
-      const from = at + clause.indexOf(term);
-      if (match[2]![0]!.toLowerCase() === term[0]!.toLowerCase()) matching += 1;
-      found.push(
-        ...pairUp(
-          place(text, from, from + term.length, start),
-          place(text, at + clause.length - match[2]!.length, at + clause.length, start),
-        ),
-      );
-    }
-    at += clause.length + 1;
+    const match = clauseTerm.exec(clause);
+    const alike = match !== null && beginAlike(match[1]!, match[2]!);
+    const end = at + clause.length;
+    if (match !== null && (alike || !commas)) {
+      if (alike) matching += 1;
+      entries.push({ from: at + clause.indexOf(match[1]!), term: match[1]!, meaning: end - match[2]!.length, end });
+    } else if (commas && entries.length > 0) entries[entries.length - 1]!.end = end;
+    at = end + 1;
   }
-  return found.length >= 2 && matching * 5 >= found.length * 3 && found.length * 3 >= clauses.length * 2 ? found : [];
+  if (entries.length < least || matching * 5 < entries.length * 3 || (!commas && entries.length * 3 < clauses.length * 2)) return [];
+  return entries.flatMap((one) =>
+    pairUp(place(text, one.from, one.from + one.term.length, start), place(text, one.meaning, one.end, start)),
+  );
+}
+
+/** `kfb (knit into front and back), st(s) (stitch(es))`: the meaning in brackets behind a blank. */
+function inBrackets(segment: Segment): readonly Abbreviation[] {
+  const { text, start } = segment;
+  const found: Abbreviation[] = [];
+  let from = 0;
+  let depth = 0;
+  let open = -1;
+  for (let at = 0; at < text.length; at += 1) {
+    const letter = text[at]!;
+    if (letter === '(') {
+      if (depth === 0 && open < 0 && /\s/.test(text[at - 1] ?? '')) open = at;
+      depth += 1;
+    } else if (letter === ')') {
+      depth = Math.max(0, depth - 1);
+      if (depth > 0 || open < 0) continue;
+      const term = place(text, from, open, start);
+      if (isTerm(term.text) && term.text.length <= 12) found.push(...pairUp(term, place(text, open + 1, at, start)));
+      open = -1;
+      from = at + 1;
+    } else if (depth === 0 && (letter === ';' || letter === '\n' || letter === ',')) from = at + 1;
+  }
+  return found;
 }
 
 function fromSegment(segment: Segment): readonly Abbreviation[] {
   // A label that is no topic was the first term of the list: "k: knit. p: purl".
   const entries = bestEntries(segment.text);
   if (entries.length === 0) return fallback(segment);
+  // One explanation with a colon among many without ("c. 6 f., cable thus: slip …") does not set the style of the list.
+  const plain = entries.length < 3 && segment.emphasis.length === 0 ? clauseEntries(segment) : [];
+  if (plain.length > entries.length * 3) return plain;
   return entries.flatMap((entry, i) => {
     const next = entries[i + 1]?.from ?? segment.text.length;
     return pairUp(place(segment.text, entry.from, entry.termEnd, segment.start), place(segment.text, entry.meaning, next, segment.start));
@@ -245,7 +291,7 @@ const isKey = (table: TableLines): boolean =>
 function whole(segment: Segment, source: string): Segment {
   const from = segment.label === null ? segment.start : source.lastIndexOf(segment.label, segment.start - segment.label.length);
   if (segment.label === null || from < segment.block.start || segment.topic !== 'abbreviations') return segment;
-  if (/abbr|glossary|key|special|stitch(?:es)? guide|terms/i.test(segment.label)) return segment;
+  if (/abbr|glossary|key|special|stitch(?:es)? guide|terms|short (?:forms|words)/i.test(segment.label)) return segment;
   const block = segment.block;
   if (block.kind !== 'paragraph' && block.kind !== 'item') return segment;
   return {

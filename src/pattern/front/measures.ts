@@ -27,9 +27,9 @@ function kindOfWords(name: string): NamedMeasure['kind'] {
   return 'other';
 }
 
-/** Words after a measure that name it: "24 in circumference". */
+/** Words after a measure on its line that name it: "24 in circumference". */
 const after =
-  /^\s{0,2}[)\]]?\s{1,3}((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist)|(?:of\s)?(?:positive|negative|zero)\sease)\b/i;
+  /^[^\S\n]{0,2}[)\]]?[^\S\n]{1,3}((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist)|(?:of\s)?(?:positive|negative|zero)\sease)\b/i;
 
 /** The words before a measure, back to the start of its clause and not before `floor`. */
 function wordsBefore(text: string, index: number, floor: number): string {

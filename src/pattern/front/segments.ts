@@ -113,8 +113,8 @@ function plainLabel(text: string, from: number, end: number): Label | null {
   if (capitals !== null && shouted !== null) {
     return { topic: shouted, text: capitals[1]!.trim(), from: from + line.indexOf(capitals[1]!), to: from + capitals[0].length };
   }
-  const colon = /^\s*([A-Za-z][A-Za-z’'&/,() \t0-9-]{1,50}?)\s*(?::|\s[–—-]\s|\.\s(?=\S))\s*/.exec(line);
-  if (colon === null) return null;
+  const colon = /^\s*([A-Za-z][A-Za-z’'&/,() \t0-9-]{1,50}?)\s*(?::|\s[–—-]\s|\.\s(?=\S)|\.\s?[—–]\s?)\s*/.exec(line);
+  if (colon === null) return bareLabel(line, from);
   const words = colon[1]!;
   // The colon of a size list, `2-3 (4-5: 6-7)`, ends no label.
   if (words.split('(').length !== words.split(')').length) return null;
@@ -123,6 +123,17 @@ function plainLabel(text: string, from: number, end: number): Label | null {
   if (topic !== null) return { ...label, topic };
   const short = words.trim().split(/\s+/).length <= 6;
   return short && line.slice(0, colon[0].length).includes(':') ? { ...label, topic: null } : null;
+}
+
+/** A topic word without a colon before what it announces: `Tension 22 sts`, `Extras stitch holder`, `Abbreviations alt alternate`. */
+function bareLabel(line: string, from: number): Label | null {
+  const match =
+    /^\s*(?:(Yarn|Needles|Tension|Gauge)\s+(?=\d)|(Extras|Notions)\s+(?=[a-z]|\d)|(Abbreviations)\s+(?=[A-Za-z][A-Za-z0-9()]{0,6}\s[a-z=]))/.exec(
+      line,
+    );
+  if (match === null) return null;
+  const words = match[1] ?? match[2] ?? match[3]!;
+  return { topic: topicOf(words), text: words, from: from + line.indexOf(words), to: from + match[0].length };
 }
 
 /** A topic label in the middle of a line, after the end of a sentence: `Yarn: …. Needles: …`. */
@@ -182,7 +193,7 @@ function segmentsOf(passage: Passage, block: Block, at: number, section: Section
   for (const [i, label] of labels.entries()) {
     const end = labels[i + 1]?.from ?? passage.text.length;
     // Under a heading such as "Cautions" a label like "Buttons" lists nothing.
-    const topic = section.firm && section.topic === 'notes' ? 'notes' : label.topic;
+    const topic = section.firm && section.topic === 'notes' && label.topic !== 'abbreviations' ? 'notes' : label.topic;
     found.push(make(topic ?? section.topic, label.text, label.to, end));
   }
   return found;

@@ -63,7 +63,7 @@ const fillers = new Set(
   (
     'a an and the of for in to on or you your youll will we i this it is are used use special additional further also ' +
     'finished actual final knitted garment body approximate approx required recommended suggested intended general pattern stitch ' +
-    'stitches before main needed shown quantities amounts quantity guide table chart square information what things old us uk ' +
+    'stitches before main knitting needed shown quantities amounts quantity guide table chart square information what things old us uk ' +
     'metric list short common read first please'
   ).split(' '),
 );
@@ -75,6 +75,7 @@ for (const topic of Object.keys(topicWords) as Topic[]) for (const word of topic
 const phrases: readonly (readonly [RegExp, Topic])[] = [
   [/^to fit( [a-z]+){0,4}$/, 'measures'],
   [/^(special|pattern|stitch)? ?(stitches|stitch guide|stitch key)( and abbreviations)?$/, 'abbreviations'],
+  [/^short (forms|words)( used)?$/, 'abbreviations'],
   [/^you('ll| will) (also )?need$/, 'materials'],
   [/^before you (start|begin|cast on)$/, 'notes'],
   [/^(reading|using) (the|this) (pattern|chart|charts)$/, 'notes'],
