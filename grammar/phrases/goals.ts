@@ -3,7 +3,7 @@
  *
  *     until armhole measures 19 cm · until 76 sts rem · until 96 rows have been worked · ending with a WS row · when front measures 28 cm
  */
-import { TimesNumber, Name, Fabric, Any, Close, Comma, Count as CountToken, Dash, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+import { TimesNumber, Name, Fabric, Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
 import type { Sized } from '../count.ts';
 import type { Count, EndSide, Goal } from '../tree.ts';
 import { Shaping } from './shaping.ts';
@@ -92,6 +92,8 @@ export class Goals extends Shaping {
 
   private goalEnds(settled: boolean): boolean {
     if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime)) return true;
+    // "until there are 56 sts: 28 sts on each needle"
+    if (this.at(1, Colon, Equals) && this.at(0, W.St, W.Rem) && this.at(2, CountToken)) return true;
     // the bracket of a second unit: 12" (30.5 cm)
     if (this.at(1, Close)) return !this.at(0, W.Cm, W.Inch, W.Mm, W.In);
     if (this.at(1, Open)) return !(this.payload(1)?.holds === 'measure' || this.payload(1)?.holds === 'remark');

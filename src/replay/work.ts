@@ -334,7 +334,10 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   if (makes < 0 && takes < 0 && needles.right.n < -makes && hands.off > 0) return null;
   if (makes < 0 && needles.right.n < -makes) return stopped('nothingToPass', span, { wanted: -makes }, words);
   const { inside } = workToken(needles, takes, makes);
-  if (inside !== null && inside.kind === 'marker') hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
+  if (inside?.name === 'centre') {
+    // The centre stitch is the middle one of a decrease: what is made of it is the centre stitch again.
+    for (const mark of needles.right.marks) if (mark.name === 'centre' && mark.at === needles.right.n) mark.at -= makes;
+  } else if (inside !== null && inside.kind === 'marker') hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
   hands.taken += takes;
   hands.made += makes;
   hands.last = makes;
@@ -435,7 +438,7 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     return null;
   }
   if (extent.place === 'centre') {
-    const marked = ahead.find((mark) => mark.kind === 'marker');
+    const marked = ahead.find((mark) => mark.name === 'centre') ?? ahead.find((mark) => mark.kind === 'marker');
     if (marked) return { at: marked.at, mark: marked };
     const total = live(hands.needles);
     return { at: Math.floor((total + 1) / 2), mark: null };
@@ -813,6 +816,8 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
 
 function workMarker(hands: Hands, step: Marker): Trouble | null {
   const { needles } = hands;
+  // A marker that hangs in the centre stitch stands before it.
+  if (step.op === 'hang' && step.name === 'centre' && needles.right.n > 0 && needles.begun) needles.right.marks.push({ kind: 'marker', name: 'centre', at: needles.right.n - 1 });
   if (step.atRow || step.op === 'hang') return null;
   if (step.op === 'place' || step.op === 'replace') {
     if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
