@@ -1,10 +1,19 @@
+import type { Row } from '../grammar/tree.ts';
+import type { Pattern } from '../src/pattern/pattern.ts';
 import { labelOf } from './labels.ts';
 import { roots } from './observed.ts';
 import type { Finding, Rule } from './rule.ts';
 import { repeatOf } from './stitch-row.ts';
 import { counted, sectionTitle } from './telling.ts';
 import { rowsOf } from './tree-walk.ts';
-import { stepsUse } from './use.ts';
+import { stepsUse, yarnOvers } from './use.ts';
+
+/** Two rows of lace with at most one row between them. */
+function neighbours(pattern: Pattern, one: Row, other: Row): boolean {
+  const lace = (row: Row): boolean => repeatOf(row)?.children.some((step) => yarnOvers(pattern, step) > 0) === true;
+  const [a, b] = [one.label?.numbers[0], other.label?.numbers[0]];
+  return a !== undefined && b !== undefined && Math.abs(a - b) <= 2 && lace(one) && lace(other);
+}
 
 export const repeatWidth: Rule = {
   id: 'repeat-width',
@@ -32,11 +41,19 @@ export const repeatWidth: Rule = {
         ? []
         : [{ row, section, width: use.takes, span: found.step.span }];
     });
+    const divides = (one: number, other: number): boolean => one % other === 0 || other % one === 0;
     return rows.flatMap(({ row, section, width, span }): Finding[] => {
       const others = rows.filter((each) => each.section === section && each.row !== row);
       const [first] = others;
-      if (first === undefined || others.length < 3 || others.some((each) => each.width !== first.width)) return [];
-      if (first.width % width === 0 || width % first.width === 0) return [];
+      if (first === undefined) return [];
+      const given = context.pattern.sections[section]?.multiple?.of ?? null;
+      if (given !== null && given > 1 && given % width === 0) return [];
+      // A multiple that another row bears out speaks for itself; without one the other rows must be of one mind.
+      const witness = given !== null && given > 1 && others.some((each) => given % each.width === 0) ? given : null;
+      if (witness === null && (others.some((each) => each.width !== first.width) || (others.length < 2 && !neighbours(context.pattern, row, first.row)))) return [];
+      // Of two rows that differ the later is named.
+      if (witness === null && others.length === 1 && first.row.span.start > row.span.start) return [];
+      if (divides(witness ?? first.width, width)) return [];
       if (roots(context).some((root) => root.met.node === row)) return [];
       return [
         {
@@ -46,7 +63,7 @@ export const repeatWidth: Rule = {
           section: sectionTitle(context, section),
           row: labelOf(row),
           sizes: [],
-          message: `${labelOf(row) ?? 'This row'} repeats over ${counted(width)}, all other rows of the set over ${first.width}. Has a stitch been lost or put in?`,
+          message: `${labelOf(row) ?? 'This row'} repeats over ${counted(width)}, ${witness === null ? (others.length === 1 ? `${labelOf(first.row) ?? 'the other row'} over ${first.width}` : `all other rows of the set over ${first.width}`) : `and the pattern is a multiple of ${witness}`}. Has a stitch been lost or put in?`,
           stated: null,
           replayed: null,
           fix: null,

@@ -111,7 +111,9 @@ export function readPattern(manuscript: Manuscript): Pattern {
   const vocabulary: Vocabulary = vocabularyOf({ own, defined, dialect: dialectOf(manuscript.source) });
   const sections: Draft[] = [];
   const open = (title: string, span: Span, depth: number, kind: Section['kind']): Draft => {
-    const section: Draft = { title, span, depth, kind, piece: null, statements: [], multiple: null, times: titleTimes(title) };
+    // "Lace (multiple of 8 + 1)": the heading itself gives the multiple.
+    const given = kind === 'front' ? null : multipleIn(title);
+    const section: Draft = { title, span, depth, kind, piece: null, statements: [], multiple: given === null ? null : { ...given, span }, times: titleTimes(title) };
     sections.push(section);
     return section;
   };

@@ -223,3 +223,24 @@ it('every message speaks to an editor', () => {
     expect(message).not.toMatch(/undefined|null|NaN|\bnode\b|\btoken\b|\bparse/);
   }
 });
+
+describe('the width of a repeat that happens to fit', () => {
+  const lace = (width: number): string =>
+    `# Swell Scarf\n\nCO 73 sts.\n\n## Lace (multiple of 8 + 1)\n\nRow 1 (RS): *Yo, ssk, k${width}, k2tog, yo, k1; rep from * to last st, k1.\n\nRow 2: Purl.\n\nRow 3: *K1, yo, ssk, k1, k2tog, yo, k2; rep from * to last st, k1.\n\nRow 4: Purl.\n\nBO all sts.\n`;
+
+  it('is asked about where the multiple and another row say otherwise', () => {
+    const draft = lace(4);
+    const finding = of(draft, 'repeat-width');
+    expect(finding.message).toContain('Row 1 repeats over 9 sts, and the pattern is a multiple of 8.');
+    expect(told(draft)).toEqual(['query repeat-width']);
+  });
+
+  it('is let pass where it goes into the multiple', () => {
+    expect(told(lace(3))).toEqual([]);
+  });
+
+  it('names the later of two rows of lace', () => {
+    const draft = band('Row 1 (RS): K1, *yo, k2tog, k1; rep from * to end.', 'Row 2: Purl.', 'Row 3: K1, *k1, yo, ssk, k10; rep from * to end.');
+    expect(words(draft, of(draft, 'repeat-width'))).toContain('k10');
+  });
+});
