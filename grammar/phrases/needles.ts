@@ -191,7 +191,7 @@ export class Needles extends Runs {
   /** "Working back and forth on these 30 sts only", "work first 30 sts of rnd back and forth in rows". */
   protected onlyAhead(): boolean {
     // "Heel is worked over next 30 sts", "Heel flap is worked back and forth on 30 sts"
-    if (this.at(1, Word, Name) && segments.test(this.image(1)) && /^(?:the )?\w+(?: flap| turn)? (?:is|are) worked (?:flat |back and forth |in rows )*(?:over|on|across)\b/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '))) return this.countBefore(4) || this.countBefore(8);
+    if (this.at(1, Word, Name) && segments.test(this.image(1)) && /^(?:the )?\w+(?: flap| turn)? (?:is|are) (?:now |then )?worked (?:flat |back and forth |in rows )*(?:over|on|across)\b/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '))) return this.countBefore(4) || this.countBefore(8);
     if (!this.at(1, W.Work, W.Cont, W.Patt)) return false;
     let these = 0;
     let told = false;

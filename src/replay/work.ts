@@ -490,6 +490,10 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
     case 'part': {
       const part = needles.parts.find((each) => each.name.toLowerCase().includes(extent.name.toLowerCase()));
       if (part) return needles.left.n - part.n;
+      // Instep and sole are the halves of a foot until the draft says otherwise.
+      const total = live(needles);
+      const whole = needles.right.n === 0 || needles.right.n * 2 === total;
+      if (/^(?:the )?(?:instep|sole|heel)\b/i.test(extent.name) && needles.mode === 'round' && needles.parts.length !== 1 && hands.base === 0 && total % 2 === 0 && whole) return Math.max(0, needles.left.n - total / 2);
       return stopped('unread', span);
     }
     case 'times':
@@ -1008,6 +1012,9 @@ function netOf(hands: Hands, steps: readonly Step[]): number | null {
   let net = 0;
   for (const step of steps) {
     if (step.type === 'repeat' && step.form === 'run') continue;
+    // "*k3, p1; rep from * to end of needle": as many as it takes, and none gained or lost.
+    const pass = step.type === 'repeat' && step.extent !== null && step.extent.kind !== 'times' && step.once.length === 0 && step.ending === null ? fixedUse(hands, step.children) : null;
+    if (pass !== null && pass.takes === pass.makes) continue;
     const use = fixedUse(hands, [step]);
     if (use === null) return null;
     net += use.makes - use.takes;
