@@ -10,6 +10,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Edit } from '../../rules/rule.ts';
 import { type Proof, proof } from '../../src/index.ts';
 
 interface Slip {
@@ -82,7 +83,9 @@ function slipsIn(source: string, body: number): Slip[] {
 }
 
 const lineOf = (text: string, at: number): number => text.slice(0, at).split('\n').length;
-const serious = (result: Proof): { key: string; line: number; end: number; span: { start: number; end: number }; repair: string[] }[] =>
+/** A draft without its spaces and capitals: an edit is the true repair where it leaves the draft as it was before the slip. */
+const plain = (text: string): string => text.replace(/\s+/g, '').toLowerCase();
+const serious = (result: Proof): { key: string; line: number; end: number; span: { start: number; end: number }; repair: readonly Edit[] }[] =>
   result.findings
     .filter((finding) => finding.level !== 'style')
     .map((finding) => ({
@@ -90,7 +93,7 @@ const serious = (result: Proof): { key: string; line: number; end: number; span:
       line: result.manuscript.place(finding.span.start).line,
       end: result.manuscript.place(Math.max(finding.span.start, finding.span.end - 1)).line,
       span: finding.span,
-      repair: [...(finding.fix ? [finding.fix.text] : []), ...(finding.wouldFit ?? [])],
+      repair: [...(finding.fix ? [finding.fix] : []), ...(finding.edits ?? [])],
     }));
 
 const folder = 'fixtures/clean';
@@ -123,7 +126,7 @@ for (const { file, source, slip } of pool.slice(0, wanted)) {
     tally.further += found.length - 1;
     if (found.some((each) => each.line <= line && line <= each.end)) tally.placed += 1;
     if (found.some((each) => each.span.start <= slip.at + slip.now.length && slip.at <= each.span.end)) tally.blamed += 1;
-    if (slip.was !== '' && found.some((each) => each.repair.some((repair) => repair.includes(slip.was)))) tally.repaired += 1;
+    if (found.some((each) => each.repair.some((edit) => plain(text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)) === plain(source)))) tally.repaired += 1;
   } else missed.push(`${file}:${line} ${slip.kind}: "${slip.was}" -> "${slip.now}"`);
   kinds.set(slip.kind, tally);
 }
