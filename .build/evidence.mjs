@@ -47,7 +47,8 @@ for (const [path, words] of claims) {
 }
 for (const [title, script] of [
   ['Slips put into the correct drafts', 'test/bench/slips.ts'],
-  ['Costs, as ratios within one run', 'test/bench/cost.bench.ts'],
+  ['Costs of rows and repeats, as ratios within one run', 'test/bench/cost.bench.ts'],
+  ['Costs of a whole proof, as ratios within one run', 'test/bench/whole.bench.ts'],
 ]) {
   console.log(`\n${title}\n`);
   const { stdout, stderr, status } = run(process.execPath, [join('.build', 'run.mjs'), script]);
