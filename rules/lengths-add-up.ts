@@ -73,11 +73,52 @@ function claims(context: Context): readonly Claim[] {
   return found;
 }
 
+const opens = /^(?:beg(?:inning)?|start|cast[- ]on(?: edge)?|the cast[- ]on(?: edge)?|(?:lower|bottom) edge)\.?$/i;
+
+/**
+ * One length told in two places: "Cuff 3 in" and "until cuff measures 4 in"; "Sleeve seam 17 in" and "until sleeve measures 18 in from
+ * beg", where the shaping follows at once. Any other pair may have a border or a cap between them.
+ */
+function toldTwice(context: Context, isWrong: (measure: Measure) => boolean): readonly Finding[] {
+  const source = context.manuscript.source;
+  const sizes = sizesOf(context);
+  const worked = workedLengths(context);
+  return context.pattern.front.measures.flatMap((stated) => {
+    const name = stated.name.toLowerCase().trim();
+    const seam = /^sleeve (?:seam|length)\b/.test(name);
+    const mine = worked.filter((one) => (seam ? one.part === 'sleeve' && opens.test(one.from ?? '') : one.part === name));
+    const [one, another] = mine;
+    if (one === undefined || another !== undefined || stated.kind === 'toFit' || stated.span.start > one.measure.span.start) return [];
+    const whole = inUnit(stated.measures, one.measure.unit);
+    const next = source.slice(one.measure.span.end, one.measure.span.end + 140);
+    if (whole === null || isWrong(whole) || isWrong(one.measure) || (seam && !/\bshape\b|\b(?:cast|bind) off\b|\bBO\b/i.test(next)))
+      return [];
+    const off = sizes.filter((_, size) => Math.abs(differences(context, whole, [one.measure])[size] ?? 0) > same(whole.unit));
+    if (off.length === 0 || (off.length === 1 && sizes.length > 2 && statedLengths(context).includes(stated))) return [];
+    const value = (measure: Measure, size: number): number => valueAt(measure, size, sizes.length)!;
+    const [first] = off;
+    const message = sentence(
+      `${printed(value(one.measure, first!), whole.unit)} here, but "${stated.name}" is ${printed(value(whole, first!), whole.unit)}`,
+      `${inSizes(context.pattern.sizes, [first!])}.`,
+      'Which one is right?',
+    );
+    return [
+      found(context, lengthsAddUp, one.measure.span, message, {
+        sizes: sizes.length > 1 ? off : [],
+        stated: value(whole, first!),
+        replayed: value(one.measure, first!),
+        also: [whole.span],
+      }),
+    ];
+  });
+}
+
 export const lengthsAddUp: Rule = {
   id: 'lengths-add-up',
   level: 'query',
   title: 'Lengths worked to come to the lengths stated',
-  meaning: 'In all sizes but one the lengths of the instructions add up to the stated length; in that one they do not.',
+  meaning:
+    'In all sizes but one the lengths of the instructions add up to the stated length and in that one they do not, or one length is told twice with two values.',
   reason: 'One size comes out longer or shorter than its measurements promise, or its pieces do not meet at the seams.',
   needsReplay: false,
   wrong: {
@@ -117,9 +158,10 @@ Work straight until armhole measures 19 (20, 21) cm. Cast off.
 `,
   },
   check(context): readonly Finding[] {
-    if (context.pattern.sizes.length < 3) return [];
     const wrong = pairFaults(context.pattern.front.pairs).flatMap((fault) => [fault.pair.first.span, fault.pair.second.span]);
     const isWrong = (measure: Measure): boolean => wrong.some((span) => span.start < measure.span.end && measure.span.start < span.end);
+    const twice = toldTwice(context, isWrong);
+    if (context.pattern.sizes.length < 3) return twice;
     const all = claims(context).filter((claim) => !isWrong(claim.whole) && !claim.parts.some((part) => isWrong(part.measure)));
     const fits = (claim: Claim): boolean =>
       differences(
@@ -131,7 +173,7 @@ Work straight until armhole measures 19 (20, 21) cm. Cast off.
     const sure = new Set(
       all.filter(fits).flatMap((claim) => [claim.whole.span.start, ...claim.parts.map((part) => part.measure.span.start)]),
     );
-    const findings: Finding[] = [];
+    const findings: Finding[] = [...twice];
     const told = new Set<string>();
     for (const claim of all) {
       const measures = claim.parts.map((part) => part.measure);

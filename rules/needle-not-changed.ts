@@ -1,11 +1,11 @@
-import { found } from './facts/blocks.ts';
-import { type NeedleUse, needleUses } from './facts/used-needles.ts';
+import { found, sectionAt } from './facts/blocks.ts';
+import { listedSizes, type NeedleUse, needleUses } from './facts/used-needles.ts';
 import { figure, listed } from './facts/wording.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
 /** Pieces that are made of the main fabric. Bands and trims stay on the needle they begin on. */
-const mainPiece = /\b(?:backs?|fronts?|sleeves?|body|leg|hand|foot|sides?)\b/i;
-const trim = /\b(?:bands?|neckband|borders?|edging|collar|cord|hood|pockets?|strap|trim|lining|cuffs?)\b/i;
+const mainPiece = /\b(?:backs?|fronts?|sleeves?|body|leg|hand|foot|sides?)\b|^\(/i;
+const trim = /\b(?:bands?|neckband|borders?|edging|collar|cord|hood|pockets?|strap|trim|lining|cuff)s?\b/i;
 
 interface Path {
   readonly piece: number;
@@ -22,11 +22,56 @@ function paths(context: Context): readonly Path[] {
   });
 }
 
+/** Words that set up new stitches or take up others, so that the needle in hand need not be the one of before. */
+const anew = /\b(?:CO|cast on|pick(?:ing)? up|knit up|place|slip|transfer|put|work(?:ed)? (?:as|the same)|as (?:given )?for|make)\b/i;
+/** A change of the kind or the length of needle, whatever its size. */
+const otherKind = /circ|dpn|double|straight|\bcm\b|\bin\b|inch|["″]|length|long|short/i;
+
+/** "Change to smaller needle" with the smaller needle in hand: the change to the larger one before it is missing. */
+function changesToTheSame(context: Context): readonly Finding[] {
+  const uses = needleUses(context);
+  const sizes = listedSizes(context);
+  if (sizes.length !== 2) return [];
+  const source = context.manuscript.source;
+  return uses.flatMap((use, at) => {
+    const last = uses[at - 1];
+    if (!use.change || last === undefined || last.mm !== use.mm) return [];
+    // A section that begins with stitches of its own says nothing of the needle before it.
+    const section = use.section === last.section ? null : sectionAt(context.pattern, use.span.start);
+    const opening = section === null ? '' : source.slice(section.span.start, Math.min(use.span.start, section.span.start + 120));
+    const words = source.slice(use.span.start, use.span.end + 24).split(/[.;\n]/)[0]!;
+    if (anew.test(opening) || otherKind.test(words)) return [];
+    if (/\b(?:needles?|dpns?|circulars?)\b/i.test(source.slice(last.span.end + 24, use.span.start))) return [];
+    const other = sizes.find((size) => size !== use.mm)!;
+    const place = sectionAt(context.pattern, last.span.start)?.title ?? '';
+    const message = `The ${figure(use.mm)} mm needles are in hand since ${place === '' ? 'the last change' : `"${place}"`}, and the words change to them again. Is "Change to ${figure(other)} mm needles" missing in between?`;
+    return [found(context, needleNotChanged, last.span, message, { also: [use.span] })];
+  });
+}
+
+/** The gauge is told on one needle; only bands, cords and the like use it, and the rest is begun on another. */
+function gaugeNeedleIdle(context: Context): readonly Finding[] {
+  const [gauge, more] = context.pattern.front.gauges;
+  const sizes = listedSizes(context);
+  if (gauge === undefined || more !== undefined || gauge.needle === null || sizes.length !== 2) return [];
+  const around = context.manuscript.source.slice(gauge.span.start, gauge.span.end + 60).split('\n')[0]!;
+  const on = sizes.filter((size) => around.includes(`${figure(size)} mm`) || around.includes(`${String(size).replace('.', ',')} mm`));
+  const mm = /\blarger\b/i.test(gauge.needle) ? sizes[1]! : on.length === 1 ? on[0]! : null;
+  if (mm === null) return [];
+  const inMain = needleUses(context).filter((use) => !trim.test(context.pattern.sections[use.section]?.title ?? ''));
+  const [first] = inMain;
+  if (first === undefined || first.mm === mm || inMain.some((use) => use.mm === mm) || !needleUses(context).some((use) => use.mm === mm))
+    return [];
+  const message = `The gauge is told on ${figure(mm)} mm needles; the main part begins on ${figure(first.mm)} mm and never changes to them. Is "Change to ${figure(mm)} mm needles" missing?`;
+  return [found(context, needleNotChanged, first.span, message)];
+}
+
 export const needleNotChanged: Rule = {
   id: 'needle-not-changed',
   level: 'query',
   title: 'The change to the main needles is told in every piece',
-  meaning: 'A piece begins on one needle size and never changes, though its sister pieces begin alike and do.',
+  meaning:
+    'A piece begins on one needle size and never changes, though its sister pieces or the gauge ask for it, or changes to the needle it is on.',
   reason: 'The whole piece is knitted on the needles of its border and does not fit the others.',
   needsReplay: false,
   wrong: {
@@ -67,15 +112,18 @@ Change to 4 mm needles. Knit 40 rows. Cast off.
   },
   check(context): readonly Finding[] {
     const all = paths(context);
-    return all.flatMap((path) => {
+    const alone = all.flatMap((path) => {
       const [start] = path.uses;
       if (start === undefined || path.uses.some((use) => use.mm !== start.mm)) return [];
       const sisters = all.filter((other) => other.uses[0]?.mm === start.mm && other.uses.some((use) => use.change && use.mm !== start.mm));
       const to = sisters[0]?.uses.find((use) => use.mm !== start.mm)?.mm;
       if (to === undefined) return [];
-      const names = listed(sisters.map((one) => one.title));
+      const names = listed(sisters.map((one) => (one.title.startsWith('(') ? 'another piece' : one.title)));
       const message = `${path.title} begins on ${figure(start.mm)} mm needles and never changes; ${names} ${sisters.length === 1 ? 'changes' : 'change'} to ${figure(to)} mm. Is "Change to ${figure(to)} mm needles" missing?`;
       return [found(context, needleNotChanged, start.span, message)];
     });
+    if (alone.length > 0) return alone;
+    const again = changesToTheSame(context);
+    return again.length > 0 ? again.slice(0, 1) : gaugeNeedleIdle(context);
   },
 };

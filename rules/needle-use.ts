@@ -1,5 +1,5 @@
 import { found, stretches } from './facts/blocks.ts';
-import { listedSizes, needleUses } from './facts/used-needles.ts';
+import { listedSizes, needleMm, needleUses } from './facts/used-needles.ts';
 import { figure, listed } from './facts/wording.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
@@ -75,7 +75,8 @@ Row 2: Knit.
     const used = new Set(uses.map((use) => use.mm));
     if (sizes.length < 2 || used.size === 0) return findings;
     for (const needle of context.pattern.front.needles) {
-      const { mm, role } = needle;
+      const { role } = needle;
+      const mm = needleMm(needle);
       if (mm === null || used.has(mm) || asked.has(-mm)) continue;
       if (role !== null && namedAgain(context, role)) continue;
       // A needle of another kind may be meant by its kind alone: "change to dpns".

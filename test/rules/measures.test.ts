@@ -127,3 +127,25 @@ describe('other measures', () => {
     expect(told('sizes-without-measures', '# Kelp\n\nSizes: 2 (4, 6) years\n\nCast on 40 (44, 48) sts.\n\nRow 1: Knit.\n')).toEqual([]);
   });
 });
+
+describe('one length told twice', () => {
+  const sleeve = (front: string, from = ' from beg', then = 'Shape top: Cast off 4 sts at beg of next 2 rows.'): string =>
+    `# Kelp\n\nMeasurements: ${front}\n\n## Sleeves\n\nCast on 40 sts.\n\nWork in st st until sleeve measures 17 in${from}.\n\n${then}\n`;
+  it.each([
+    ['another seam', sleeve('Sleeve seam, 18 in'), 1],
+    ['the same seam', sleeve('Sleeve seam, 17 in'), 0],
+    ['from the underarm: a cuff follows', sleeve('Sleeve seam, 18 in', ' from underarm'), 0],
+    [
+      'a border follows',
+      sleeve(
+        'Sleeve length, 18 in',
+        ' from beg',
+        'Knit 8 rows.\n\nKnit 4 rows more, and so on for an inch, as told above for the back of the garment, before the words to end.',
+      ),
+      0,
+    ],
+    ['to fit', sleeve('To fit sleeve 18 in'), 0],
+  ])('%s', (_, draft, times) => {
+    expect(told('lengths-add-up', draft)).toHaveLength(times);
+  });
+});

@@ -186,3 +186,34 @@ describe('yarn', () => {
     ).toHaveLength(times);
   });
 });
+
+describe('a change of needles that is not told', () => {
+  const pullover = (change: string, cuff = 'Change to smaller needle. '): string =>
+    `# Kelp\n\nNeedles: US 5 (3.75 mm) and US 7 (4.5 mm) circular needles\n\nGauge: 20 sts and 28 rnds = 4 in on larger needle\n\n## Yoke\n\nWith smaller needle, CO 60 sts. Join in the round.\n\nKnit 4 rnds.\n\n${change}\n\nKnit 40 rnds.\n\n## Body\n\nKnit 40 rnds.\n\n${cuff}Knit 6 rnds. BO.\n\n## Sleeves\n\nWith larger needle, CO 40 sts. Join in the round. Knit 20 rnds. BO.\n`;
+  it.each([
+    ['', 1],
+    ['Change to larger needle.', 0],
+    ['Switch to larger needle.', 0],
+  ])('before the words change to the one in hand: %j', (change, times) => {
+    expect(told('needle-not-changed', pullover(change))).toHaveLength(times);
+  });
+  it('is no change of kind', () => {
+    expect(told('needle-not-changed', pullover('Change to larger needle.', 'Change to larger dpns. '))).toEqual([]);
+  });
+
+  const bonnet = (change: string): string =>
+    `# Kelp Bonnet\n\nNeedles: 2.5 mm and 3 mm needles\n\nGauge: 27 sts and 38 rows in st st on needle 3 mm = 10 cm\n\n## Bonnet\n\nCast on 80 sts with needle 2.5 mm. Knit 6 rows.\n\n${change}Knit 40 rows. Cast off.\n\n## Cord\n\nWith needle 3 mm cast on 3 sts. Knit 40 rows. Cast off.\n`;
+  it.each([
+    ['', 1],
+    ['Change to needle 3 mm. ', 0],
+  ])('to the needle of the gauge: %j', (change, times) => {
+    expect(told('needle-not-changed', bonnet(change))).toHaveLength(times);
+  });
+
+  it('is found by the numbers of old leaflets', () => {
+    const draft = (change: string) =>
+      `# Kelp\n\nMATERIALS.—A pair each of No. 8 and No. 10 needles.\n\n## The Back\n\nUsing No. 10 needles, cast on 60 sts. Knit 6 rows.\n\n${change}Knit 40 rows. Cast off.\n\n## The Sleeves\n\nUsing No. 10 needles, cast on 40 sts. Knit 6 rows.\n\nChange to No. 8 needles. Knit 40 rows. Cast off.\n`;
+    expect(told('needle-not-changed', draft(''))).toHaveLength(1);
+    expect(told('needle-not-changed', draft('Change to No. 8 needles. '))).toEqual([]);
+  });
+});
