@@ -19,6 +19,7 @@ function say(context: Context, root: Root): Finding {
     rule: changeMismatch.id,
     level: 'error',
     message: `${head}${met.row ?? 'this'} ${did(context, root)} (${n('before')} before, ${n('after')} after), but says ${counted(n('stated'))} ${word}.`,
+    tryEdits: true,
     evidence: met.evidence,
   });
 }

@@ -33,6 +33,7 @@ function say(context: Context, root: Root): Finding {
     level: farOff(met) ? 'query' : 'error',
     message: sum + verdict,
     fix: fault === 'stated' ? countFix(context, met) : null,
+    tryEdits: fault !== 'stated',
     evidence: met.evidence.length > 1 ? [`${met.evidence[0] ?? ''} Likewise in the other sizes.`] : met.evidence,
   });
 }

@@ -8,6 +8,7 @@ import type { Entry, Observation, ObservationKind, Replay } from '../src/replay/
 import { melody } from './out-of-step.ts';
 import type { Context, Finding, Level } from './rule.ts';
 import { inSizes, lineOf, numbersOf, perSize, sectionTitle } from './telling.ts';
+import { offered } from './would-fit.ts';
 
 /** A slip with what suffers from it. */
 export interface Root {
@@ -220,6 +221,8 @@ export interface Said {
   readonly message: string;
   readonly evidence?: readonly string[];
   readonly fix?: Finding['fix'];
+  /** Small edits of the row are tried, and those that make it work are offered. */
+  readonly tryEdits?: boolean;
   readonly span?: Span;
 }
 
@@ -239,7 +242,8 @@ export function findingOf(context: Context, root: Root, said: Said): Finding {
       : [
           `${places.length === 1 ? 'One later place suffers' : `${places.length} later places suffer`} from it: ${places.length === 1 ? 'line' : 'lines'} ${places.map((span) => lineOf(context, span)).join(', ')}.`,
         ];
-  const evidence = [...(said.evidence ?? []), ...melody(context, met), ...affected];
+  const { many, ...small } = said.tryEdits === true ? offered(context, met) : {};
+  const evidence = [...(said.evidence ?? []), ...melody(context, met), ...(many === undefined ? [] : [many]), ...affected];
   return {
     rule: said.rule,
     level: said.level,
@@ -250,7 +254,8 @@ export function findingOf(context: Context, root: Root, said: Said): Finding {
     message: sentence(said.message),
     stated: numbersOf(met.numbers['stated'] ?? met.numbers['target']),
     replayed: numbersOf(met.numbers['replayed'] ?? met.numbers['live']),
-    fix: said.fix ?? null,
+    ...small,
+    fix: said.fix ?? small.fix ?? null,
     ...(evidence.length > 0 ? { evidence } : {}),
     ...(places.length > 0 ? { also: places } : {}),
   };

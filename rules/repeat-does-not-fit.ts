@@ -41,6 +41,7 @@ function say(context: Context, root: Root): Finding {
     rule: repeatDoesNotFit.id,
     level: 'error',
     message: message(context, root),
+    tryEdits: true,
     evidence: [...cause, ...root.met.evidence],
   });
 }

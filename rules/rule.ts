@@ -35,6 +35,8 @@ export interface Finding {
   readonly evidence?: readonly string[];
   /** Edits that would fit, at most three. */
   readonly wouldFit?: readonly string[];
+  /** The same edits, in the same order, as changes of the text. */
+  readonly edits?: readonly Edit[];
   /** Other places that belong to the same slip. */
   readonly also?: readonly Span[];
 }

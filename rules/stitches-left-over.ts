@@ -11,6 +11,7 @@ function say(context: Context, root: Root): Finding {
     rule: stitchesLeftOver.id,
     level: 'error',
     message: `${head}${counted(n('left'))} ${n('left') === '1' ? 'is' : 'are'} left unworked ${where}${sum}. A step is missing, or a number in the row is too small.`,
+    tryEdits: true,
     evidence: met.evidence,
   });
 }

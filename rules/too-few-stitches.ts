@@ -40,6 +40,7 @@ function say(context: Context, root: Root): Finding {
     rule: tooFewStitches.id,
     level: 'error',
     message: `${message(context, root)} Check this number, or the count before the row.`,
+    tryEdits: true,
     evidence: root.met.evidence,
   });
 }
