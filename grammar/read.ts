@@ -3,6 +3,7 @@ import { covered } from './cover.ts';
 import { declaration, multipleIn } from './declarations.ts';
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
+import { withHungMarkers } from './hung-markers.ts';
 import { listed } from './phrases/lists.ts';
 import { type Parsed, partBegins, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
 import { settled } from './readings.ts';
@@ -472,7 +473,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   });
   flush();
   closeBlock();
-  return covered(out, tokens, base, text, prose);
+  return withHungMarkers(covered(out, tokens, base, text, prose), (span) => text.slice(span.start - base, span.end - base));
 
   /**
    * Where the order of a sentence begins that opens with a heading, an adverb or a condition, which is read here; -1

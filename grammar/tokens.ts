@@ -236,9 +236,27 @@ function pairBrackets(tokens: KnitToken[]): void {
 
 /** "kfb around (16).", "rep from * (24)", "6 times [18]": a number alone behind the end of a round is its count. */
 function bareTotal(tokens: readonly KnitToken[], open: number, close: number): boolean {
+  if (lineTotal(tokens, open, close)) return true;
   if (close !== open + 2 || !isA(tokens[open + 1], Count) || !isA(tokens[open - 1], W.Around, W.Across, W.End, W.Times, TimesNumber, Mark)) return false;
   if (isA(tokens[open - 1], W.Times) && !isA(tokens[open - 2], Count)) return false;
   return close + 1 >= tokens.length || isA(tokens[close + 1], FullStop, Semicolon, Comma);
+}
+
+/** "Rnd 6: (k3, kfb) x 6 [30]", "Rnd 5: knit [24]": a number alone in brackets behind the last stitch of a labelled row, with the next label or nothing behind it. */
+function lineTotal(tokens: readonly KnitToken[], open: number, close: number): boolean {
+  const behind = tokens[close + 1];
+  if (close !== open + 2 || !isA(tokens[open + 1], Count)) return false;
+  if (behind !== undefined && !isA(behind, FullStop) && !(isA(behind, W.Row, W.Round, Ordinal) && isA(tokens[close + 2], Count, W.Row, W.Round))) return false;
+  const before = tokens[open - 1];
+  // "k5 (6)" may be a list of sizes that breaks off.
+  const square = tokens[open]?.image === '[';
+  if (!square && (isA(before, Count) ? !/^[x×]$/i.test(tokens[open - 2]?.image ?? '') : /\d$/.test(before?.image ?? ''))) return false;
+  if (!isA(before, Stitch, Close, Count, W.Patt, Name, Word, Fabric)) return false;
+  for (let at = open - 1; at > 0 && at > open - 60; at -= 1) {
+    if (isA(tokens[at], FullStop, Semicolon)) return false;
+    if (isA(tokens[at], Colon)) return tokens.slice(Math.max(0, at - 8), at).some((token) => isA(token, W.Row, W.Round));
+  }
+  return false;
 }
 
 function holding(inside: readonly KnitToken[]): Holds {

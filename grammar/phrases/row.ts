@@ -150,7 +150,8 @@ export class InRow extends Needles {
       if (token?.startOffset === undefined || !(token.startOffset >= start)) break;
       if (this.at(back, Stitch)) return true;
       if (this.at(back, CountToken) && this.at(back + 1, W.St, W.Before, W.Past)) return true;
-      if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep)) return true;
+      // "the first 1 cm above cast-on edge": a place
+      if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep) && !this.at(back + 1, W.Edge)) return true;
       // "Slip the pad in": no stitch is slipped.
       if (token.startOffset === start && /^slip$/.test(this.image(back)) && !/\b(?:sts?|stitch(?:es)?|marker|m|needle|yarn|loops?|yo|wyi[fb]|purlwise|knitwise)\b/i.test(this.text.slice(start, this.LA(0).startOffset + this.LA(0).image.length))) return false;
       if (token.startOffset === start && this.at(back, W.Inc, W.Dec, W.Work, W.Turn, W.Place, W.Join, Word) && /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass)/.test(this.image(back))) return true;

@@ -1,7 +1,7 @@
 /** Counts that the draft states, against the count the replay has made. */
 import type { Met } from './book.ts';
 import { sizeValue } from '../../grammar/count.ts';
-import type { Stated, Statement } from '../../grammar/tree.ts';
+import type { Row, Stated, Statement } from '../../grammar/tree.ts';
 import { headBorder } from './edgings.ts';
 import { live, setLive } from './needles.ts';
 import { copyHand, handOf, type Hand, met, type Play, tryOut } from './play.ts';
@@ -56,6 +56,7 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
       case 'part':
         if (/\beach\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
         else if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
+        else if (where.node.type === 'row' && endsWithBindOff(where.node)) checkSides(play, stated, size, value, where);
         break;
       case 'held': {
         const sets = hand.held.filter((set) => !set.used);
@@ -66,6 +67,26 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         break;
     }
   }
+}
+
+/** The row casts off and works to its end: what it states is what is on the needle now. */
+function endsWithBindOff(row: Row): boolean {
+  const steps = row.children.filter((step) => step.type !== 'stated' && step.type !== 'remark' && step.type !== 'change');
+  return row.does === null && steps.some((step) => step.type === 'bindOff') && steps.every((step) => ['bindOff', 'work', 'repeat', 'marker'].includes(step.type));
+}
+
+/** "Cast off 70 sts, k to end. 30 sts remain for the bib", "k6, cast off 18, k to end. 6 sts remain on each side". */
+function checkSides(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
+  const hand = handOf(play, size);
+  const scope = stated.scope ?? '';
+  const sides = /^(?:on|at) (?:each|either) side$/i.test(scope) ? 2 : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope) ? 1 : 0;
+  if (sides === 0 || !hand.needles.sure || hand.fresh) return;
+  if (sides === 1) {
+    checkTotal(play, stated, size, value, where);
+    return;
+  }
+  const have = live(hand.needles);
+  if (value * sides !== have) met(play, { kind: 'partDiffers', span: stated.count.span, numbers: { stated: value * sides, needles: sides, replayed: have }, words: { what: 'sides' } }, size, where.node, where.label);
 }
 
 /**

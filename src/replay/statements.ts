@@ -244,6 +244,8 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
   if (!begins(row) && !gatherPieces(play, row, active) && active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure)) {
     return;
   }
+  // All stitches of the row are picked up here: whatever was in doubt before, it is not about these.
+  if (picksUpAll(row)) for (const size of active) if (live(handOf(play, size).needles) === 0) handOf(play, size).needles.sure = true;
   if (row.does !== null) {
     playRowsOfLabel(play, row, active);
     note(play, label);
@@ -276,10 +278,15 @@ function note(play: Play, label: Label | null): void {
   if (last !== undefined && label?.name === null) play.inline = { section: play.section, number: last };
 }
 
+const besidePicking = new Set<Step['type']>(['pickUp', 'change', 'remark', 'marker', 'stated', 'join']);
+
+/** Every stitch is picked up from an edge, by a number each, and none from a holder. */
+function picksUpAll(row: Row): boolean {
+  return row.children.some((step) => step.type === 'pickUp') && row.children.every((step) => besidePicking.has(step.type) && (step.type !== 'pickUp' || (step.count !== null && !step.includingHeld)));
+}
+
 /** A row that brings its own stitches. */
 function begins(row: Row): boolean {
   return row.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp' || (step.type === 'join' && step.what === 'rejoin') || (step.type === 'hold' && step.which === 'centre'));
 }
-
-export { findRow, labelWords };
 export type { Span };
