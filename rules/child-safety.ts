@@ -30,7 +30,18 @@ function cordFindings(context: Context, all: readonly Sentence[], to: number | n
   }
   const warned = all.some((one) => warns(one.text) && (cords.test(one.text) || /\bstrangl|14682/i.test(one.text)));
   if (warned) return [];
-  const cord = all.find((one) => one.role === 'work' && cords.test(one.text) && nearHead.test(one.text) && !denies(one.text));
+  // The place may stand in the sentence before: "Pick up 3 sts at the corner of the neck edge. … until the cord measures …".
+  const near = (one: Sentence): boolean =>
+    nearHead.test(one.text) ||
+    (/\bi-cords?\b|\bcord measures\b|\bties\b/i.test(one.text) &&
+      all.some(
+        (other) =>
+          other.role === 'work' &&
+          other.span.end <= one.span.start &&
+          one.span.start - other.span.end < 120 &&
+          /\b(?:hood|neck|bonnet|collar)\b/i.test(other.text),
+      ));
+  const cord = all.find((one) => one.role === 'work' && cords.test(one.text) && near(one) && !denies(one.text));
   if (cord === undefined) return [];
   const young = to === null || to <= youngest;
   const law = young
@@ -44,6 +55,20 @@ function cordFindings(context: Context, all: readonly Sentence[], to: number | n
       `A cord or tie near the head or neck of a child can catch and strangle; ${law} (hats and scarves stand outside it, the danger does not). Is it meant? Add a caution that refers to local rules.`,
     ),
   ];
+}
+
+/** A stuffed toy with eyes that can come off, and no word on how young a child it is for. */
+function toyEyes(context: Context, all: readonly Sentence[]): readonly Finding[] {
+  const { notions } = context.pattern.front;
+  const eye = notions.find((one) => one.name === 'toy eye');
+  if (eye === undefined || !notions.some((one) => one.name === 'toy stuffing')) return [];
+  const cautioned =
+    /\b(?:embroider(?:ed)? (?:the )?eyes|under (?:the age of )?(?:three|3)|small parts|small child(?:ren)?|young child(?:ren)?|bab(?:y|ies)|toddlers?)\b/i;
+  // The name of the eyes is no warning.
+  if (all.some((one) => warns(one.text.replace(/\bsafety eyes?\b/gi, '')) || cautioned.test(one.text))) return [];
+  const message =
+    'Toy eyes can be pulled off and swallowed by a child under three, and nothing here says so. Add a caution: embroider the eyes for small children, follow local rules.';
+  return [found(context, childSafety, eye.span, message)];
 }
 
 export const childSafety: Rule = {
@@ -86,8 +111,8 @@ Sew a twisted cord to each side of the neck edge.
   },
   check(context): readonly Finding[] {
     const child = childOf(context);
-    if (child === null) return [];
     const all = sentencesOf(context);
+    if (child === null) return toyEyes(context, all);
     const findings = [...cordFindings(context, all, child.to)];
     const warned = all.some((one) => warns(one.text));
     if (warned) return findings;

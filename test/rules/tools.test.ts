@@ -217,3 +217,14 @@ describe('a change of needles that is not told', () => {
     expect(told('needle-not-changed', draft('Change to No. 8 needles. '))).toEqual([]);
   });
 });
+
+describe('eyes of a toy', () => {
+  const toy = (remark: string): string =>
+    `# Kelp Seal\n\nNotions: toy stuffing; two 8 mm safety eyes${remark}\n\n## Body\n\nCast on 8 sts. Knit 8 rows.\n`;
+  it.each([
+    ['', 1],
+    [' (embroider the eyes for a child under three)', 0],
+  ])('with the caution %j', (remark, times) => {
+    expect(told('child-safety', toy(remark))).toHaveLength(times);
+  });
+});
