@@ -15,6 +15,7 @@ import { replayPattern } from './replay/run.ts';
 import { applyStets, type Withheld } from './stet.ts';
 
 export { replayRow } from './replay/replay-row.ts';
+export { instructionTree } from './tree.ts';
 export { rules };
 
 /** Everything that is known of one draft. Reports are made from it. */

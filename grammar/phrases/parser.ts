@@ -93,11 +93,6 @@ export function statementAt(tokens: readonly KnitToken[], base: number, text: st
   return null;
 }
 
-/** Reads the steps of a row; what no phrase knows becomes an unread step, so that everything is eaten up to a stray bracket. */
-export function stepsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
-  return run(phrases.sequence, tokens, base, text);
-}
-
 /** Reads all that a verb of picking up governs; null when none stands at the head of the tokens. */
 export function pickUpsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
   phrases.start(tokens, base, text);

@@ -348,9 +348,3 @@ export function contradictions(play: Play, sizes: readonly number[], action: () 
   const { met: found } = tryOut(play, action);
   return new Set(found.filter((each) => each.certain && sizes.includes(each.size) && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer').map((each) => `${each.kind}|${each.span.start}|${each.size}`)).size;
 }
-
-export function sizedOrNull(values: Sized, size: number): number | null {
-  return sizeValue(values, size);
-}
-
-export { setLive };

@@ -314,5 +314,3 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
   write(play, { label: words(play, shape), span: { start: shape.span.start, end: other.span.end }, textSpan: shape.span, node: shape, side: null, unit: 'row' }, sizes, before);
   for (const stated of [...shape.stated, ...second.stated]) checkStated(play, stated, sizes, { before: counts, node: shape, label: null });
 }
-
-export { playPlainRows };
