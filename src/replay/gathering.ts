@@ -13,7 +13,9 @@ const beside = new Set<Step['type']>(['marker', 'join', 'change', 'remark', 'sta
 /** The number of stitches that a plain step takes; undefined where the step is no plain run over a number. */
 function over(step: Step): Count | undefined {
   if (step.type === 'work' && step.n !== null && step.times === undefined && entryNamed(step.stitch)?.kind === 'plain') return step.n;
-  return step.type === 'repeat' && step.form === 'run' && step.extent?.kind === 'over' && step.extent.count.all !== true ? step.extent.count : undefined;
+  return step.type === 'repeat' && step.form === 'run' && step.extent?.kind === 'over' && step.extent.count.all !== true
+    ? step.extent.count
+    : undefined;
 }
 
 /** Puts the stitches of a joining row on the left needle; false where the row is none. */
@@ -22,7 +24,8 @@ export function gatherPieces(play: Play, row: Row, sizes: readonly number[]): bo
   if (counts.length < 2 || row.children.some((step) => over(step) === undefined && !beside.has(step.type))) return false;
   if (row.label !== null && row.label.numbers.length > 0) return false;
   if (!row.children.some((step) => step.type === 'marker' || step.type === 'join')) return false;
-  if (sizes.some((size) => live(handOf(play, size).needles) > 0 || !handOf(play, size).held.some((set) => !set.used && set.n > 0))) return false;
+  if (sizes.some((size) => live(handOf(play, size).needles) > 0 || !handOf(play, size).held.some((set) => !set.used && set.n > 0)))
+    return false;
   for (const size of sizes) {
     const hand = handOf(play, size);
     const sum = counts.reduce((all, count) => all + (sizeValue(count.values, size) ?? 0), 0);
