@@ -72,7 +72,3 @@ export function times(n: number): string {
   return n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`;
 }
 
-/** "two", "12". */
-export function numberWord(n: number): string {
-  return words[n] ?? String(n);
-}

@@ -33,19 +33,3 @@ export function saysHow(context: Context): boolean {
     context.manuscript.source,
   );
 }
-
-/** Neighbours of every step, with the list it stands in. */
-export function placesOf(row: Row): { readonly step: Step; readonly before: Step | undefined; readonly after: Step | undefined }[] {
-  const out: { step: Step; before: Step | undefined; after: Step | undefined }[] = [];
-  const lists = [
-    row.children,
-    ...stepsOf(row.children).flatMap((step) => (step.type === 'repeat' || step.type === 'needlePart' ? [step.children] : [])),
-  ];
-  for (const list of lists) {
-    const steps = list.filter((step) => step.type !== 'remark' && step.type !== 'stated');
-    steps.forEach((step, index) => {
-      out.push({ step, before: steps[index - 1], after: steps[index + 1] });
-    });
-  }
-  return out;
-}

@@ -467,4 +467,3 @@ function playNested(play: Play, statement: Statement, sizes: readonly number[]):
   playStatement(play, statement, sizes);
 }
 
-export { sectionOf };
