@@ -71,4 +71,3 @@ const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eig
 export function times(n: number): string {
   return n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`;
 }
-

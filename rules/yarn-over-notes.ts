@@ -1,7 +1,7 @@
 /** What rules on yarn overs share: the row that comes next, and whether the draft says anywhere how double loops are worked. */
-import type { Row, Step } from '../grammar/tree.ts';
+import type { Row } from '../grammar/tree.ts';
 import type { Context } from './rule.ts';
-import { rowsOf, stepsOf } from './tree-walk.ts';
+import { rowsOf } from './tree-walk.ts';
 
 /** The row worked after a numbered row of the same section: the one with the next number, or the one that fills in. */
 export function rowAfter(context: Context, row: Row): Row | null {
