@@ -595,7 +595,7 @@ function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: num
     const free = ahead === undefined ? rest : Math.min(rest, use.takes === 0 ? rest : Math.floor((left.n - ahead.at) / use.takes));
     if (free > 0) {
       const boundary = left.n - use.takes * free;
-      passTip(needles);
+      if (use.takes > 0) passTip(needles);
       left.n = boundary;
       // The mark that ends this stretch stays at the tip and is passed with the next stitch.
       needles.right.n += use.makes * free;

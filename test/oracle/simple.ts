@@ -171,20 +171,24 @@ function unworked(state: Simple, extent: Extent): number {
       const n = extent.n === null ? 0 : number(extent.n);
       const signs = extent.place === 'marker' ? 'marker' : 'gap';
       const methods: Record<string, string> = { wrapped: 'wrap', double: 'double' };
+      // The nearest one ahead; the one at the very tip where there is no other, and a marker there unless just reached.
       let before = 0;
+      let there: number | null = null;
       for (const thing of state.left) {
-        if (isStitch(thing)) before += 1;
-        else if (
-          thing.kind === signs &&
-          (before > 0 || (signs === 'marker' && thing !== state.reached)) &&
-          (methods[extent.place] === undefined || methods[extent.place] === thing.method)
-        ) {
-          const there = all - before;
-          if (signs === 'marker' && extent.side === 'at') state.reached = thing;
-          if (extent.place === 'double' && extent.side !== 'past') return there + 1 + n;
-          if (extent.place === 'wrapped' && extent.side === 'past') return there - 1 - n;
-          return extent.side === 'past' ? there - n : there + n;
+        if (isStitch(thing)) {
+          before += 1;
+          continue;
         }
+        if (thing.kind !== signs || (methods[extent.place] !== undefined && methods[extent.place] !== thing.method)) continue;
+        if (signs === 'marker' && before === 0 && thing === state.reached) continue;
+        there = all - before;
+        if (signs === 'marker' && extent.side === 'at') state.reached = thing;
+        if (before > 0 || signs === 'marker') break;
+      }
+      if (there !== null) {
+        if (extent.place === 'double' && extent.side !== 'past') return there + 1 + n;
+        if (extent.place === 'wrapped' && extent.side === 'past') return there - 1 - n;
+        return extent.side === 'past' ? there - n : there + n;
       }
       // In a round the beginning of the round is the marker ahead when there is no other.
       if (state.round && signs === 'marker') return extent.side === 'past' ? -n : n;
