@@ -22,11 +22,30 @@ export function offered(context: Context, met: Observation): Offered {
     return { many: `${found.all} small edits of the row would fit, so the row by itself does not show which is meant.` };
   const edits = found.edits.map(({ span, text }) => ({ span, text }));
   const [only] = edits;
+  const kind = found.edits[0]?.kind;
   return {
     wouldFit: found.edits.map((edit) => wording(context, edit)),
     edits,
-    ...(found.all === 1 && only !== undefined && met.words['fault'] !== 'tie' ? { fix: only } : {}),
+    ...(found.all === 1 && only !== undefined && kind !== 'exchange' && kind !== 'takeOut' && proven(context, met) ? { fix: only } : {}),
   };
+}
+
+/** Whether the slip must lie in the row itself: what follows says so, or a count that is right stands before it. */
+function proven(context: Context, met: Observation): boolean {
+  const fault = met.words['fault'];
+  if (fault !== undefined) return fault === 'row';
+  if (met.kind === 'changeDiffers') return true;
+  const { node } = met;
+  return (
+    node !== null &&
+    context.replay.entries.some(
+      (entry) =>
+        entry.section === met.section &&
+        entry.span.end <= node.span.start &&
+        entry.node.type === 'row' &&
+        entry.node.stated.some((stated) => stated.what === 'total'),
+    )
+  );
 }
 
 const quoted = (text: string): string => `"${text.replace(/\s+/g, ' ').trim()}"`;

@@ -43,9 +43,8 @@ export function fittingEdits(pattern: Pattern, replay: Replay, met: Observation,
   // The row as it stands must fail here as it did in the replay, or nothing is proved by a change that works.
   if (out.some((head) => works(bench, head, first.steps))) return null;
   const only = same.length > 1 && out.length === 1 ? (out[0] as Moment).size : null;
-  if (only === null && out.length < same.length) return null;
   const siblings = siblingsOf(bench, first);
-  const donors = only === null ? donorsOf([first.steps, ...siblings], words, mostDonors) : [];
+  const donors = donorsOf([first.steps, ...siblings], pattern.vocabulary, words, mostDonors);
   const tried = smallEdits(first.steps, { words, only, donors, most: mostTried });
   const fit = tried.filter((edit) => bench.heads.every((head) => works(bench, head, edit.steps)));
   return ranked(bench, first, siblings, distinct(fit));

@@ -11,9 +11,6 @@ interface Leaf {
   readonly n: number;
 }
 
-/** Plain runs are compared stitch by stitch up to this many. */
-const longestRun = 40;
-
 /** Marks for an edit; only differences between edits of one row mean anything. */
 export function likeness(
   vocabulary: Vocabulary,
@@ -40,8 +37,9 @@ export function likeness(
     marks -= fresh.filter((pair) => !pairs.has(pair)).length * 0.5;
     marks += series(own, now, neighbours);
     if (edit.values !== undefined) marks += Math.sign(unevenness(edit.values.was) - unevenness(edit.values.now));
-    if (edit.kind === 'number') marks += Math.abs(edit.by) === 1 ? 0.8 : Math.abs(edit.by) === 2 ? 0.4 : 0;
+    if (edit.kind === 'number') marks += Math.abs(edit.by) === 1 ? 1 : Math.abs(edit.by) === 2 ? 0.5 : 0;
     if (edit.kind === 'takeOut') marks -= 0.5;
+    if (edit.plain === true) marks -= 0.5;
     return marks;
   };
 }
@@ -53,11 +51,15 @@ function leaves(steps: readonly Step[], size: number): Leaf[] {
       case 'work':
         return [{ name: step.stitch, n: step.n === null ? 1 : (sizeValue(step.n.values, size) ?? 0) }];
       case 'repeat': {
-        if (step.form === 'run') return [{ name: 'run', n: 0 }];
+        if (step.form === 'run')
+          return [{ name: 'run', n: step.extent?.kind === 'over' ? (sizeValue(step.extent.count.values, size) ?? 0) : 0 }];
         const inner = leaves(step.children, size);
         const ending = step.ending?.kind === 'then' ? leaves(step.ending.children, size) : [];
         return [...inner, ...leaves(step.once, size), ...inner, ...ending];
       }
+      case 'bindOff':
+      case 'castOn':
+        return [{ name: step.type, n: sizeValue(step.count.values, size) ?? 0 }];
       case 'needlePart':
         return leaves(step.children, size);
       case 'stated':
@@ -79,10 +81,21 @@ function pairsOf(row: readonly Leaf[]): string[] {
   return row.map(({ name }, index) => `${name}>${row[index + 1]?.name ?? ''}`);
 }
 
-/** Whether the row reads the same from both ends, with every lean turned over. */
+/** Whether the row reads the same from both ends, with every lean turned over; neighbours of one name are one. */
 function mirrored(row: readonly Leaf[], mirror: (name: string) => string): boolean {
-  const single = row.flatMap(({ name, n }) => Array.from({ length: Math.min(Math.max(n, 1), longestRun) }, () => name));
-  return single.length > 1 && single.every((name, index) => mirror(name) === single[single.length - 1 - index]);
+  const merged: Leaf[] = [];
+  for (const leaf of row) {
+    const last = merged.at(-1);
+    if (last !== undefined && last.name === leaf.name && leaf.name !== 'run') merged[merged.length - 1] = { ...leaf, n: last.n + leaf.n };
+    else merged.push(leaf);
+  }
+  return (
+    merged.length > 1 &&
+    merged.every(({ name, n }, index) => {
+      const other = merged[merged.length - 1 - index];
+      return other !== undefined && other.n === n && mirror(name) === other.name;
+    })
+  );
 }
 
 /** A number that stands between those of the like rows before and behind, or equals them, goes with them. */

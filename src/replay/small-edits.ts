@@ -1,5 +1,7 @@
 /** The small changes of a row's words that an author may have meant: one number, one step. Nothing is worked here. */
+import { entryNamed } from '../../grammar/lexicon/index.ts';
 import type { Count, Extent, Repeat, Span, Step, Work } from '../../grammar/tree.ts';
+import type { Vocabulary } from '../../grammar/vocabulary.ts';
 
 /** One change of the text, and the row as it then reads. */
 export interface SmallEdit {
@@ -15,17 +17,21 @@ export interface SmallEdit {
   readonly values?: { readonly was: Count['values']; readonly now: Count['values'] };
   /** The word added, or put in the place of another. */
   readonly word?: string;
+  /** A plain stitch is added, where a larger number would say the same. */
+  readonly plain?: boolean;
 }
 
 /** A stitch as some row of the draft prints it, to be lent to another row. */
 export interface Donor {
   readonly step: Work;
+  /** It neither gains nor loses. */
+  readonly plain: boolean;
   readonly word: string;
 }
 
 export interface Lending {
   readonly words: (span: Span) => string;
-  /** The one size that is out, or null where every size is. */
+  /** The one size that is out, whose value in a list is then the one to change; or null. */
   readonly only: number | null;
   readonly donors: readonly Donor[];
   /** Most changes to be made up. */
@@ -66,13 +72,13 @@ function visit(list: readonly Step[], rebuild: Rebuild, how: Lending, numbers: S
       if (list.length > 1) others.push({ kind: 'takeOut', at: step, by: 0, span: without(list, index), text: '', steps: put() });
     }
     if (step.type === 'work' || step.type === 'repeat' || step.type === 'marker') {
-      for (const { step: lent, word } of how.donors) {
+      for (const { step: lent, word, plain } of how.donors) {
         const after = { start: step.span.end, end: step.span.end };
-        others.push({ kind: 'add', at: step, by: 0, span: after, text: `, ${word}`, word, steps: put(step, lent) });
+        others.push({ kind: 'add', at: step, by: 0, span: after, text: `, ${word}`, word, plain, steps: put(step, lent) });
       }
     }
     if (index === 0 && step.type === 'work') {
-      for (const { step: lent, word } of how.donors) {
+      for (const { step: lent, word, plain } of how.donors) {
         others.push({
           kind: 'add',
           at: null,
@@ -80,6 +86,7 @@ function visit(list: readonly Step[], rebuild: Rebuild, how: Lending, numbers: S
           span: { start: step.span.start, end: step.span.start },
           text: `${word}, `,
           word,
+          plain,
           steps: put(lent, step),
         });
       }
@@ -104,12 +111,14 @@ function without(list: readonly Step[], index: number): Span {
 }
 
 function exchanges(step: Work, put: (...now: Step[]) => readonly Step[], how: Lending): SmallEdit[] {
-  return how.donors.flatMap(({ step: lent, word }) =>
-    lent.stitch === step.stitch
+  return how.donors.flatMap(({ step: lent, word, plain }) =>
+    lent.stitch === step.stitch || (plain && isPlain(step))
       ? []
       : [{ kind: 'exchange' as const, at: step, by: 0, span: step.span, text: word, word, steps: put({ ...lent, span: step.span }) }],
   );
 }
+
+const isPlain = (step: Work): boolean => entryNamed(step.stitch)?.kind === 'plain';
 
 interface Counted {
   readonly count: Count;
@@ -190,8 +199,6 @@ function numberChanges(count: Count, how: Lending): NumberChange[] {
         count: { ...count, values: values.map((each, size) => (size === how.only && each !== null ? each + by : each)) },
       }));
   }
-  // A number that holds for every size cannot be the slip of one.
-  if (how.only !== null) return [];
   return distances
     .filter((by) => told.every((value) => value + by > 0))
     .map((by) => ({
@@ -202,15 +209,24 @@ function numberChanges(count: Count, how: Lending): NumberChange[] {
     }));
 }
 
-/** The stitches, once each, that some rows print; those that take as many as they make last. */
-export function donorsOf(rows: readonly (readonly Step[])[], words: (span: Span) => string, most: number): Donor[] {
+/** The stitches, once each, that some rows print: those that gain or lose first, each with the one that mirrors it. */
+export function donorsOf(rows: readonly (readonly Step[])[], vocabulary: Vocabulary, words: (span: Span) => string, most: number): Donor[] {
   const found = new Map<string, Donor>();
+  const mirrors: Donor[] = [];
+  const take = (step: Work): void => {
+    const word = lower(words(step.span).replace(/\s+/g, ' ').trim());
+    if (word.length === 0 || word.length > 12 || found.has(word)) return;
+    const entry = vocabulary.stitches.get(step.stitch) ?? entryNamed(step.stitch);
+    found.set(word, { step, word, plain: entry?.kind === 'plain' || entry?.kind === 'slip' });
+    const mirror = entry?.mirror === undefined ? undefined : entryNamed(entry.mirror);
+    if (mirror === undefined || step.n !== null || mirror.spellings.some((spelling) => spelling.includes('{'))) return;
+    const { readings: _readings, spelling: _spelling, ...bare } = step;
+    mirrors.push({ step: { ...bare, stitch: mirror.name }, word: lower(mirror.spellings[0] ?? mirror.name), plain: false });
+  };
   const look = (steps: readonly Step[]): void => {
     for (const step of steps) {
-      if (step.type === 'work') {
-        const word = lower(words(step.span).replace(/\s+/g, ' ').trim());
-        if (word.length > 0 && word.length <= 12 && !found.has(word)) found.set(word, { step, word });
-      } else if (step.type === 'repeat') {
+      if (step.type === 'work') take(step);
+      else if (step.type === 'repeat') {
         if (step.form !== 'run') look(step.children);
         look(step.once);
         if (step.ending !== null) look(step.ending.children);
@@ -218,7 +234,10 @@ export function donorsOf(rows: readonly (readonly Step[])[], words: (span: Span)
     }
   };
   for (const steps of rows) look(steps);
-  return [...found.values()].slice(0, most);
+  const names = new Set([...found.values()].map(({ step }) => step.stitch));
+  const shaping = [...found.values()].filter(({ plain }) => !plain);
+  const plain = [...found.values()].filter((each) => each.plain);
+  return [...shaping, ...mirrors.filter(({ step }) => !names.has(step.stitch))].slice(0, most - 2).concat(plain.slice(0, 2));
 }
 
 const lower = (word: string): string =>
