@@ -19,14 +19,18 @@ export function offered(context: Context, met: Observation): Offered {
   const found = fittingEdits(context.pattern, context.replay, met, (span) => source.slice(span.start, span.end));
   if (found === null || found.all === 0) return {};
   if (found.edits.length === 0)
-    return { many: `${found.all} small edits of the row would fit, so the row by itself does not show which is meant.` };
+    return {
+      many: `${found.complete ? '' : 'At least '}${found.all} small edits of the row would fit, so the row by itself does not show which is meant.`,
+    };
   const edits = found.edits.map(({ span, text }) => ({ span, text }));
   const [only] = edits;
   const kind = found.edits[0]?.kind;
   return {
     wouldFit: found.edits.map((edit) => wording(context, edit)),
     edits,
-    ...(found.all === 1 && only !== undefined && kind !== 'exchange' && kind !== 'takeOut' && proven(context, met) ? { fix: only } : {}),
+    ...(found.all === 1 && found.complete && only !== undefined && kind !== 'exchange' && kind !== 'takeOut' && proven(context, met)
+      ? { fix: only }
+      : {}),
   };
 }
 

@@ -19,6 +19,8 @@ export interface Fitting {
   readonly edits: readonly SmallEdit[];
   /** How many would fit in all. */
   readonly all: number;
+  /** Every small edit of the row was tried; a very long row has more of them than are. */
+  readonly complete: boolean;
 }
 
 interface Bench {
@@ -47,7 +49,7 @@ export function fittingEdits(pattern: Pattern, replay: Replay, met: Observation,
   const donors = donorsOf([first.steps, ...siblings], pattern.vocabulary, words, mostDonors);
   const tried = smallEdits(first.steps, { words, only, donors, most: mostTried });
   const fit = tried.filter((edit) => bench.heads.every((head) => works(bench, head, edit.steps)));
-  return ranked(bench, first, siblings, distinct(fit));
+  return { ...ranked(bench, first, siblings, distinct(fit)), complete: tried.length < mostTried };
 }
 
 /** Edits that leave the same row are one; a number is the plainest way to say it. */
@@ -116,7 +118,7 @@ function goesOn(bench: Bench, head: Moment, steps: readonly Step[], needles: Nee
 /** A difference of one says that something in the draft speaks for the one edit and not for the other. */
 const clear = 0.9;
 
-function ranked(bench: Bench, head: Moment, siblings: readonly (readonly Step[])[], fit: readonly SmallEdit[]): Fitting {
+function ranked(bench: Bench, head: Moment, siblings: readonly (readonly Step[])[], fit: readonly SmallEdit[]): Omit<Fitting, 'complete'> {
   const judge = likeness(bench.pattern.vocabulary, head.size, head.steps, siblings);
   const scored = fit
     .map((edit) => ({ edit, score: judge(edit) }))
