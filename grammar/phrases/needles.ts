@@ -38,6 +38,8 @@ export class Needles extends Runs {
   }
 
   protected needlePartAhead(): boolean {
+    // "knit the sts of Needle 1 onto the same needle: 28 heel sts"
+    if (this.at(0, W.Same) || /\bsame$/.test(this.image(0))) return false;
     const name = this.needleName();
     return name > 0 && !this.arrangesAfter(name + 1);
   }

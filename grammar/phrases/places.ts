@@ -201,6 +201,8 @@ export class Places extends PickingUp {
       // "Leave the sts on the needle": they stay where they are
       if (this.at(1, W.Leaving) && this.image(1) === 'leave' && this.at(ahead, W.On) && this.at(ahead + 1, W.Needle) && /^(?:the )?needles?$/.test(this.image(ahead + 1)) && !this.at(ahead - 1, W.Rem) && (ahead === from + 1 || this.at(ahead - 2, W.These, W.All))) return false;
       if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
+      // "Leave the 28 sts of Needle 2 unworked for the instep"
+      if (stitches && this.at(ahead, W.Unworked) && this.at(1, W.Leaving) && this.at(from, CountToken)) return true;
       if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
     }
     return false;
@@ -254,7 +256,7 @@ export class Places extends PickingUp {
   }
 
   protected evenlyAhead(): boolean {
-    if (!this.at(1, W.Inc, W.Dec) && !(this.at(1, W.Work) && false)) return false;
+    if (!this.at(1, W.Inc, W.Dec)) return false;
     const number = this.at(2, W.To) ? 3 : 2;
     if (!this.at(number, CountToken)) return false;
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;

@@ -103,6 +103,19 @@ function tellsRows(title: string, rest: readonly Block[]): boolean {
   return rest.slice(0, next < 0 ? rest.length : next).some((block) => (block.kind === 'paragraph' || block.kind === 'item') && told(block.text));
 }
 
+/** A round told needle by needle, each on a line of its own: the lines are one round. */
+function roundGoesOn(last: Statement | undefined, next: Statement): Row | null {
+  if (last?.type !== 'row' || next.type !== 'row' || next.label !== null || next.does !== null || last.does !== null) return null;
+  const [part] = next.children;
+  if (part?.type !== 'needlePart' || part.numbers === undefined) return null;
+  const before = last.children.at(-1);
+  if (before === undefined ? last.label === null : before.type !== 'needlePart') return null;
+  const first = part.numbers[0];
+  const reached = before?.type === 'needlePart' ? before.numbers?.at(-1) : 0;
+  if (first === undefined || reached === undefined || first <= reached) return null;
+  return { ...last, children: [...last.children, ...next.children], stated: [...last.stated, ...next.stated], span: { start: last.span.start, end: next.span.end } };
+}
+
 /** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
 export function readPattern(manuscript: Manuscript): Pattern {
   const front = readFrontMatter(manuscript);
@@ -135,7 +148,9 @@ export function readPattern(manuscript: Manuscript): Pattern {
         continue;
       }
       if (statement.type === 'declare' && statement.what === 'multiple' && statement.multiple !== null) current.multiple = { ...statement.multiple, span: statement.span };
-      current.statements.push(statement);
+      const whole = roundGoesOn(current.statements.at(-1), statement);
+      if (whole !== null) current.statements[current.statements.length - 1] = whole;
+      else current.statements.push(statement);
     }
   };
 

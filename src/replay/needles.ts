@@ -112,6 +112,14 @@ export function endRow(needles: Needles): void {
   needles.begun = false;
 }
 
+/** A round is left for rows over what has just been worked on the right side. */
+export function toRows(needles: Needles): void {
+  needles.right = { n: live(needles), marks: [] };
+  needles.left = { n: 0, marks: [] };
+  needles.mode = 'flat';
+  needles.side = 'RS';
+}
+
 /** The last of some plain rounds ends `count` stitches before the end of the round. */
 export function stopShort(needles: Needles, count: number): void {
   beginRow(needles);

@@ -64,9 +64,9 @@ function picksUpFirst(steps: readonly Step[]): boolean {
 
 const castsOnly = new Set<Step['type']>(['turn', 'castOn', 'marker', 'change', 'stated', 'remark']);
 
-/** Whether what stays on the left needle is meant to: "Turn and CO 20 sts", or the last loop of a bind-off that is then fastened off. */
+/** Whether what stays on the left needle is meant to: "Turn." alone, "Turn and CO 20 sts", or the last loop of a bind-off that is then fastened off. */
 function leavesRest(steps: readonly Step[], hands: Hands): boolean {
-  if (steps.some((step) => step.type === 'castOn') && steps.every((step) => castsOnly.has(step.type))) return true;
+  if (steps.every((step) => castsOnly.has(step.type))) return true;
   const last = steps.findLast((step) => step.type !== 'stated' && step.type !== 'remark');
   const toOne = last?.type === 'repeat' && last.extent?.kind === 'last' && last.extent.count.values.every((value) => value === 1);
   return hands.off > 0 && toOne && last.children.some((step) => step.type === 'bindOff');

@@ -2,7 +2,7 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
 import { drawBorder, edgingAhead } from './edgings.ts';
-import { emptyNeedles, endRow, live } from './needles.ts';
+import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
 import { gatherPieces } from './gathering.ts';
@@ -149,6 +149,12 @@ function settleEntry(play: Play, span: Span, sizes: readonly number[]): void {
 
 const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up', only: 'Stitches worked on', evenly: 'Shaped evenly' };
 
+/** Whether the statement behind this one turns the work first. */
+function turnsNext(play: Play, statement: Statement): boolean {
+  const next = play.flow[play.flow.findIndex((item) => item.statement === statement) + 1]?.statement;
+  return next?.type === 'row' && next.children[0]?.type === 'turn';
+}
+
 /** An order that is no row: holding, joining, taking up, binding off everything, changing needles. */
 function playOrder(play: Play, step: Statement, sizes: readonly number[]): void {
   const before = play.hands.map(shown);
@@ -173,6 +179,8 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
     }
     if (step.type !== 'change' && step.type !== 'marker') {
       if (step.type === 'bindOff' || step.type === 'hold') endRow(hand.needles);
+      // "Leave the 28 instep sts unworked. Turn.": from here on the rest is worked in rows.
+      if (step.type === 'hold' && hand.needles.mode === 'round' && !hand.needles.suspended && live(hand.needles) > 0 && turnsNext(play, step)) toRows(hand.needles);
     }
     if (live(hand.needles) !== counts[size] || (trouble !== null && step.type === 'takeUp')) touched = true;
   }

@@ -92,10 +92,13 @@ function wordsOf(label: string): readonly string[] {
 
 const materialKinds = new Set<Topic>(['materials', 'yarn', 'needles', 'notions']);
 
+const aNeedle = /^\s*needles? \d(?: ?(?:and|&|,) ?\d)*\s*[:.]?\s*$/i;
+
 /** The topic of a heading, if each of its words belongs to one: "Yarn & Needles" is materials, "Needle Case" is none. */
 export function topicOf(heading: string): Topic | null {
   const label = heading.trim().replace(/[:.]+$/, '');
-  if (label === '' || label.length > 60) return null;
+  // "Needle 1: K to last 3 sts" is a part of a round, and no list of needles.
+  if (label === '' || label.length > 60 || aNeedle.test(label)) return null;
   const plain = label.toLowerCase().replaceAll('’', "'");
   for (const [pattern, topic] of phrases) if (pattern.test(plain)) return topic;
   const found = new Set<Topic>();
@@ -126,6 +129,7 @@ export function topicOf(heading: string): Topic | null {
  * The topic of a run-in label, which may carry a remark: "Needles, edgings", "Yarn A", "Gauge in St st", "Main needles (body)".
  */
 export function topicOfLabel(label: string): Topic | null {
+  if (aNeedle.test(label)) return null;
   const whole = topicOf(label);
   if (whole !== null) return whole;
   const match =
