@@ -25,8 +25,16 @@ const claims = [
 
 const folder = mkdtempSync(join(tmpdir(), 'rowproof-evidence-'));
 const report = join(folder, 'tests.json');
-const run = (command, args, output = 'pipe') => spawnSync(command, args, { encoding: 'utf8', stdio: ['ignore', output, output], maxBuffer: 1 << 28 });
-const tests = run(process.execPath, [join('node_modules', 'vitest', 'vitest.mjs'), 'run', '--config', '.vitest.config.ts', '--reporter=json', `--outputFile=${report}`]);
+const run = (command, args, output = 'pipe') =>
+  spawnSync(command, args, { encoding: 'utf8', stdio: ['ignore', output, output], maxBuffer: 1 << 28 });
+const tests = run(process.execPath, [
+  join('node_modules', 'vitest', 'vitest.mjs'),
+  'run',
+  '--config',
+  '.vitest.config.ts',
+  '--reporter=json',
+  `--outputFile=${report}`,
+]);
 const counts = new Map(claims.map(([path]) => [path, { passed: 0, failed: 0 }]));
 for (const file of JSON.parse(readFileSync(report, 'utf8')).testResults) {
   const path = relative(process.cwd(), file.name).split(sep).join('/');

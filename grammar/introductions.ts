@@ -3,7 +3,23 @@
  *
  *     Armhole shaping (RS): Cast off 6 sts … · Shape neck—Next row: … · Loosely cast off … · When work measures 30 cm, cast off …
  */
-import { Close, Colon, Comma, Count as CountToken, Dash, Fabric, isA, type KnitToken, Name, Open, Ordinal, PlainStitch, Stitch, W, Word } from './tokens.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Fabric,
+  isA,
+  type KnitToken,
+  Name,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Stitch,
+  W,
+  Word,
+} from './tokens.ts';
 
 /** Longest heading that may run into the text, in tokens. */
 const longestHeading = 9;
@@ -21,11 +37,53 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
     else if (depth > 0) continue;
     // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
-    else if (isA(token, W.Row) && (/^short-row/i.test(token?.image ?? '') || (at > from && /^short$/i.test(tokens[at - 1]?.image ?? '') && isA(tokens[from], W.Work)))) continue;
+    else if (
+      isA(token, W.Row) &&
+      (/^short-row/i.test(token?.image ?? '') || (at > from && /^short$/i.test(tokens[at - 1]?.image ?? '') && isA(tokens[from], W.Work)))
+    )
+      continue;
     // "Work in short rows as follows:"
     else if (isA(tokens[from], W.Work) && isA(token, W.In, W.As, W.Foll)) continue;
     else if (isA(token, CountToken) && at > from && isA(tokens[at - 1], Word, Name) && isA(tokens[at + 1], Colon)) continue;
-    else if (!isA(token, Word, Name, Ordinal, W.Shaping, W.End, W.Straight, W.Turn, Fabric, W.Dec, W.Inc, W.For, W.And, W.Of, W.First, W.Last, W.Other, W.Edge, W.Rib, W.Centre, W.Next, W.At, W.Size, W.Beg, W.Each, W.These, W.Work, W.Join, W.Place, W.Yarn, W.As, W.Foll, W.Set) && token?.image.toLowerCase() !== 'left') return -1;
+    else if (
+      !isA(
+        token,
+        Word,
+        Name,
+        Ordinal,
+        W.Shaping,
+        W.End,
+        W.Straight,
+        W.Turn,
+        Fabric,
+        W.Dec,
+        W.Inc,
+        W.For,
+        W.And,
+        W.Of,
+        W.First,
+        W.Last,
+        W.Other,
+        W.Edge,
+        W.Rib,
+        W.Centre,
+        W.Next,
+        W.At,
+        W.Size,
+        W.Beg,
+        W.Each,
+        W.These,
+        W.Work,
+        W.Join,
+        W.Place,
+        W.Yarn,
+        W.As,
+        W.Foll,
+        W.Set,
+      ) &&
+      token?.image.toLowerCase() !== 'left'
+    )
+      return -1;
   }
   return -1;
 }
@@ -37,14 +95,19 @@ export function adverbAt(token: KnitToken | undefined): boolean {
 
 /** Index behind the comma of "At end of last row," or "On reaching the armhole,"; -1 when the sentence begins otherwise. */
 export function placeEnd(tokens: readonly KnitToken[], from: number, to: number): number {
-  if (!isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) && !(isA(tokens[from], Word) && /^(being|taking|by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))) return -1;
+  if (
+    !isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) &&
+    !(isA(tokens[from], Word) && /^(being|taking|by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))
+  )
+    return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
     if (isA(tokens[at], Comma, Colon)) return at + 1;
     // "On last row of rib inc 8 sts evenly"
     if (isA(tokens[at], W.Inc, W.Dec) && isA(tokens[at + 1], CountToken) && isA(tokens[from], W.On)) return at;
     // "At end of last row CO 20 sts"
     if (isA(tokens[at], W.CastOn) && isA(tokens[at - 1], W.Row, W.Round, W.End) && isA(tokens[at + 1], CountToken)) return at;
-    if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word)) return -1;
+    if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word))
+      return -1;
   }
   return -1;
 }
@@ -58,7 +121,12 @@ export function clauseOrders(tokens: readonly KnitToken[], from: number, to: num
     const next = tokens[at + 1];
     if (isA(token, W.CastOn, W.BindOff, W.PickUp) && isA(next, CountToken, W.All, W.Centre, W.Rem, W.Next, W.First)) return true;
     if (isA(token, W.Inc, W.Dec) && isA(next, CountToken) && isA(tokens[at + 2], W.St)) return true;
-    if (isA(token, PlainStitch) && (token?.payload?.values !== undefined || isA(next, W.To)) && isA(tokens[at + (isA(next, W.To) ? 2 : 1)], Comma, W.End, W.Last, W.Marker)) return true;
+    if (
+      isA(token, PlainStitch) &&
+      (token?.payload?.values !== undefined || isA(next, W.To)) &&
+      isA(tokens[at + (isA(next, W.To) ? 2 : 1)], Comma, W.End, W.Last, W.Marker)
+    )
+      return true;
   }
   return false;
 }

@@ -5,16 +5,56 @@
  */
 import type { Sized } from './count.ts';
 
-const names = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty'];
+const names = [
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+  'twenty',
+];
 const numberNames = new Map(names.map((name, value) => [name, value]));
 const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
 tens.forEach((name, index) => {
   numberNames.set(name, (index + 2) * 10);
 });
 numberNames.set('hundred', 100);
-const timesNames = new Map([['once', 1], ['twice', 2], ['thrice', 3]]);
-const ordinalNames = new Map(['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'].map((name, index) => [name, index + 1]));
-const fractions = new Map([['½', 0.5], ['¼', 0.25], ['¾', 0.75], ['⅓', 1 / 3], ['⅔', 2 / 3], ['⅛', 0.125], ['⅜', 0.375], ['⅝', 0.625], ['⅞', 0.875]]);
+const timesNames = new Map([
+  ['once', 1],
+  ['twice', 2],
+  ['thrice', 3],
+]);
+const ordinalNames = new Map(
+  ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'].map(
+    (name, index) => [name, index + 1],
+  ),
+);
+const fractions = new Map([
+  ['½', 0.5],
+  ['¼', 0.25],
+  ['¾', 0.75],
+  ['⅓', 1 / 3],
+  ['⅔', 2 / 3],
+  ['⅛', 0.125],
+  ['⅜', 0.375],
+  ['⅝', 0.625],
+  ['⅞', 0.875],
+]);
 
 export type NumberKind = 'number' | 'times' | 'ordinal';
 
@@ -58,7 +98,8 @@ function cellAt(text: string, index: number): Cell | null {
       if (unit !== null) {
         unit.lastIndex = end;
         const more = unit.exec(text);
-        if (more !== null) return { value: number + (numberNames.get((more[1] ?? '').toLowerCase()) ?? 0), kind: 'number', end: unit.lastIndex };
+        if (more !== null)
+          return { value: number + (numberNames.get((more[1] ?? '').toLowerCase()) ?? 0), kind: 'number', end: unit.lastIndex };
       }
       return { value: number, kind: 'number', end };
     }
@@ -144,7 +185,12 @@ function dashList(text: string, index: number, sizes: number): Tail | null {
     }
     listStep.lastIndex = at;
     const step = listStep.exec(text)?.[0];
-    if (step === undefined || !/\d|x\b/i.test(text.slice(at + step.length, at + step.length + 2)) || (separator !== null && separator !== step)) break;
+    if (
+      step === undefined ||
+      !/\d|x\b/i.test(text.slice(at + step.length, at + step.length + 2)) ||
+      (separator !== null && separator !== step)
+    )
+      break;
     separator = step;
     at += step.length;
     if (values.length > sizes) return null;
@@ -172,14 +218,21 @@ function bracketFirst(text: string, index: number, sizes: number | null): Number
   if (cell === null || (cell.kind !== 'number' && cell.kind !== 'ordinal')) return null;
   const rest = byTurns(text, cell, sizes - 1) ?? lastTurn(text, cell, sizes - 1);
   if (rest === null) return null;
-  return { values: [head.values[0] ?? null, ...rest.values], kind: rest.kind ?? head.kind ?? 'number', length: rest.end - index, tail: true };
+  return {
+    values: [head.values[0] ?? null, ...rest.values],
+    kind: rest.kind ?? head.kind ?? 'number',
+    length: rest.end - index,
+    tail: true,
+  };
 }
 
 /** "66 (72)" behind a first size in a bracket. */
 function lastTurn(text: string, first: Cell, sizes: number): Tail | null {
   if (sizes !== 2) return null;
   const tail = tailAt(text, skip(text, first.end));
-  return tail === null || tail.values.length !== 1 ? null : { values: [first.value, tail.values[0] ?? null], kind: tail.kind, end: tail.end };
+  return tail === null || tail.values.length !== 1
+    ? null
+    : { values: [first.value, tail.values[0] ?? null], kind: tail.kind, end: tail.end };
 }
 
 /** "(100-104-110)(84-88-92)": every size stands in a bracket, and there are as many numbers as sizes. */
@@ -230,7 +283,12 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     // A dash opens a list only where a bracket of sizes follows: "– (–, 276, 287) sts".
     const after = skip(text, index + 1);
     const tail = tailAt(text, after);
-    if (tail === null || (tail.values.length < 2 && sizes !== 2) || (sizes !== null && sizes !== 2 && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))) return null;
+    if (
+      tail === null ||
+      (tail.values.length < 2 && sizes !== 2) ||
+      (sizes !== null && sizes !== 2 && tail.values.length + 1 !== sizes && !(text[tail.end] === '[' || text[tail.end] === '('))
+    )
+      return null;
     first = { value: null, kind: tail.kind ?? 'number', end: index + 1 };
   } else if (text[index] === '(' || text[index] === '[') return bracketFirst(text, index, sizes) ?? wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);
@@ -258,7 +316,14 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
     // "15 (15) sts" in three sizes is a list that breaks off: a rule says so.
     const broken = /\s*(?:sts?|stitch(?:es)?|times|more times|rows?|rnds?|rounds?)\b/iy;
     broken.lastIndex = tail.end;
-    if (values.length === 1 && tail.values.length === 1 && sizes !== 2 && !(sizes !== null && sizes > 2 && tail.kind === 'number' && broken.test(text)) && !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end] === '{' || /[([{]/.test(text[tail.end + 1] ?? ''))) break;
+    if (
+      values.length === 1 &&
+      tail.values.length === 1 &&
+      sizes !== 2 &&
+      !(sizes !== null && sizes > 2 && tail.kind === 'number' && broken.test(text)) &&
+      !(text[tail.end] === '(' || text[tail.end] === '[' || text[tail.end] === '{' || /[([{]/.test(text[tail.end + 1] ?? ''))
+    )
+      break;
     // "[…] 8 (8: 9) times": never read past the number of sizes when the list is already whole.
     if (sizes !== null && values.length === sizes) break;
     values.push(...tail.values);

@@ -1,19 +1,41 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
 import { covered } from './cover.ts';
 import { declaration, multipleIn } from './declarations.ts';
+import { withHungMarkers } from './hung-markers.ts';
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from './introductions.ts';
 import { labelAt } from './phrases/labels.ts';
-import { withHungMarkers } from './hung-markers.ts';
 import { listed } from './phrases/lists.ts';
 import { type Parsed, partBegins, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from './phrases/parser.ts';
-import { settled } from './readings.ts';
-import { splitRow } from './short-row-lists.ts';
 import { sizeBlockAt } from './phrases/sizes.ts';
-import { onThisRow, shapedRow, together } from './shaped-rows.ts';
+import { settled } from './readings.ts';
 import { sentencesOf } from './sentences.ts';
-import { SlipStitch, Ordinal, Close, Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Name, Open, PlainStitch, Semicolon, Stitch, tokensOf, W, Word } from './tokens.ts';
-import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
+import { onThisRow, shapedRow, together } from './shaped-rows.ts';
+import { splitRow } from './short-row-lists.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  Fabric,
+  FullStop,
+  isA,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  Stitch,
+  tokensOf,
+  W,
+  Word,
+} from './tokens.ts';
 import { countsTold, exception, needless } from './told-counts.ts';
+import type { AtSameTime, Declare, Label, Repeat, Row, Span, Stated, Statement, Step, Unread } from './tree.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface ReadOptions {
@@ -33,17 +55,75 @@ export interface ReadOptions {
 
 const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
 /** Words that begin an order to the knitter. */
-const orders = /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|insert|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
+const orders =
+  /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|insert|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
 
 function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;
   if (isA(token, Word)) return orders.test(token.image.toLowerCase());
-  return isA(token, Stitch, PlainStitch, Mark, Open, CountToken, Dash, Fabric, W.Work, W.Rep, W.Cont, W.Beg, W.Inc, W.Dec, W.CastOn, W.BindOff, W.PickUp, W.Place, W.Leaving, W.Return, W.Join, W.With, W.Change, W.Break, W.Turn, W.WrapTurn, W.Double, W.Graft, W.ThreeNeedle, W.FastenOff, W.Thread, W.Keep, W.Complete, W.As, W.Rs, W.Ws, W.Needle, W.Patt, W.Rib, W.Not, W.There, W.Then, W.Every, W.These, W.SameTime, W.Multiple, W.Holder, W.Last, W.Shaping, W.Reversing, W.Twin, W.Wrapped, W.InAll);
+  return isA(
+    token,
+    Stitch,
+    PlainStitch,
+    Mark,
+    Open,
+    CountToken,
+    Dash,
+    Fabric,
+    W.Work,
+    W.Rep,
+    W.Cont,
+    W.Beg,
+    W.Inc,
+    W.Dec,
+    W.CastOn,
+    W.BindOff,
+    W.PickUp,
+    W.Place,
+    W.Leaving,
+    W.Return,
+    W.Join,
+    W.With,
+    W.Change,
+    W.Break,
+    W.Turn,
+    W.WrapTurn,
+    W.Double,
+    W.Graft,
+    W.ThreeNeedle,
+    W.FastenOff,
+    W.Thread,
+    W.Keep,
+    W.Complete,
+    W.As,
+    W.Rs,
+    W.Ws,
+    W.Needle,
+    W.Patt,
+    W.Rib,
+    W.Not,
+    W.There,
+    W.Then,
+    W.Every,
+    W.These,
+    W.SameTime,
+    W.Multiple,
+    W.Holder,
+    W.Last,
+    W.Shaping,
+    W.Reversing,
+    W.Twin,
+    W.Wrapped,
+    W.InAll,
+  );
 }
 
 /** "Follow Chart A to end of Row 16": an order by the chart it names. */
 function chartOrder(tokens: readonly KnitToken[], at: number, to: number): boolean {
-  return /^(?:foll|follow|begin|commence|read)$/i.test(tokens[at]?.image ?? '') && tokens.slice(at, Math.min(to, at + 8)).some((token) => /^charts?$/i.test(token.image));
+  return (
+    /^(?:foll|follow|begin|commence|read)$/i.test(tokens[at]?.image ?? '') &&
+    tokens.slice(at, Math.min(to, at + 8)).some((token) => /^charts?$/i.test(token.image))
+  );
 }
 
 interface OpenRow {
@@ -59,13 +139,21 @@ const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pu
 
 function finish(open: OpenRow, between: (start: number, end: number) => string, vocabulary: Vocabulary): Statement[] {
   const span = { start: open.start, end: open.end };
-  if (open.label === null && open.does === null && !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))) {
+  if (
+    open.label === null &&
+    open.does === null &&
+    !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))
+  ) {
     // Orders that are no row: each stands for itself.
     const last = open.steps.at(-1);
     if (open.stated.length > 0) return [...open.steps, ...open.stated].sort((a, b) => a.span.start - b.span.start);
     return last === undefined ? [] : [...open.steps];
   }
-  const steps = settled(listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)), open.label?.side ?? null, vocabulary);
+  const steps = settled(
+    listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)),
+    open.label?.side ?? null,
+    vocabulary,
+  );
   const row: Row = { type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span };
   const [worked, orders] = behindCount(row);
   return [...splitRow(worked, between), ...orders];
@@ -96,8 +184,20 @@ function likeNeedles(steps: readonly Step[]): Step[] {
 function wholeRow(steps: readonly Step[]): Step[] {
   const worked = steps.filter((step) => rowSteps.has(step.type) && !(step.type === 'intoOne' && step.everywhere));
   const only = worked.length === 1 ? worked[0] : undefined;
-  if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p')) return [...steps];
-  const run: Repeat = { type: 'repeat', form: 'run', verb: only.stitch, children: [only], extent: { kind: 'end' }, once: [], ending: null, mark: null, markSpan: null, span: only.span };
+  if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p'))
+    return [...steps];
+  const run: Repeat = {
+    type: 'repeat',
+    form: 'run',
+    verb: only.stitch,
+    children: [only],
+    extent: { kind: 'end' },
+    once: [],
+    ending: null,
+    mark: null,
+    markSpan: null,
+    span: only.span,
+  };
   return steps.map((step) => (step === only ? run : step));
 }
 
@@ -112,7 +212,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   /** Sentences that order nothing. */
   const prose: Span[] = [];
   const state: { open: OpenRow | null } = { open: null };
-  const emphasised = (token: KnitToken | undefined): boolean => token !== undefined && (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
+  const emphasised = (token: KnitToken | undefined): boolean =>
+    token !== undefined &&
+    (options.emphasis ?? []).some((span) => base + token.startOffset >= span.start && base + token.startOffset < span.end);
 
   const flush = (): void => {
     if (state.open !== null) out.push(...finish(state.open, (start, end) => text.slice(start - base, end - base), options.vocabulary));
@@ -144,7 +246,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     const last = out.at(-1);
     if (last !== undefined && 'stated' in last && Array.isArray(last.stated)) {
-      out[out.length - 1] = { ...last, stated: [...(last.stated as readonly Stated[]), stated], span: { start: last.span.start, end: stated.span.end } } as Statement;
+      out[out.length - 1] = {
+        ...last,
+        stated: [...(last.stated as readonly Stated[]), stated],
+        span: { start: last.span.start, end: stated.span.end },
+      } as Statement;
       return;
     }
     out.push(stated);
@@ -166,16 +272,27 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       }
       const intro = introEnd(at, to);
       if (intro > 0) {
-        addStep({ type: 'remark', span: { start: base + (rest[0] as KnitToken).startOffset, end: base + endOf(tokens[intro - 1] as KnitToken) } });
+        addStep({
+          type: 'remark',
+          span: { start: base + (rest[0] as KnitToken).startOffset, end: base + endOf(tokens[intro - 1] as KnitToken) },
+        });
         at = intro;
         continue;
       }
       const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
-      const goesOn = isA(rest[0], W.Cont) || (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) || (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
+      const goesOn =
+        isA(rest[0], W.Cont) ||
+        (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) ||
+        (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
       if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {
         const parsed = statementAt(rest, base, text);
         // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
-        const fabricOnly = labelled && parsed?.value.type === 'until' && parsed.value.goal.kind === 'loose' && parsed.value.goal.text === '' && parsed.value.begin === null;
+        const fabricOnly =
+          labelled &&
+          parsed?.value.type === 'until' &&
+          parsed.value.goal.kind === 'loose' &&
+          parsed.value.goal.text === '' &&
+          parsed.value.begin === null;
         if (parsed !== null && !fabricOnly) {
           if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
             state.open.does = onThisRow(parsed.value);
@@ -197,7 +314,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
         const command = statementAt(rest, base, text);
         const row = state.open as OpenRow;
         if (command?.value.type === 'shape') {
-          const shaped = command.value.schedule.every((segment) => segment.kind === 'this') ? shapedRow(row, command.value, { start: row.start, end: command.value.span.end }) : null;
+          const shaped = command.value.schedule.every((segment) => segment.kind === 'this')
+            ? shapedRow(row, command.value, { start: row.start, end: command.value.span.end })
+            : null;
           if (shaped !== null) {
             row.does = shaped.does;
             row.steps = shaped.steps;
@@ -279,7 +398,13 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     readBody(heading > 0 && statementAt(tokens.slice(heading, to), base, text) !== null ? heading : begin, to, false);
     flush();
     const children = out.splice(kept);
-    const node: AtSameTime = { type: 'atSameTime', when: trigger?.value.when ?? null, ending: trigger?.value.ending ?? null, children, span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } };
+    const node: AtSameTime = {
+      type: 'atSameTime',
+      when: trigger?.value.when ?? null,
+      ending: trigger?.value.ending ?? null,
+      children,
+      span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) },
+    };
     out.push(node);
     return to;
   };
@@ -298,21 +423,37 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     if (inBlock === null) return;
     flush();
     const children = out.splice(inBlock.from);
-    out.push({ type: 'sizeBlock', sizes: inBlock.sizes, ...(inBlock.rest ? { rest: true } : {}), children, span: { start: inBlock.span.start, end: children.at(-1)?.span.end ?? inBlock.span.end } });
+    out.push({
+      type: 'sizeBlock',
+      sizes: inBlock.sizes,
+      ...(inBlock.rest ? { rest: true } : {}),
+      children,
+      span: { start: inBlock.span.start, end: children.at(-1)?.span.end ?? inBlock.span.end },
+    });
     inBlock = null;
   };
 
   const sentences = sentencesOf(tokens, text).flatMap(({ from, to }) => {
     // "For sizes XS and S, work 6 rows; for sizes M and L, work 8 rows."
     const cuts: number[] = [];
-    for (let at = from + 1; at + 1 < to; at += 1) if (isA(tokens[at], Semicolon) && isA(tokens[at + 1], W.For, W.Size, W.All, Ordinal, W.Other) && sizeBlockAt(tokens, at + 1, to, options.sizes ?? [], base) !== null) cuts.push(at + 1);
+    for (let at = from + 1; at + 1 < to; at += 1)
+      if (
+        isA(tokens[at], Semicolon) &&
+        isA(tokens[at + 1], W.For, W.Size, W.All, Ordinal, W.Other) &&
+        sizeBlockAt(tokens, at + 1, to, options.sizes ?? [], base) !== null
+      )
+        cuts.push(at + 1);
     return [from, ...cuts].map((begin, index) => ({ from: begin, to: cuts[index] ?? to }));
   });
   let skipTo = 0;
   /** "As Back to **" behind a heading; "as Needle 1" and "as Row 2" are parts of a row. */
   const refersToPiece = (rest: readonly KnitToken[]): boolean => {
     const parsed = statementAt(rest, base, text)?.value;
-    return parsed?.type === 'refer' && parsed.to !== 'row' && !/\b(?:needles?|ndls?|dpns?|n\d)\b/i.test(text.slice(parsed.span.start - base, parsed.span.end - base));
+    return (
+      parsed?.type === 'refer' &&
+      parsed.to !== 'row' &&
+      !/\b(?:needles?|ndls?|dpns?|n\d)\b/i.test(text.slice(parsed.span.start - base, parsed.span.end - base))
+    );
   };
   /** A mark that opens or closes a block of rows: rows follow it, or nothing does. */
   const blockMarkAt = (at: number, to: number): boolean => {
@@ -326,12 +467,27 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   };
   const markBlock = (token: KnitToken): void => {
     flush();
-    out.push({ type: 'declare', what: 'blockMark', name: token.image, multiple: null, count: null, span: { start: base + token.startOffset, end: base + endOf(token) } });
+    out.push({
+      type: 'declare',
+      what: 'blockMark',
+      name: token.image,
+      multiple: null,
+      count: null,
+      span: { start: base + token.startOffset, end: base + endOf(token) },
+    });
   };
   /** "Dec row." with neither colon nor stitches behind it: the named row is worked. */
   const calledAt = (match: { readonly label: Label; readonly next: number }, at: number, to: number): boolean => {
     const { label } = match;
-    if (match.next < to || label.name === null || label.numbers.length > 0 || label.next !== null || tokens.slice(at, to).some((token) => isA(token, Colon)) || emphasised(tokens[at])) return false;
+    if (
+      match.next < to ||
+      label.name === null ||
+      label.numbers.length > 0 ||
+      label.next !== null ||
+      tokens.slice(at, to).some((token) => isA(token, Colon)) ||
+      emphasised(tokens[at])
+    )
+      return false;
     if (isA(tokens[to], W.Work) && statementAt(tokens.slice(to), base, text) !== null) return true;
     return !isA(tokens[to], Stitch, PlainStitch, Mark, Open, W.Patt, W.Rib, W.Work, Fabric);
   };
@@ -352,7 +508,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       // "Sizes L and XL only: … next 2 (3) rows": a list as long as the sizes named, which only here is a list.
       if (ruled?.length === 2 && options.sizeCount === undefined && (options.sizes ?? []).length !== 2) {
         const start = tokens[at]?.startOffset ?? text.length;
-        const end = sentences.find((sentence) => sentence.from >= to && sizeBlockAt(tokens, sentence.from, sentence.to, options.sizes ?? [], base) !== null);
+        const end = sentences.find(
+          (sentence) => sentence.from >= to && sizeBlockAt(tokens, sentence.from, sentence.to, options.sizes ?? [], base) !== null,
+        );
         const stop = end === undefined ? text.length : (tokens[end.from] as KnitToken).startOffset;
         if (/\d\s*[([]\s*\d+\s*[)\]]/.test(text.slice(start, stop))) {
           out.push(...readPassage(text.slice(start, stop), base + start, { ...options, itemNumber: null, sizeCount: 2 }));
@@ -374,7 +532,19 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       flush();
       const span = { start: label.label.span.start, end: base + endOf(tokens[to - 1] as KnitToken) };
       const count = { type: 'count' as const, values: [1], span: label.label.span };
-      out.push({ type: 'repeatRows', verb: 'work', rows: { kind: 'name', count: null, numbers: [], name: label.label.name, of: null, mark: null, toMark: null }, times: { count, sense: 'plain' }, until: null, ending: null, schedule: [], step: null, inPlace: null, stated: [], span });
+      out.push({
+        type: 'repeatRows',
+        verb: 'work',
+        rows: { kind: 'name', count: null, numbers: [], name: label.label.name, of: null, mark: null, toMark: null },
+        times: { count, sense: 'plain' },
+        until: null,
+        ending: null,
+        schedule: [],
+        step: null,
+        inPlace: null,
+        stated: [],
+        span,
+      });
       return;
     }
     if (label !== null) {
@@ -385,15 +555,44 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     }
     const numbered = index === 0 && typeof options.itemNumber === 'number' && isA(first, Stitch, Mark, Open);
     if (numbered && first !== undefined) {
-      openRow({ type: 'label', unit: options.itemUnit ?? 'row', numbers: [options.itemNumber as number], numberSpan: null, lastBySize: null, andAll: null, next: null, name: null, side: null, sideSpan: null, span: { start: base + first.startOffset, end: base + first.startOffset } }, base + first.startOffset);
+      openRow(
+        {
+          type: 'label',
+          unit: options.itemUnit ?? 'row',
+          numbers: [options.itemNumber as number],
+          numberSpan: null,
+          lastBySize: null,
+          andAll: null,
+          next: null,
+          name: null,
+          side: null,
+          sideSpan: null,
+          span: { start: base + first.startOffset, end: base + first.startOffset },
+        },
+        base + first.startOffset,
+      );
       readBody(at, to, true);
       return;
     }
-    if (emphasised(first) && tokens.slice(at, to).every((token) => emphasised(token) || isA(token, FullStop, Colon)) && !tokens.slice(at, to).some((token) => isA(token, CountToken, PlainStitch))) {
+    if (
+      emphasised(first) &&
+      tokens.slice(at, to).every((token) => emphasised(token) || isA(token, FullStop, Colon)) &&
+      !tokens.slice(at, to).some((token) => isA(token, CountToken, PlainStitch))
+    ) {
       flush();
       const last = tokens[to - 1] as KnitToken;
-      const span = { start: base + (first as KnitToken).startOffset, end: base + endOf(isA(last, FullStop, Colon) ? (tokens[to - 2] as KnitToken) : last) };
-      const title: Declare = { type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span };
+      const span = {
+        start: base + (first as KnitToken).startOffset,
+        end: base + endOf(isA(last, FullStop, Colon) ? (tokens[to - 2] as KnitToken) : last),
+      };
+      const title: Declare = {
+        type: 'declare',
+        what: 'title',
+        name: text.slice(span.start - base, span.end - base),
+        multiple: null,
+        count: null,
+        span,
+      };
       out.push(title);
       return;
     }
@@ -402,10 +601,22 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       let end = at + 1;
       while (end < to && end < at + 5 && emphasised(tokens[end])) end += 1;
       const begins = isA(tokens[end], Colon, FullStop, Dash) ? end + 1 : end;
-      if (begins < to && !emphasised(tokens[end]) && ordersAt(tokens[begins]) && !tokens.slice(at, end).some((token) => isA(token, CountToken, Stitch, W.Row, W.Round))) {
+      if (
+        begins < to &&
+        !emphasised(tokens[end]) &&
+        ordersAt(tokens[begins]) &&
+        !tokens.slice(at, end).some((token) => isA(token, CountToken, Stitch, W.Row, W.Round))
+      ) {
         flush();
         const span = { start: base + (first as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
-        out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
+        out.push({
+          type: 'declare',
+          what: 'title',
+          name: text.slice(span.start - base, span.end - base),
+          multiple: null,
+          count: null,
+          span,
+        });
         readSentence(begins, to, -1);
         return;
       }
@@ -417,7 +628,8 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       return;
     }
     // "At each neck edge, dec 1 st …": the place stands before the command.
-    const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(tokens.slice(at, to), base, text) !== null;
+    const placed =
+      isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(tokens.slice(at, to), base, text) !== null;
     const except = label === null ? exception(tokens, at, to, text, base) : null;
     if (except !== null) {
       flush();
@@ -439,9 +651,30 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     const heading = headingEnd(tokens, at, to);
     const behind = tokens[heading];
     // A piece that is cast on or told by reference is no needle of that name.
-    const piece = heading > 0 && isA(tokens[heading - 1], Colon) && (isA(behind, W.CastOn) || (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) || refersToPiece(tokens.slice(heading, to)));
-    const headed = piece || (heading > 0 && !partBegins(tokens.slice(at, to), text) && isA(tokens[heading - 1], Colon) && (isA(behind, W.With) || (isA(first, W.Turn, Fabric) && heading > at + 2) || (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) || (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) || (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
-    if (headed || (!ordersAt(first) && !chartOrder(tokens, at, to) && !statedBegins(tokens.slice(at, to)) && !placed && !partBegins(tokens.slice(at, to), text))) {
+    const piece =
+      heading > 0 &&
+      isA(tokens[heading - 1], Colon) &&
+      (isA(behind, W.CastOn) ||
+        (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) ||
+        refersToPiece(tokens.slice(heading, to)));
+    const headed =
+      piece ||
+      (heading > 0 &&
+        !partBegins(tokens.slice(at, to), text) &&
+        isA(tokens[heading - 1], Colon) &&
+        (isA(behind, W.With) ||
+          (isA(first, W.Turn, Fabric) && heading > at + 2) ||
+          (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) ||
+          (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) ||
+          (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
+    if (
+      headed ||
+      (!ordersAt(first) &&
+        !chartOrder(tokens, at, to) &&
+        !statedBegins(tokens.slice(at, to)) &&
+        !placed &&
+        !partBegins(tokens.slice(at, to), text))
+    ) {
       const begins = introduced(at, to);
       if (begins < 0) {
         readProse(at, to);
@@ -451,7 +684,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       return;
     }
     // "Now work Rows 2 and 3 only 5 times", "Then cont in rib": the adverb orders nothing.
-    if (adverbAt(first) && at + 1 < to && isA(tokens[at + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, W.Rep, W.Cont, W.Join, W.Place, W.Change, W.With) && statementAt(tokens.slice(at + 1, to), base, text) !== null) {
+    if (
+      adverbAt(first) &&
+      at + 1 < to &&
+      isA(tokens[at + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, W.Rep, W.Cont, W.Join, W.Place, W.Change, W.With) &&
+      statementAt(tokens.slice(at + 1, to), base, text) !== null
+    ) {
       readSentence(at + 1, to, -1);
       return;
     }
@@ -480,8 +718,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
    * when it gives no order. The whole length means that nothing is left to read.
    */
   function introduced(from: number, to: number): number {
-    const rest = (begin: number): Span => ({ start: base + (tokens[begin] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) });
-    const orders = (at: number): boolean => ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
+    const rest = (begin: number): Span => ({
+      start: base + (tokens[begin] as KnitToken).startOffset,
+      end: base + endOf(tokens[to - 1] as KnitToken),
+    });
+    const orders = (at: number): boolean =>
+      ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
     const heading = headingEnd(tokens, from, to);
     if (heading > 0 && orders(heading)) {
       flush();
@@ -490,14 +732,33 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
       out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
       return heading;
     }
-    if (adverbAt(tokens[from]) && isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, SlipStitch, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)) return from + 1;
+    if (
+      adverbAt(tokens[from]) &&
+      isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, SlipStitch, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)
+    )
+      return from + 1;
     // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
     const trigger = triggerAt(tokens.slice(from, to), base, text);
     const after = trigger === null ? -1 : from + trigger.eaten;
-    if (trigger !== null && trigger.value.when.kind !== 'loose' && (isA(tokens[after], Comma, Semicolon) ? orders(after + 1) : isA(tokens[after], W.Inc, W.Dec, W.BindOff, W.CastOn))) {
+    if (
+      trigger !== null &&
+      trigger.value.when.kind !== 'loose' &&
+      (isA(tokens[after], Comma, Semicolon) ? orders(after + 1) : isA(tokens[after], W.Inc, W.Dec, W.BindOff, W.CastOn))
+    ) {
       flush();
       const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
-      out.push({ type: 'until', verb: 'work', fabric: null, begin: null, of: null, goal: trigger.value.when, ending: trigger.value.ending, inside: [], stated: [], span });
+      out.push({
+        type: 'until',
+        verb: 'work',
+        fabric: null,
+        begin: null,
+        of: null,
+        goal: trigger.value.when,
+        ending: trigger.value.ending,
+        inside: [],
+        stated: [],
+        span,
+      });
       return isA(tokens[after], Comma, Semicolon) ? after + 1 : after;
     }
     const place = placeEnd(tokens, from, to);
@@ -515,7 +776,19 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     let found = false;
     for (let at = from; at < to; at += 1) {
       const rest = tokens.slice(at, to);
-      const tells = (isA(rest[0], W.There) && statedBegins(rest)) || (isA(rest[0], CountToken) && statedBegins(rest) && (isA(rest[2], W.Rem) || isA(rest[3], W.Rem) || /^(in|on|at)$/.test(rest[2]?.image ?? '') && /needle/.test(rest.slice(2, 9).map((token) => token.image).join(' '))));
+      const tells =
+        (isA(rest[0], W.There) && statedBegins(rest)) ||
+        (isA(rest[0], CountToken) &&
+          statedBegins(rest) &&
+          (isA(rest[2], W.Rem) ||
+            isA(rest[3], W.Rem) ||
+            (/^(in|on|at)$/.test(rest[2]?.image ?? '') &&
+              /needle/.test(
+                rest
+                  .slice(2, 9)
+                  .map((token) => token.image)
+                  .join(' '),
+              ))));
       if (!tells) continue;
       const parsed = stepAt(rest, base, text);
       if (parsed?.value.type !== 'stated') continue;
@@ -581,4 +854,3 @@ export function countSteps(statements: readonly Statement[]): { steps: number; n
   statements.forEach(visit);
   return { steps, notRead };
 }
-

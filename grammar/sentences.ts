@@ -21,7 +21,11 @@ function starOpen(tokens: readonly KnitToken[], from: number, index: number): bo
 /** Whether "Row 4:", "Next rnd:" or "SR4 (WS):" stands at `index`. */
 function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
   if (isA(tokens[index], W.Next)) return isA(tokens[index + 1], W.Row, W.Round) && isA(tokens[index + 2], Colon);
-  return isA(tokens[index], W.Row, W.Round) && isA(tokens[index + 1], Count) && (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'));
+  return (
+    isA(tokens[index], W.Row, W.Round) &&
+    isA(tokens[index + 1], Count) &&
+    (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'))
+  );
 }
 
 /** Whether a row's label and its colon stand at `index`: "Rnd 2:", "Rows 5–8 (RS):", "3rd row:". */
@@ -40,17 +44,24 @@ function labelAt(tokens: readonly KnitToken[], index: number): boolean {
 function starShut(tokens: readonly KnitToken[], from: number, index: number): boolean {
   const shut = tokens[index - 1];
   if (!isA(shut, Mark) || shut?.image.length !== 1) return false;
-  const opened = tokens.slice(from, index - 1).some((token, at) => isA(token, Mark) && token.image === shut.image && !isA(tokens[from + at - 1], W.From, W.Between, W.To));
+  const opened = tokens
+    .slice(from, index - 1)
+    .some((token, at) => isA(token, Mark) && token.image === shut.image && !isA(tokens[from + at - 1], W.From, W.Between, W.To));
   const named = tokens.slice(index + 1, index + 4).findIndex((token) => isA(token, Mark) && token.image === shut.image);
   if (!opened || named < 0) return false;
   let at = index + 2 + named;
   if (isA(tokens[at], W.To, W.And) && isA(tokens[at + 1], Mark)) at += 2;
-  return isA(tokens[at], W.Across, W.Around, FullStop) || at >= tokens.length || (isA(tokens[at], W.To) && isA(tokens[at + 1], W.End, W.Last, W.Marker, W.Bor));
+  return (
+    isA(tokens[at], W.Across, W.Around, FullStop) ||
+    at >= tokens.length ||
+    (isA(tokens[at], W.To) && isA(tokens[at + 1], W.End, W.Last, W.Marker, W.Bor))
+  );
 }
 
 /** Whether the bracket closed at `index` holds a stated count. */
 function closesCount(tokens: readonly KnitToken[], index: number): boolean {
-  for (let at = index; at >= 0; at -= 1) if (isA(tokens[at], Open) && tokens[at]?.payload?.close === index) return tokens[at]?.payload?.holds === 'stated';
+  for (let at = index; at >= 0; at -= 1)
+    if (isA(tokens[at], Open) && tokens[at]?.payload?.close === index) return tokens[at]?.payload?.holds === 'stated';
   return false;
 }
 
@@ -71,13 +82,27 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     }
     // A count in brackets at the end of a line closes its row; the next line begins anew.
     const behind = tokens[index + 1];
-    if (depth === 0 && isA(token, Close) && behind !== undefined && text.slice(endOf(token), behind.startOffset).includes('\n') && /\p{Lu}/u.test(text[behind.startOffset] ?? '') && closesCount(tokens, index)) {
+    if (
+      depth === 0 &&
+      isA(token, Close) &&
+      behind !== undefined &&
+      text.slice(endOf(token), behind.startOffset).includes('\n') &&
+      /\p{Lu}/u.test(text[behind.startOffset] ?? '') &&
+      closesCount(tokens, index)
+    ) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;
     }
     // So does a label at the beginning of a line: lists of rounds end their lines with nothing, or with a count in square brackets.
-    if (depth === 0 && behind !== undefined && !isA(token, FullStop) && isA(behind, W.Row, W.Round, Ordinal, W.Next) && text.slice(endOf(token), behind.startOffset).includes('\n') && labelAt(tokens, index + 1)) {
+    if (
+      depth === 0 &&
+      behind !== undefined &&
+      !isA(token, FullStop) &&
+      isA(behind, W.Row, W.Round, Ordinal, W.Next) &&
+      text.slice(endOf(token), behind.startOffset).includes('\n') &&
+      labelAt(tokens, index + 1)
+    ) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;
@@ -91,8 +116,18 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       if (gap === '' && !isA(next, Close)) continue;
       const letter = text[next.startOffset] ?? '';
       // In small letters a sentence begins on a new line, or with a word of shorthand: "turn. sl1, p27, turn".
-      if (/\p{Ll}/u.test(letter) && !/\n/.test(gap) && !/^(?:[kpr]\d|sl ?\d|(?:rep|work|join|turn|graft|then|next)\b)/.test(text.slice(next.startOffset, next.startOffset + 6))) continue;
-      if (isA(next, W.Rep) && isA(tokens[index + 2], W.From, W.Between, Mark) && (starOpen(tokens, from, index) || starShut(tokens, from, index))) continue;
+      if (
+        /\p{Ll}/u.test(letter) &&
+        !/\n/.test(gap) &&
+        !/^(?:[kpr]\d|sl ?\d|(?:rep|work|join|turn|graft|then|next)\b)/.test(text.slice(next.startOffset, next.startOffset + 6))
+      )
+        continue;
+      if (
+        isA(next, W.Rep) &&
+        isA(tokens[index + 2], W.From, W.Between, Mark) &&
+        (starOpen(tokens, from, index) || starShut(tokens, from, index))
+      )
+        continue;
     }
     ranges.push({ from, to: index + 1 });
     from = index + 1;

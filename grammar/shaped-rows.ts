@@ -10,7 +10,8 @@ function thisRow(span: Span): Segment {
 /** A command with no rows of its own is worked on the row it stands in. */
 export function onThisRow<T extends Statement>(command: T): T {
   if (command.type === 'shape' && command.schedule.length === 0) return { ...command, schedule: [thisRow(command.span)] };
-  if (command.type === 'edgeRows' && command.parts.some((part) => part.rows.length === 0)) return { ...command, parts: command.parts.map((part) => (part.rows.length === 0 ? { ...part, rows: [thisRow(part.span)] } : part)) };
+  if (command.type === 'edgeRows' && command.parts.some((part) => part.rows.length === 0))
+    return { ...command, parts: command.parts.map((part) => (part.rows.length === 0 ? { ...part, rows: [thisRow(part.span)] } : part)) };
   return command;
 }
 
@@ -36,17 +37,39 @@ const fabricOfVerb: Readonly<Record<string, string>> = { k: 'knit', p: 'purl', r
  * The row with the shaping inside it: rows worked plainly, with the command among them. Null when the steps before the
  * command are more than one run over the whole row, so that the two cannot be told apart.
  */
-export function shapedRow(row: { readonly label: Label | null; readonly steps: readonly Step[]; readonly does: Statement | null }, shape: Shape, span: Span): { readonly does: Statement; readonly steps: Step[] } | null {
+export function shapedRow(
+  row: { readonly label: Label | null; readonly steps: readonly Step[]; readonly does: Statement | null },
+  shape: Shape,
+  span: Span,
+): { readonly does: Statement; readonly steps: Step[] } | null {
   const inside = onThisRow(shape);
   const { does } = row;
-  if (does !== null) return does.type === 'plain' || does.type === 'until' ? { does: { ...does, inside: [...does.inside, inside], span }, steps: [...row.steps] } : null;
+  if (does !== null)
+    return does.type === 'plain' || does.type === 'until'
+      ? { does: { ...does, inside: [...does.inside, inside], span }, steps: [...row.steps] }
+      : null;
   const worked = row.steps.filter((step) => step.type !== 'change' && step.type !== 'remark');
   const only = worked[0];
   if (worked.length !== 1 || only === undefined) return null;
-  const run = only.type === 'repeat' && only.form === 'run' && only.extent?.kind === 'end' ? only.verb : only.type === 'work' && only.n === null && (only.stitch === 'k' || only.stitch === 'p') ? only.stitch : undefined;
+  const run =
+    only.type === 'repeat' && only.form === 'run' && only.extent?.kind === 'end'
+      ? only.verb
+      : only.type === 'work' && only.n === null && (only.stitch === 'k' || only.stitch === 'p')
+        ? only.stitch
+        : undefined;
   if (run === undefined) return null;
   const plain: Plain = {
-    type: 'plain', count: { type: 'count', values: [1], span: only.span }, unit: row.label?.unit ?? 'row', fabric: fabricOfVerb[run] ?? null, begin: null, beginRow: null, of: null, ending: null, inside: [inside], stated: [], span,
+    type: 'plain',
+    count: { type: 'count', values: [1], span: only.span },
+    unit: row.label?.unit ?? 'row',
+    fabric: fabricOfVerb[run] ?? null,
+    begin: null,
+    beginRow: null,
+    of: null,
+    ending: null,
+    inside: [inside],
+    stated: [],
+    span,
   };
   return { does: plain, steps: row.steps.filter((step) => step !== only) };
 }

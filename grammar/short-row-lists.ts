@@ -7,7 +7,8 @@ import type { Row, Stated, Step } from './tree.ts';
 /** Steps that may stand between two turns without making a row: "turn, CO 9, turn". */
 const asides: ReadonlySet<string> = new Set(['castOn', 'change', 'remark', 'marker', 'join', 'hold', 'stated']);
 /** Marks made by the turn itself: "k24, turn, DS" is one row. */
-const madeAtTurn = (step: Step): boolean => (step.type === 'work' && (step.stitch === 'DS (make)' || step.stitch === 'byo')) || (step.type === 'change' && step.what === 'pin');
+const madeAtTurn = (step: Step): boolean =>
+  (step.type === 'work' && (step.stitch === 'DS (make)' || step.stitch === 'byo')) || (step.type === 'change' && step.what === 'pin');
 
 function turns(step: Step | undefined): boolean {
   return step?.type === 'turn' && step.not !== true && step.quarter !== true;
@@ -57,7 +58,14 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
       pieces.push(piece);
       piece = [];
       back = true;
-    } else if (back && worked && !turns(step) && last !== undefined && index <= lastTurning && /[;\n]/.test(between(last.span.end, step.span.start))) {
+    } else if (
+      back &&
+      worked &&
+      !turns(step) &&
+      last !== undefined &&
+      index <= lastTurning &&
+      /[;\n]/.test(between(last.span.end, step.span.start))
+    ) {
       pieces.push(piece);
       piece = [];
       back = false;

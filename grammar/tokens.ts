@@ -2,12 +2,12 @@
  * The tokens: one chevrotain lexer whose vocabulary is the lexicon, the words of the trade and the draft's own words.
  * It reads the masked text of a passage, so a token's offset is a place in the author's file.
  */
-import { createToken, type CustomPatternMatcherReturn, type IToken, Lexer, type TokenType } from 'chevrotain';
-import { coloursIn, type Colours } from './colours.ts';
+import { type CustomPatternMatcherReturn, createToken, type IToken, Lexer, type TokenType } from 'chevrotain';
+import { type Colours, coloursIn } from './colours.ts';
 import type { Sized } from './count.ts';
+import { withoutShorteningStops } from './full-stops.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import type { Entry } from './lexicon/entry.ts';
-import { withoutShorteningStops } from './full-stops.ts';
 import { numberAt, ordinalName } from './numbers.ts';
 import { matchAt, type Vocabulary } from './vocabulary.ts';
 import { type WordName, words } from './words.ts';
@@ -67,8 +67,24 @@ export const W = Object.fromEntries(
 ) as Record<WordName, TokenType>;
 
 const punctuation = new Map<string, TokenType>([
-  ['(', Open], ['[', Open], ['{', Open], [')', Close], [']', Close], ['}', Close], [',', Comma], [';', Semicolon], [':', Colon], ['.', FullStop],
-  ['–', Dash], ['—', Dash], ['-', Dash], ['−', Dash], ['=', Equals], ['/', Slash], ['&', W.And], ['+', W.Plus],
+  ['(', Open],
+  ['[', Open],
+  ['{', Open],
+  [')', Close],
+  [']', Close],
+  ['}', Close],
+  [',', Comma],
+  [';', Semicolon],
+  [':', Colon],
+  ['.', FullStop],
+  ['–', Dash],
+  ['—', Dash],
+  ['-', Dash],
+  ['−', Dash],
+  ['=', Equals],
+  ['/', Slash],
+  ['&', W.And],
+  ['+', W.Plus],
 ]);
 
 // The lexer is called synchronously for one passage at a time; the two settings of that call stand here.
@@ -92,14 +108,21 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   markPattern.lastIndex = offset;
   const mark = markPattern.exec(text);
   if (mark) return make(mark[0].length, Mark);
-  if (/[*†‡]/.test(text[offset - 1] ?? '') && /^['’]?s\b/i.test(text.slice(offset, offset + 3))) return make(/^['’]/.test(text[offset] ?? '') ? 2 : 1, W.The);
+  if (/[*†‡]/.test(text[offset - 1] ?? '') && /^['’]?s\b/i.test(text.slice(offset, offset + 3)))
+    return make(/^['’]/.test(text[offset] ?? '') ? 2 : 1, W.The);
   const colourEnd = colours.words.get(offset);
   if (colourEnd !== undefined) return make(colourEnd - offset, W.The);
   const number = numberAt(text, offset, sizes);
   const coloured = colours.counts.get(offset);
   if (coloured !== undefined && number !== null) {
     const verb = matchAt(coloured.verb ?? 'k', 0, vocabulary, sizes);
-    if (verb?.meaning.is === 'stitch') return make(number.length, PlainStitch, { entry: verb.meaning.entry, values: number.values, nOffset: offset, nLength: number.length });
+    if (verb?.meaning.is === 'stitch')
+      return make(number.length, PlainStitch, {
+        entry: verb.meaning.entry,
+        values: number.values,
+        nOffset: offset,
+        nLength: number.length,
+      });
   }
   let known = matchAt(text, offset, vocabulary, sizes);
   if (known !== null && colours.words.size > 0) {
@@ -107,18 +130,29 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     const end = offset + known.length;
     for (let at = offset + 1; at < end; at += 1) if (colours.words.has(at)) known = matchAt(text.slice(0, at), offset, vocabulary, sizes);
   }
-  if (known?.meaning.is === 'stitch' && text.slice(offset, offset + 3) === 'm. ' && ((known.n?.[0] ?? 0) > 2 || /^\s?sts?\b/.test(text.slice(offset + known.length, offset + known.length + 4)))) {
+  if (
+    known?.meaning.is === 'stitch' &&
+    text.slice(offset, offset + 3) === 'm. ' &&
+    ((known.n?.[0] ?? 0) > 2 || /^\s?sts?\b/.test(text.slice(offset + known.length, offset + known.length + 4)))
+  ) {
     // "removing m. 56 sts": the sentence ends behind the marker; nobody makes 56.
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
   }
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
-  if (known && known.length >= (number?.length ?? 0) && known.length >= Math.min(hyphened, known.length + (hyphened > known.length && known.meaning.is !== 'stitch' ? 1 : 0))) {
+  if (
+    known &&
+    known.length >= (number?.length ?? 0) &&
+    known.length >= Math.min(hyphened, known.length + (hyphened > known.length && known.meaning.is !== 'stitch' ? 1 : 0))
+  ) {
     const { meaning } = known;
     // "k up to 3 sts before m" is a knit stitch and a distance, not "k up 3 sts".
     const up = /^([kp])\s+up$/i.exec(text.slice(offset, offset + known.length));
-    const plain = up !== null && /^\s+to\b/i.test(text.slice(offset + known.length, offset + known.length + 4)) ? matchAt(up[1] ?? '', 0, vocabulary, sizes) : null;
+    const plain =
+      up !== null && /^\s+to\b/i.test(text.slice(offset + known.length, offset + known.length + 4))
+        ? matchAt(up[1] ?? '', 0, vocabulary, sizes)
+        : null;
     if (plain?.meaning.is === 'stitch') return make(1, PlainStitch, { entry: plain.meaning.entry });
     if (meaning.is === 'word') return make(known.length, W[meaning.word]);
     if (meaning.is === 'fabric') return make(known.length, Fabric, { fabric: meaning.fabric });
@@ -129,20 +163,28 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     const payload: Payload = {
       entry,
       ...(several === undefined ? {} : { spelling: several }),
-      ...(known.n ? { values: known.n, nOffset: known.nOffset, nLength: known.nLength } : literal?.N === undefined ? {} : { values: [literal.N] }),
+      ...(known.n
+        ? { values: known.n, nOffset: known.nOffset, nLength: known.nLength }
+        : literal?.N === undefined
+          ? {}
+          : { values: [literal.N] }),
       ...(known.m !== null ? { m: known.m } : literal?.M === undefined ? {} : { m: literal.M }),
     };
     const type = entry.name === 'k' || entry.name === 'p' ? PlainStitch : entry.name === 'sl' ? SlipStitch : Stitch;
     return make(known.length, type, payload);
   }
-  if (number) return make(number.length, number.kind === 'times' ? TimesNumber : number.kind === 'ordinal' ? Ordinal : Count, { values: number.values });
+  if (number)
+    return make(number.length, number.kind === 'times' ? TimesNumber : number.kind === 'ordinal' ? Ordinal : Count, {
+      values: number.values,
+    });
   if (word) {
     const place = ordinalName(word[0]);
     if (place !== null) return make(word[0].length, Ordinal, { values: [place] });
     // "SR3": the letters of a short row stand close to its number.
     if (/^srs?$/i.test(word[0])) return make(word[0].length, W.Row);
     // "r3:", "rep r1–2", "k 60 r": rows in terse shorthand
-    if (/^r$/i.test(word[0]) && (/^\d/.test(text.slice(offset + 1)) || /\d[)\]]?\s$/.test(text.slice(Math.max(0, offset - 3), offset)))) return make(1, W.Row);
+    if (/^r$/i.test(word[0]) && (/^\d/.test(text.slice(offset + 1)) || /\d[)\]]?\s$/.test(text.slice(Math.max(0, offset - 3), offset))))
+      return make(1, W.Row);
     return make(word[0].length, Word);
   }
   const type = punctuation.get(text[offset] ?? '');
@@ -155,7 +197,13 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
 function severalReadings(spelling: string, n: Sized | null): string | undefined {
   const one = n?.length === 1 ? spelling.replace(/\{N[^}]*\}/i, String(n[0])) : spelling;
   const close = one.replace(/([a-z]) (\d)/i, '$1$2');
-  return ambiguityOf(one) !== undefined ? one : ambiguityOf(close) !== undefined ? close : ambiguityOf(spelling) !== undefined ? spelling : undefined;
+  return ambiguityOf(one) !== undefined
+    ? one
+    : ambiguityOf(close) !== undefined
+      ? close
+      : ambiguityOf(spelling) !== undefined
+        ? spelling
+        : undefined;
 }
 
 const Piece = createToken({ name: 'Piece', pattern: pieceAt, line_breaks: true });
@@ -164,8 +212,30 @@ const lexer = new Lexer([Space, Piece], { positionTracking: 'onlyOffset', skipVa
 
 /** All token types, for the parser. */
 export const tokenTypes: TokenType[] = [
-  Space, Piece, Any, Stitch, PlainStitch, SlipStitch, Count, TimesNumber, Ordinal, Fabric, Name, Mark, Word, Open, Close, Comma, Semicolon, Colon, FullStop,
-  Dash, Equals, Slash, Other, ...Object.values(W),
+  Space,
+  Piece,
+  Any,
+  Stitch,
+  PlainStitch,
+  SlipStitch,
+  Count,
+  TimesNumber,
+  Ordinal,
+  Fabric,
+  Name,
+  Mark,
+  Word,
+  Open,
+  Close,
+  Comma,
+  Semicolon,
+  Colon,
+  FullStop,
+  Dash,
+  Equals,
+  Slash,
+  Other,
+  ...Object.values(W),
 ];
 
 /**
@@ -204,8 +274,15 @@ function retype(token: KnitToken, type: TokenType): void {
 function retyped(tokens: readonly KnitToken[]): void {
   tokens.forEach((token, index) => {
     const next = tokens[index + 1];
-    if (isA(token, Word) && /^(through|thru)$/i.test(token.image) && isA(tokens[index - 1], Count, Ordinal) && isA(next, Count, Ordinal)) retype(token, W.To);
-    else if (isA(token, PlainStitch) && /^knit(ting)?$/i.test(token.image) && (isA(next, Fabric, W.Patt, W.Rib) || (isA(next, W.In) && isA(tokens[index + 2], Fabric, W.Patt) && !isA(tokens[index - 1], PlainStitch)))) retype(token, W.Work);
+    if (isA(token, Word) && /^(through|thru)$/i.test(token.image) && isA(tokens[index - 1], Count, Ordinal) && isA(next, Count, Ordinal))
+      retype(token, W.To);
+    else if (
+      isA(token, PlainStitch) &&
+      /^knit(ting)?$/i.test(token.image) &&
+      (isA(next, Fabric, W.Patt, W.Rib) ||
+        (isA(next, W.In) && isA(tokens[index + 2], Fabric, W.Patt) && !isA(tokens[index - 1], PlainStitch)))
+    )
+      retype(token, W.Work);
   });
 }
 
@@ -216,7 +293,9 @@ export function endOf(token: IToken): number {
 
 export function isA(token: KnitToken | undefined, ...types: TokenType[]): boolean {
   if (token === undefined) return false;
-  return types.some((type) => token.tokenType === type || (type === Stitch && (token.tokenType === PlainStitch || token.tokenType === SlipStitch)));
+  return types.some(
+    (type) => token.tokenType === type || (type === Stitch && (token.tokenType === PlainStitch || token.tokenType === SlipStitch)),
+  );
 }
 
 const verbs = [W.Work, W.Patt, W.CastOn, W.BindOff, W.PickUp, W.Turn, W.WrapTurn, W.Rib];
@@ -229,7 +308,12 @@ function pairBrackets(tokens: KnitToken[]): void {
       const start = open.pop();
       if (start === undefined) return;
       const opening = tokens[start];
-      if (opening) opening.payload = { ...opening.payload, close: index, holds: bareTotal(tokens, start, index) ? 'stated' : holding(tokens.slice(start + 1, index)) };
+      if (opening)
+        opening.payload = {
+          ...opening.payload,
+          close: index,
+          holds: bareTotal(tokens, start, index) ? 'stated' : holding(tokens.slice(start + 1, index)),
+        };
     }
   });
 }
@@ -237,7 +321,8 @@ function pairBrackets(tokens: KnitToken[]): void {
 /** "kfb around (16).", "rep from * (24)", "6 times [18]": a number alone behind the end of a round is its count. */
 function bareTotal(tokens: readonly KnitToken[], open: number, close: number): boolean {
   if (lineTotal(tokens, open, close)) return true;
-  if (close !== open + 2 || !isA(tokens[open + 1], Count) || !isA(tokens[open - 1], W.Around, W.Across, W.End, W.Times, TimesNumber, Mark)) return false;
+  if (close !== open + 2 || !isA(tokens[open + 1], Count) || !isA(tokens[open - 1], W.Around, W.Across, W.End, W.Times, TimesNumber, Mark))
+    return false;
   if (isA(tokens[open - 1], W.Times) && !isA(tokens[open - 2], Count)) return false;
   return close + 1 >= tokens.length || isA(tokens[close + 1], FullStop, Semicolon, Comma);
 }
@@ -246,7 +331,12 @@ function bareTotal(tokens: readonly KnitToken[], open: number, close: number): b
 function lineTotal(tokens: readonly KnitToken[], open: number, close: number): boolean {
   const behind = tokens[close + 1];
   if (close !== open + 2 || !isA(tokens[open + 1], Count)) return false;
-  if (behind !== undefined && !isA(behind, FullStop) && !(isA(behind, W.Row, W.Round, Ordinal) && isA(tokens[close + 2], Count, W.Row, W.Round))) return false;
+  if (
+    behind !== undefined &&
+    !isA(behind, FullStop) &&
+    !(isA(behind, W.Row, W.Round, Ordinal) && isA(tokens[close + 2], Count, W.Row, W.Round))
+  )
+    return false;
   const before = tokens[open - 1];
   // "k5 (6)" may be a list of sizes that breaks off.
   const square = tokens[open]?.image === '[';
@@ -264,7 +354,22 @@ function holding(inside: readonly KnitToken[]): Holds {
   const first = inside[0];
   if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
   // What a decrease takes, how marks lie, what comes "per row": told about the stitches, not a count of them.
-  if (!has(Stitch) && (has(W.Gap) || (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) || (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) || (has(W.Wrapped) && !has(W.Each)) || inside.some((token, at) => /^per$/i.test(token.image) && isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) && !isA(inside[at + 1], W.Needle) && !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') && !inside.some((each) => /^used$/i.test(each.image))))) return 'remark';
+  if (
+    !has(Stitch) &&
+    (has(W.Gap) ||
+      (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) ||
+      (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) ||
+      (has(W.Wrapped) && !has(W.Each)) ||
+      inside.some(
+        (token, at) =>
+          /^per$/i.test(token.image) &&
+          isA(inside[at + 1], Count, W.Row, W.Round, W.Ridge, Word, Fabric) &&
+          !isA(inside[at + 1], W.Needle) &&
+          !/^(rep|repeat|side)$/i.test(inside[at + 1]?.image ?? '') &&
+          !inside.some((each) => /^used$/i.test(each.image)),
+      ))
+  )
+    return 'remark';
   const statedWord = has(W.St) || has(W.Row, W.Round, W.Ridge);
   if (has(Stitch) && !(statedWord && inside.every((token) => !isA(token, Stitch) || token.payload?.entry?.kind === 'marker'))) {
     return 'group';

@@ -34,7 +34,11 @@ function onNeedle(tokens: readonly KnitToken[], at: number, base: number): { sta
   if (next === told || number === undefined || !isA(number, CountToken)) return null;
   const end = isA(tokens[next + 1], W.St) ? next + 1 : next;
   const span = { start: base + (tokens[at] as KnitToken).startOffset, end: base + endOf(tokens[end] as KnitToken) };
-  const count = { type: 'count' as const, values: number.payload?.values ?? [1], span: { start: base + number.startOffset, end: base + endOf(number) } };
+  const count = {
+    type: 'count' as const,
+    values: number.payload?.values ?? [1],
+    span: { start: base + number.startOffset, end: base + endOf(number) },
+  };
   return { stated: { type: 'stated', count, what: 'part', scope: name, span }, next: end + 1 };
 }
 
@@ -43,10 +47,19 @@ function onNeedle(tokens: readonly KnitToken[], at: number, base: number): { sta
  * @param text masked text of the passage
  * @param base offset of the passage in the author's file
  */
-export function countsTold(tokens: readonly KnitToken[], from: number, to: number, text: string, base: number): { readonly stated: readonly Stated[]; readonly next: number } | null {
+export function countsTold(
+  tokens: readonly KnitToken[],
+  from: number,
+  to: number,
+  text: string,
+  base: number,
+): { readonly stated: readonly Stated[]; readonly next: number } | null {
   const first = tokens[from];
   if (first === undefined || to - from > 60) return null;
-  const words = text.slice(first.startOffset, endOf(tokens[to - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
+  const words = text
+    .slice(first.startOffset, endOf(tokens[to - 1] as KnitToken))
+    .toLowerCase()
+    .replace(/\s+/g, ' ');
   const made = (number: KnitToken, what: Stated['what'], scope: string | null): Stated => {
     const start = base + (number.payload?.nOffset ?? number.startOffset);
     const span = { start, end: number.payload?.nLength === undefined ? base + endOf(number) : start + number.payload.nLength };
@@ -54,7 +67,9 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
     const told = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
     return { type: 'stated', count: { type: 'count', values: number.payload?.values ?? [1], span }, what, scope, span: told };
   };
-  const numbers = tokens.slice(from, to).filter((token) => isA(token, CountToken) || (isA(token, PlainStitch) && token.payload?.values !== undefined));
+  const numbers = tokens
+    .slice(from, to)
+    .filter((token) => isA(token, CountToken) || (isA(token, PlainStitch) && token.payload?.values !== undefined));
   const all = (stated: readonly Stated[]): { stated: readonly Stated[]; next: number } => ({ stated, next: to });
 
   const needles: Stated[] = [];
@@ -69,7 +84,10 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
   if (needles.length > 0) return all(needles);
 
   // "These 32 sts are the heel", "The first 30 sts form the instep."
-  const part = /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:[.;,]|$| needle| sts| stitches)/.exec(words);
+  const part =
+    /^(?:these|the (?:first|next|last|rem|remaining|other|centre|center)|first|next|last|rem(?:aining)?|other|centre|center) [\d ([\]),:;–-]+ ?(?:sts|stitches)[a-z ]*? (?:are|form|make|become|will be|will form|make up) (?:the |for |for the )?([a-z ]+?)(?:[.;,]|$| needle| sts| stitches)/.exec(
+      words,
+    );
   if (part && numbers[0] !== undefined && !/\bhold|holder|pattern|patt\b/.test(part[0])) {
     const clause = tokens.findIndex((token, at) => at > from && at < to - 1 && isA(token, Semicolon));
     const stated = made(numbers[0], 'part', part[1]?.trim() ?? null);
@@ -78,30 +96,58 @@ export function countsTold(tokens: readonly KnitToken[], from: number, to: numbe
   }
 
   // "On the last RS row you should knit 12 sts before turning."
-  const worked = /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) (?:only |just |exactly )?[\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(words);
+  const worked =
+    /\b(?:should|will) (?:now )?(?:have )?(?:knit(?:ted)?|purl(?:led|ed)?|work(?:ed)?) (?:only |just |exactly )?[\d ([\]),:;–-]+ ?(?:sts|stitches|more sts)\b(.*?)\.?$/.exec(
+      words,
+    );
   if (worked && numbers.length === 1 && numbers[0] !== undefined) {
     const row = /\bon (the (?:last|first|next|final|\w+) (?:rs |ws )?(?:row|rnd|round|short row))/.exec(words)?.[1];
-    return all([made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null)]);
+    return all([
+      made(numbers[0], 'worked', [row, worked[1]?.trim()].filter((word) => word !== undefined && word !== '').join(' ') || null),
+    ]);
   }
 
   // "9 (10, 11) sts are wrapped at each side and 10 (12, 14) sts rem unwrapped in the centre."
-  if (isA(first, CountToken) && isA(tokens[from + 1], W.St) && /^[\d ([\]),:;/–-]+ ?(?:sts|stitches) (?:are|have been) (?:now )?(?:wrapped|double|doubled|paired|unwrapped)\b/.test(words)) return all(numbers.map((number) => made(number, 'part', 'wrapped')));
+  if (
+    isA(first, CountToken) &&
+    isA(tokens[from + 1], W.St) &&
+    /^[\d ([\]),:;/–-]+ ?(?:sts|stitches) (?:are|have been) (?:now )?(?:wrapped|double|doubled|paired|unwrapped)\b/.test(words)
+  )
+    return all(numbers.map((number) => made(number, 'part', 'wrapped')));
 
   // "Every heel stitch has now been worked and 18 stitches remain."
-  const rest = /\b(?:have|has|are|is|were)\b.*\b(?:and|so|leaving) (?:there are |you have )?[\d ([\]),:;–-]+ ?(?:[a-z]+ )?(?:sts|stitches)(?: (?:now )?(?:remain|rem|are left|left|live))?/.test(words);
+  const rest =
+    /\b(?:have|has|are|is|were)\b.*\b(?:and|so|leaving) (?:there are |you have )?[\d ([\]),:;–-]+ ?(?:[a-z]+ )?(?:sts|stitches)(?: (?:now )?(?:remain|rem|are left|left|live))?/.test(
+      words,
+    );
   const last = numbers.at(-1);
-  if (rest && !isA(first, W.Work, W.Rep, W.Cont) && last !== undefined && isA(tokens[tokens.indexOf(last) + 1], W.St, W.Rem) && /\b(remain|rem|remaining|left)\b\.?$/.test(words)) return all([made(last, 'total', null)]);
+  if (
+    rest &&
+    !isA(first, W.Work, W.Rep, W.Cont) &&
+    last !== undefined &&
+    isA(tokens[tokens.indexOf(last) + 1], W.St, W.Rem) &&
+    /\b(remain|rem|remaining|left)\b\.?$/.test(words)
+  )
+    return all([made(last, 'total', null)]);
 
   // "Do not work rem 28 sts."
-  if (/^do not work (?:the )?(?:rem|remaining|last|other|next)\b/.test(words) && numbers.length === 1 && numbers[0] !== undefined) return all([made(numbers[0], 'left', null)]);
+  if (/^do not work (?:the )?(?:rem|remaining|last|other|next)\b/.test(words) && numbers.length === 1 && numbers[0] !== undefined)
+    return all([made(numbers[0], 'left', null)]);
   return null;
 }
 
 /** "There is no need to pick up the wraps", "Do not hide wraps in garter st": advice about marks that orders nothing. */
 export function needless(words: string): boolean {
   // What rows and wedges look like, told of the whole piece.
-  if (/^(?:every|each) (?:(?:rs|ws|right-side|wrong-side|short) )?(?:row|rnd|round|wedge|section|triangle|square|strip|panel|repeat|pair) (?:of rows )?(?:stops|ends|begins|starts|adds|grows|is|has|will|gets|turns|brings|takes)\b/i.test(words)) return true;
-  return /^(?:there(?:'s| is) no need|it is not necessary|it isn't necessary|no need|you (?:do not|don't) (?:need|have)|(?:do not|don't) (?:pick up|hide|work) (?:the )?wraps|wraps (?:do not|don't|need not))\b/i.test(words);
+  if (
+    /^(?:every|each) (?:(?:rs|ws|right-side|wrong-side|short) )?(?:row|rnd|round|wedge|section|triangle|square|strip|panel|repeat|pair) (?:of rows )?(?:stops|ends|begins|starts|adds|grows|is|has|will|gets|turns|brings|takes)\b/i.test(
+      words,
+    )
+  )
+    return true;
+  return /^(?:there(?:'s| is) no need|it is not necessary|it isn't necessary|no need|you (?:do not|don't) (?:need|have)|(?:do not|don't) (?:pick up|hide|work) (?:the )?wraps|wraps (?:do not|don't|need not))\b/i.test(
+    words,
+  );
 }
 
 /**
@@ -114,9 +160,21 @@ export function exception(tokens: readonly KnitToken[], from: number, to: number
   if (first === undefined || last === undefined || to - from > 80) return null;
   const words = text.slice(first.startOffset, endOf(last)).replace(/\s+/g, ' ').replace(/\.$/, '');
   const span = { start: base + first.startOffset, end: base + endOf(last) };
-  const made = (what: Declare['what']): Declare => ({ type: 'declare', what, name: words.toLowerCase(), multiple: null, count: null, span });
+  const made = (what: Declare['what']): Declare => ({
+    type: 'declare',
+    what,
+    name: words.toLowerCase(),
+    multiple: null,
+    count: null,
+    span,
+  });
   if (/^turn(?:ing)? (?:the )?(?:heel|toe|hem)(?: (?:as follows|as foll))?:?$/i.test(words)) return made('title');
-  if (/^(?:do not|don't) (?:co|cast on|bo|bind off|cast off|turn|inc|dec|join|rep|repeat)\b[^,;]* (?:after|before|until|in|on|at) (?:the )?(?:last |final |first )?(?:wedge|section|square|triangle|strip|repeat|rep|panel|tier|motif)\b[^,;]*$/i.test(words)) return made('rule');
+  if (
+    /^(?:do not|don't) (?:co|cast on|bo|bind off|cast off|turn|inc|dec|join|rep|repeat)\b[^,;]* (?:after|before|until|in|on|at) (?:the )?(?:last |final |first )?(?:wedge|section|square|triangle|strip|repeat|rep|panel|tier|motif)\b[^,;]*$/i.test(
+      words,
+    )
+  )
+    return made('rule');
   if (/^keep(?:ing)?\b/i.test(words) && /\bexcept (?:where|when|as|for|on)\b/i.test(words)) return made('rule');
   return null;
 }

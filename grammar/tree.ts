@@ -36,7 +36,15 @@ export type Extent =
   /** "to last 3 sts", "until 3 sts rem", "to within 3 sts of end"; `of` where the words say "of needle". */
   | { readonly kind: 'last'; readonly count: Count; readonly of?: 'needle' }
   /** "to 2 sts before m", "to m", "to 3 sts past marker". `n` is stitches short of (before) or past the place. */
-  | { readonly kind: 'place'; readonly place: Anchor; readonly which: 'next' | 'last' | 'first' | 'beginning'; readonly ordinal?: number; readonly name?: string; readonly side: 'before' | 'past' | 'at'; readonly n: Count | null }
+  | {
+      readonly kind: 'place';
+      readonly place: Anchor;
+      readonly which: 'next' | 'last' | 'first' | 'beginning';
+      readonly ordinal?: number;
+      readonly name?: string;
+      readonly side: 'before' | 'past' | 'at';
+      readonly n: Count | null;
+    }
   /** "until there are 12 sts on right needle (after cast-off)". */
   | { readonly kind: 'onRight'; readonly count: Count; readonly afterBindOff: boolean }
   /** A run over a known number: "patt 12", "k across 36 sts". */
@@ -97,7 +105,13 @@ export interface Work extends Base {
    * Where the trade knows several stitches by the name: all of them, the likeliest here first; `stitch`, `n`, `m` and
    * `times` of the node are those of the first. With `netOnly` the gain or loss is certain and what it takes is not.
    */
-  readonly readings?: readonly { readonly stitch: string; readonly n: Count | null; readonly m?: number; readonly times?: Count; readonly netOnly?: boolean }[];
+  readonly readings?: readonly {
+    readonly stitch: string;
+    readonly n: Count | null;
+    readonly m?: number;
+    readonly times?: Count;
+    readonly netOnly?: boolean;
+  }[];
   /**
    * The stitch ties an edging to its piece: so many of the stitches it takes are live stitches of the piece, or loops
    * of its finished edge ("ssk (last edging st with next shawl st)" is 1, "sssk (with next 2 live sts)" is 2).
@@ -313,7 +327,19 @@ export interface Stated extends Base {
   readonly type: 'stated';
   readonly count: Count;
   /** 'total' of stitches; a change; rows; stitches of a part. */
-  readonly what: 'total' | 'increased' | 'decreased' | 'rows' | 'each' | 'part' | 'left' | 'held' | 'repeats' | 'series' | 'worked' | 'used';
+  readonly what:
+    | 'total'
+    | 'increased'
+    | 'decreased'
+    | 'rows'
+    | 'each'
+    | 'part'
+    | 'left'
+    | 'held'
+    | 'repeats'
+    | 'series'
+    | 'worked'
+    | 'used';
   /** "each side", "for back", "on holder", "between markers", "Needle 1". */
   readonly scope: string | null;
 }
@@ -373,14 +399,32 @@ export interface RowsNamed {
 
 /** What ends a stretch of rows. */
 export type Goal =
-  | { readonly kind: 'measure'; readonly of: string | null; readonly values: Sized; readonly unit: 'cm' | 'mm' | 'in'; readonly from: string | null; readonly span: Span; readonly shorter?: boolean }
-  | { readonly kind: 'count'; readonly count: Count; readonly sense: 'total' | 'unworked' | 'between' | 'section' | 'markers'; readonly scope: string | null }
+  | {
+      readonly kind: 'measure';
+      readonly of: string | null;
+      readonly values: Sized;
+      readonly unit: 'cm' | 'mm' | 'in';
+      readonly from: string | null;
+      readonly span: Span;
+      readonly shorter?: boolean;
+    }
+  | {
+      readonly kind: 'count';
+      readonly count: Count;
+      readonly sense: 'total' | 'unworked' | 'between' | 'section' | 'markers';
+      readonly scope: string | null;
+    }
   | { readonly kind: 'rows'; readonly count: Count }
   /** `fewer`: "18 rows less than on Back to shoulder shaping". */
   | { readonly kind: 'matches'; readonly name: string | null; readonly fewer?: Count }
   | { readonly kind: 'allWorked' }
   /** "until there are 9 wrapped sts on each side". */
-  | { readonly kind: 'marks'; readonly of: 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver'; readonly count: Count; readonly eachSide: boolean }
+  | {
+      readonly kind: 'marks';
+      readonly of: 'wrapped' | 'double' | 'twin' | 'pin' | 'yarnOver';
+      readonly count: Count;
+      readonly eachSide: boolean;
+    }
   | { readonly kind: 'loose'; readonly text: string };
 
 /** "ending with a WS row", "ending with RS facing", "ending with Row 4". */
@@ -411,19 +455,7 @@ export interface Segment extends Base {
 }
 
 /** Statements: what stands at the level of rows. */
-export type Statement =
-  | Row
-  | RepeatRows
-  | Plain
-  | Shape
-  | EdgeRows
-  | Until
-  | Refer
-  | Join
-  | AtSameTime
-  | SizeBlock
-  | Declare
-  | Step;
+export type Statement = Row | RepeatRows | Plain | Shape | EdgeRows | Until | Refer | Join | AtSameTime | SizeBlock | Declare | Step;
 
 /** "Rep last 2 rows 5 times more", "Work Rows 1–8 twice", "rep from ** until …". */
 export interface RepeatRows extends Base {
@@ -508,7 +540,12 @@ export interface Refer extends Base {
   readonly to: 'row' | 'piece' | 'side' | 'pattern' | 'chart';
   readonly rows: readonly number[];
   readonly name: string | null;
-  readonly until: { readonly mark: string | null; readonly place: string | null; readonly goal: Goal | null; readonly ending?: EndSide } | null;
+  readonly until: {
+    readonly mark: string | null;
+    readonly place: string | null;
+    readonly goal: Goal | null;
+    readonly ending?: EndSide;
+  } | null;
   readonly reversing: boolean;
   /** Rows of it, or how often. */
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;

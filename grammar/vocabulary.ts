@@ -2,10 +2,11 @@
  * Every word the grammar knows, in one tree of letters, so that the longest spelling wins at any place of the text.
  * A draft's own words and stitches lie in a second tree above the common one.
  */
-import { fabrics } from './fabrics.ts';
-import { lexicon } from './lexicon/index.ts';
-import type { Entry } from './lexicon/entry.ts';
+
 import type { Sized } from './count.ts';
+import { fabrics } from './fabrics.ts';
+import type { Entry } from './lexicon/entry.ts';
+import { lexicon } from './lexicon/index.ts';
 import { numbersFit } from './lexicon/use.ts';
 import { numberAt } from './numbers.ts';
 import { type WordName, words } from './words.ts';
@@ -78,9 +79,11 @@ function add(tree: Letters, spelling: string, meaning: Meaning): void {
  * Spellings that the phrases of the grammar read themselves, because what they do depends on the words around them:
  * increases and decreases told as commands, casting on and off, holders, markers at rows.
  */
-const told = /^(inc|dec|increase|decrease|co\b|cast|bo\b|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|work sts|rib|work even)/i;
+const told =
+  /^(inc|dec|increase|decrease|co\b|cast|bo\b|bind|pick|knit up|pu&k|place|put|leave|set aside|k across|work \{N\} sts from|return \{N\}|join|w&t|wrap|turn|ds|mds|gsr|twin|german|shadow|pin|work \{n\} sts|patt \{n\}|sl next \{n\} sts onto|sl \{n\} sts to|buttonhole|keeping|work in patt|slide|i-cord|sl \{n\} sts back|edge st|work sts|rib|work even)/i;
 /** Spellings that look told and are one stitch all the same. */
-const kept = /^(work \{n\} sts into|inc in|inc 1 st in|increase in|inc next|inc into|inc in every|inc1[lr]$|inc-?[lr]$|inc by (?:knitting|backward)|inc 1 \(lifted|dec1[lr]$|dec 1 \(r\)|dec5to1|place bead|work sts as|pick up bar|pick up st \{n\} rows|wrap \{n\}|sl \{n\} sts to cn|place \{n\} sts on cn|slip next \{n\} sts to cable|place st back|sl \{n\} sts back to)/i;
+const kept =
+  /^(work \{n\} sts into|inc in|inc 1 st in|increase in|inc next|inc into|inc in every|inc1[lr]$|inc-?[lr]$|inc by (?:knitting|backward)|inc 1 \(lifted|dec1[lr]$|dec 1 \(r\)|dec5to1|place bead|work sts as|pick up bar|pick up st \{n\} rows|wrap \{n\}|sl \{n\} sts to cn|place \{n\} sts on cn|slip next \{n\} sts to cable|place st back|sl \{n\} sts back to)/i;
 /** A bracket that only remarks on the name before it: "ssk (dec)", "C2L (no cn)". */
 const remarked = /^[^([]*[^([\s,] \([^()]*\)$/;
 
@@ -172,9 +175,16 @@ function chosen(candidates: readonly Found[]): Found | null {
   const exact = among.find((each) => each.n === null && each.m === null);
   if (exact === undefined || family === undefined) return among[0] ?? null;
   const name = family.meaning.is === 'stitch' ? family.meaning.entry.name : '';
-  const member = exact.meaning.is === 'stitch' && (exact.meaning.entry.name === name || exact.meaning.entry.memberOf?.some((each) => each.family === name && (each.N === family.n?.[0] || family.n === null)));
+  const member =
+    exact.meaning.is === 'stitch' &&
+    (exact.meaning.entry.name === name ||
+      exact.meaning.entry.memberOf?.some((each) => each.family === name && (each.N === family.n?.[0] || family.n === null)));
   // A family that does not say how it leans or looks is the poorer name: "sl 1, k1, psso" is `skp`.
-  const alike = exact.meaning.is === 'stitch' && family.meaning.is === 'stitch' && exact.meaning.entry.lean === family.meaning.entry.lean && exact.meaning.entry.face === family.meaning.entry.face;
+  const alike =
+    exact.meaning.is === 'stitch' &&
+    family.meaning.is === 'stitch' &&
+    exact.meaning.entry.lean === family.meaning.entry.lean &&
+    exact.meaning.entry.face === family.meaning.entry.face;
   return member && alike ? family : exact;
 }
 
@@ -198,7 +208,8 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
       const number = numberAt(text, index, sizes);
       if (number !== null && number.kind !== 'ordinal') {
         if (at.slotN !== null) seek(at.slotN, index + number.length, number.values, index, number.length, m);
-        if (at.slotM !== null && number.values.length === 1) seek(at.slotM, index + number.length, n, nOffset, nLength, number.values[0] ?? null);
+        if (at.slotM !== null && number.values.length === 1)
+          seek(at.slotM, index + number.length, n, nOffset, nLength, number.values[0] ?? null);
         if (number.kind === 'times') {
           const times = /\s*times?\b/iy;
           times.lastIndex = index + number.length;
@@ -206,7 +217,8 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
         } else {
           const times = /\s*times\b/iy;
           times.lastIndex = index + number.length;
-          if (times.test(text) && at.slotN !== null && /wrap|yo|yarn|wind|turn/i.test(text.slice(start, index))) seek(at.slotN, times.lastIndex, number.values, index, number.length, m);
+          if (times.test(text) && at.slotN !== null && /wrap|yo|yarn|wind|turn/i.test(text.slice(start, index)))
+            seek(at.slotN, times.lastIndex, number.values, index, number.length, m);
         }
       }
     }
@@ -222,7 +234,14 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
       return;
     }
     // "K. 2", "k. 2 tog.": old leaflets put a full stop behind every abbreviation.
-    if (character === '.' && index - start <= 3 && !at.next.has('.') && /[a-z]/i.test(text[index - 1] ?? '') && /^\.\s?\d/.test(text.slice(index, index + 3))) seek({ ...at, meanings: null }, index + 1, n, nOffset, nLength, m);
+    if (
+      character === '.' &&
+      index - start <= 3 &&
+      !at.next.has('.') &&
+      /[a-z]/i.test(text[index - 1] ?? '') &&
+      /^\.\s?\d/.test(text.slice(index, index + 3))
+    )
+      seek({ ...at, meanings: null }, index + 1, n, nOffset, nLength, m);
     const gap = at.next.get(' ');
     if (gap !== undefined && (/\d/.test(character) || /[\d)\]]/.test(text[index - 1] ?? ''))) seek(gap, index, n, nOffset, nLength, m);
     const next = at.next.get(character);
@@ -238,5 +257,13 @@ export function matchAt(text: string, index: number, vocabulary: Vocabulary, siz
   const own = vocabulary.own === null ? null : walk(text, index, vocabulary.own, sizes);
   const found = own !== null && (common === null || own.end >= common.end) ? own : common;
   if (found === null) return null;
-  return { meaning: found.meaning, n: found.n, nOffset: found.nOffset, nLength: found.nLength, m: found.m, length: found.end - index, own: found === own };
+  return {
+    meaning: found.meaning,
+    n: found.n,
+    nOffset: found.nOffset,
+    nLength: found.nLength,
+    m: found.m,
+    length: found.end - index,
+    own: found === own,
+  };
 }

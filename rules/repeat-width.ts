@@ -50,7 +50,11 @@ export const repeatWidth: Rule = {
       if (given !== null && given > 1 && given % width === 0) return [];
       // A multiple that another row bears out speaks for itself; without one the other rows must be of one mind.
       const witness = given !== null && given > 1 && others.some((each) => given % each.width === 0) ? given : null;
-      if (witness === null && (others.some((each) => each.width !== first.width) || (others.length < 2 && !neighbours(context.pattern, row, first.row)))) return [];
+      if (
+        witness === null &&
+        (others.some((each) => each.width !== first.width) || (others.length < 2 && !neighbours(context.pattern, row, first.row)))
+      )
+        return [];
       // Of two rows that differ the later is named.
       if (witness === null && others.length === 1 && first.row.span.start > row.span.start) return [];
       if (divides(witness ?? first.width, width)) return [];

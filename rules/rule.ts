@@ -1,8 +1,9 @@
 /** What a rule is, and what it is given. A rule reads; it never parses text and never replays anything itself. */
+
+import type { HouseStyle } from '../src/house-style/house-style.ts';
 import type { Manuscript, Span } from '../src/manuscript/manuscript.ts';
 import type { Pattern } from '../src/pattern/pattern.ts';
 import type { Replay } from '../src/replay/replay.ts';
-import type { HouseStyle } from '../src/house-style/house-style.ts';
 
 /** error: the replay proves that a knitter is stopped or gets the wrong fabric; query: a question to the author; style: house style. */
 export type Level = 'error' | 'query' | 'style';

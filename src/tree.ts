@@ -28,7 +28,12 @@ export function instructionTree(source: string): DraftNode {
   const manuscript = readManuscript(source);
   const pattern = readPattern(manuscript);
   const point = (offset: number): Position['start'] => ({ ...manuscript.place(offset), offset });
-  const sections = pattern.sections.map(({ title, span, statements }) => ({ type: 'section', title, span, children: JSON.parse(JSON.stringify(statements)) as unknown }));
+  const sections = pattern.sections.map(({ title, span, statements }) => ({
+    type: 'section',
+    title,
+    span,
+    children: JSON.parse(JSON.stringify(statements)) as unknown,
+  }));
   const draft = { type: 'draft', span: { start: 0, end: source.length }, children: sections } as unknown as DraftNode;
   visit(draft as Node, (node: Open) => {
     if (node.span === undefined) return;

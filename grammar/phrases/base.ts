@@ -2,7 +2,27 @@
 import { EmbeddedActionsParser, type ParserMethod, type TokenType } from 'chevrotain';
 import type { Sized } from '../count.ts';
 import { Close, Comma, endOf, FullStop, isA, type KnitToken, Semicolon, tokenTypes } from '../tokens.ts';
-import type { BindOff, CastOn, Change, Count, EndSide, Evenly, Extent, Goal, Hold, Join, Marker, PickUp, Resolve, Segment, Span, Stated, Step, TakeUp, Turn } from '../tree.ts';
+import type {
+  BindOff,
+  CastOn,
+  Change,
+  Count,
+  EndSide,
+  Evenly,
+  Extent,
+  Goal,
+  Hold,
+  Join,
+  Marker,
+  PickUp,
+  Resolve,
+  Segment,
+  Span,
+  Stated,
+  Step,
+  TakeUp,
+  Turn,
+} from '../tree.ts';
 
 /** Words that carry on a description and instruct nothing: "along the side of the flap", "for left front". */
 export class Base extends EmbeddedActionsParser {

@@ -4,7 +4,24 @@
  *     6 times · twice more · a further 5 (6, 7) times · 3 times in all · × 4
  *     —88 (92, 94) sts · [94 sts] · 80 sts rem · 4 sts dec'd · You have 76 sts · 24 sts each side
  */
-import { FullStop, Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, type KnitToken, Name, Open, Semicolon, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Equals,
+  FullStop,
+  type KnitToken,
+  Name,
+  Open,
+  Semicolon,
+  Stitch,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, Extent, Stated } from '../tree.ts';
 import { Base } from './base.ts';
 
@@ -35,11 +52,20 @@ export class Counts extends Base {
       if (this.at(0, W.More)) sense = 'more';
       if (this.at(0, W.InAll)) sense = 'all';
     };
-    this.OPTION({ GATE: () => this.at(1, W.More, W.InAll, W.Times), DEF: () => { this.CONSUME(Any); this.ACTION(note); } });
+    this.OPTION({
+      GATE: () => this.at(1, W.More, W.InAll, W.Times),
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(note);
+      },
+    });
     const token = this.CONSUME1(Any) as KnitToken;
     this.MANY({
       GATE: () => this.at(1, W.Times, W.InAll) || this.at(1, W.More),
-      DEF: () => { this.CONSUME2(Any); this.ACTION(note); },
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(note);
+      },
     });
     return this.ACTION(() => ({ kind: 'times', count: this.countOf(token), sense, form }));
   });
@@ -54,9 +80,10 @@ export class Counts extends Base {
     if (this.at(ahead, Word) && /^(now|still|exactly)$/.test(this.image(ahead))) ahead += 1;
     if (this.at(ahead, W.InAll)) ahead += 1;
     // "decreased by 4 sts", "you have now decreased 12 sts"
-    if (this.at(ahead, W.Inc, W.Dec) && /ed$|'d$/.test(this.image(ahead)) && (this.at(ahead + 1, W.By) || ahead > 1)) ahead += this.at(ahead + 1, W.By) ? 2 : 1;
+    if (this.at(ahead, W.Inc, W.Dec) && /ed$|'d$/.test(this.image(ahead)) && (this.at(ahead + 1, W.By) || ahead > 1))
+      ahead += this.at(ahead + 1, W.By) ? 2 : 1;
     if (!this.at(ahead, CountToken)) return false;
-    if (ahead === 1 && this.at(2, W.Row, W.Round) && (this.at(3, W.Work) && /^worked$/.test(this.image(3)))) return this.separatorAt(4);
+    if (ahead === 1 && this.at(2, W.Row, W.Round) && this.at(3, W.Work) && /^worked$/.test(this.image(3))) return this.separatorAt(4);
     let next = ahead + 1;
     if (this.at(next, Word, W.More, Name, Stitch) && this.at(next + 1, W.St)) next += 1;
     if (this.at(next, W.Last, W.Rem, W.Unworked) && this.at(next + 1, W.St)) next += 1;
@@ -80,11 +107,26 @@ export class Counts extends Base {
   private statedTail(): boolean {
     if (this.at(1, W.St, W.Rem, W.Inc, W.Dec, W.Row, W.Round, W.Ridge, W.Unworked, W.InAll, W.Each, W.Holder)) return true;
     if (this.at(1, W.More, Name, Stitch)) return this.at(2, W.St);
-    if (this.at(1, Word)) return this.at(2, W.St) || /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) || this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) || (this.at(0, W.And, W.End) && this.inScope) || (/^(have|has|been|were|are|is)$/.test(this.image(1)) && this.at(2, W.Inc, W.Dec, Word)) || (this.at(0, Word, W.Needle) && this.inScope);
+    if (this.at(1, Word))
+      return (
+        this.at(2, W.St) ||
+        /^(inc|dec|now|total|altogether|held|live|marked|wide)/.test(this.image(1)) ||
+        this.at(0, W.On, W.For, W.Each, W.Between, W.Of, W.Other, W.Next, W.At) ||
+        (this.at(0, W.And, W.End) && this.inScope) ||
+        (/^(have|has|been|were|are|is)$/.test(this.image(1)) && this.at(2, W.Inc, W.Dec, Word)) ||
+        (this.at(0, Word, W.Needle) && this.inScope)
+      );
     // "7 sts in each wing"
     if (this.at(1, W.In) && this.at(2, W.Each)) return this.at(0, W.St) && this.at(3, Word, Name, W.Edge);
-    if (this.at(1, W.On, W.For, W.Between, W.At, W.Past)) return this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each, W.Inc, W.Dec, W.Holder) && !(this.at(1, W.For) && this.at(2, CountToken));
-    if (this.at(1, W.Needle, W.Marker, W.Edge, W.Other, W.Of, W.Gap, W.Centre, W.Last, W.Next, W.Rs, W.Ws, W.These, CountToken, W.Patt, W.All)) return this.inScope;
+    if (this.at(1, W.On, W.For, W.Between, W.At, W.Past))
+      return (
+        this.at(0, W.St, W.Rem, W.Unworked, W.Work, W.Edge, W.Marker, CountToken, W.Needle, W.Each, W.Inc, W.Dec, W.Holder) &&
+        !(this.at(1, W.For) && this.at(2, CountToken))
+      );
+    if (
+      this.at(1, W.Needle, W.Marker, W.Edge, W.Other, W.Of, W.Gap, W.Centre, W.Last, W.Next, W.Rs, W.Ws, W.These, CountToken, W.Patt, W.All)
+    )
+      return this.inScope;
     if (this.at(1, W.And)) return this.inScope && this.at(2, Word, W.Ws, W.Each);
     if (this.at(1, W.Work)) return true;
     return false;
@@ -99,11 +141,32 @@ export class Counts extends Base {
     this.inScope = false;
     this.OPTION({ GATE: () => this.at(1, Dash, Equals, Colon), DEF: () => this.CONSUME(Any) });
     const bracket = this.OPTION1(() => this.CONSUME(Open) as KnitToken);
-    this.ACTION(() => { if (bracket !== undefined) this.bracketed = true; });
+    this.ACTION(() => {
+      if (bracket !== undefined) this.bracketed = true;
+    });
     this.MANY({ GATE: () => this.at(1, W.There, W.InAll) || (this.at(1, Word) && !this.at(0, CountToken)), DEF: () => this.CONSUME1(Any) });
     let what: Stated['what'] = 'total';
-    this.OPTION2({ GATE: () => this.at(1, W.Inc, W.Dec), DEF: () => { this.CONSUME2(Any); this.ACTION(() => { what = this.at(0, W.Inc) ? 'increased' : 'decreased'; }); } });
-    this.MANY3({ GATE: () => !this.at(1, CountToken, Close), DEF: () => { this.CONSUME6(Any); this.ACTION(() => { if (this.at(0, W.Inc)) what = 'increased'; else if (this.at(0, W.Dec)) what = 'decreased'; else if (bracket !== undefined && this.at(-1, Open)) what = this.at(0, W.Plus) ? 'increased' : this.at(0, Dash) ? 'decreased' : what; }); } });
+    this.OPTION2({
+      GATE: () => this.at(1, W.Inc, W.Dec),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          what = this.at(0, W.Inc) ? 'increased' : 'decreased';
+        });
+      },
+    });
+    this.MANY3({
+      GATE: () => !this.at(1, CountToken, Close),
+      DEF: () => {
+        this.CONSUME6(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Inc)) what = 'increased';
+          else if (this.at(0, W.Dec)) what = 'decreased';
+          else if (bracket !== undefined && this.at(-1, Open))
+            what = this.at(0, W.Plus) ? 'increased' : this.at(0, Dash) ? 'decreased' : what;
+        });
+      },
+    });
     const number = this.CONSUME(CountToken) as KnitToken;
     let scopeStart = -1;
     this.MANY1({
@@ -114,9 +177,18 @@ export class Counts extends Base {
         this.ACTION(() => {
           if (this.at(0, W.Inc)) what = 'increased';
           else if (this.at(0, W.Dec)) what = 'decreased';
-          else if (this.at(0, W.Row, W.Round, W.Ridge) && !this.inScope && what === 'total' && !/st/.test(this.words(number.startOffset, from))) what = 'rows';
+          else if (
+            this.at(0, W.Row, W.Round, W.Ridge) &&
+            !this.inScope &&
+            what === 'total' &&
+            !/st/.test(this.words(number.startOffset, from))
+          )
+            what = 'rows';
           else if (this.at(0, W.Unworked)) what = 'left';
-          else if ((this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) || (this.at(0, W.In) && this.at(1, W.Each))) && !this.inScope) {
+          else if (
+            (this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) || (this.at(0, W.In) && this.at(1, W.Each))) &&
+            !this.inScope
+          ) {
             this.inScope = true;
             scopeStart = from;
           }
@@ -125,11 +197,14 @@ export class Counts extends Base {
     });
     this.OPTION5({ GATE: () => bracket !== undefined && this.at(1, Close), DEF: () => this.CONSUME5(Close) });
     return this.ACTION(() => {
-      let scope: string | null = scopeStart < 0 ? null : this.words(scopeStart, this.LA(0).startOffset + this.LA(0).image.length).replace(/[)\]}]$/, '');
+      let scope: string | null =
+        scopeStart < 0 ? null : this.words(scopeStart, this.LA(0).startOffset + this.LA(0).image.length).replace(/[)\]}]$/, '');
       if (scope !== null && /^on (your |the |both )?needles?\.?$/i.test(scope)) scope = null;
-      if (scope !== null && what === 'total') what = /holder|waste yarn|held|hold/i.test(scope) ? 'held' : /^each (rep|time|row|rnd|round)/i.test(scope) ? 'each' : 'part';
+      if (scope !== null && what === 'total')
+        what = /holder|waste yarn|held|hold/i.test(scope) ? 'held' : /^each (rep|time|row|rnd|round)/i.test(scope) ? 'each' : 'part';
       if (/\bheld\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)) && what === 'total') what = 'held';
-      if (/\bused\b/i.test(this.words(number.startOffset, number.startOffset + 40).split(/[;)\]]/)[0] ?? '') && what === 'total') what = 'used';
+      if (/\bused\b/i.test(this.words(number.startOffset, number.startOffset + 40).split(/[;)\]]/)[0] ?? '') && what === 'total')
+        what = 'used';
       return { type: 'stated', count: this.countOf(number), what, scope, span: this.span(start) };
     });
   });
@@ -149,7 +224,9 @@ export class Counts extends Base {
   /** A stated count with those of its parts: "240 sts: 68 sts each front and back, 52 sts each sleeve". */
   statedList = this.RULE('statedList', (): Stated[] => {
     const all: Stated[] = [];
-    this.ACTION(() => { this.bracketed = false; });
+    this.ACTION(() => {
+      this.bracketed = false;
+    });
     const first = this.SUBRULE(this.stated);
     this.ACTION(() => all.push(first));
     this.MANY({

@@ -9,7 +9,13 @@ import type { Anchor, Count, Extent } from '../tree.ts';
 import { Counts } from './counts.ts';
 
 const anchors = (): readonly [Anchor, ...(typeof W.To)[]][] => [
-  ['marker', W.Marker, W.Bor], ['gap', W.Gap], ['wrapped', W.Wrapped], ['double', W.Double], ['twin', W.Twin], ['pin', W.Pin], ['centre', W.Centre],
+  ['marker', W.Marker, W.Bor],
+  ['gap', W.Gap],
+  ['wrapped', W.Wrapped],
+  ['double', W.Double],
+  ['twin', W.Twin],
+  ['pin', W.Pin],
+  ['centre', W.Centre],
 ];
 
 export class Extents extends Counts {
@@ -38,7 +44,11 @@ export class Extents extends Counts {
       if (this.at(2, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within)) return true;
       if (this.at(2, W.There)) return this.at(3, CountToken);
       if (this.at(2, W.All)) return true;
-      if (this.at(2, CountToken)) return this.at(3, W.St) || (this.at(3, W.Before, W.Past) && (this.anchorAhead(4) >= 0 || /^(?:instep|heel|sole|gusset|flap|thumb)$/.test(this.image(4))));
+      if (this.at(2, CountToken))
+        return (
+          this.at(3, W.St) ||
+          (this.at(3, W.Before, W.Past) && (this.anchorAhead(4) >= 0 || /^(?:instep|heel|sole|gusset|flap|thumb)$/.test(this.image(4))))
+        );
       if (this.at(2, W.St)) return this.at(3, W.Before) && this.anchorAhead(4) >= 0;
       return this.anchorAhead(2) >= 0;
     }
@@ -51,9 +61,25 @@ export class Extents extends Counts {
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
       { GATE: () => this.at(2, W.There) || this.afterBindOffAhead(), ALT: () => this.SUBRULE(this.onRight) },
-      { GATE: () => this.at(2, W.Last) && this.at(3, W.St) && this.at(4, W.Before) && this.anchorAhead(5) >= 0, ALT: () => this.SUBRULE1(this.toPlace) },
-      { GATE: () => this.at(2, W.Last, W.Within) && !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) && !this.withinAnchor() && !this.lastBeforeAnchor(), ALT: () => this.SUBRULE(this.toLast) },
-      { GATE: () => this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))), ALT: () => this.SUBRULE(this.untilRem) },
+      {
+        GATE: () => this.at(2, W.Last) && this.at(3, W.St) && this.at(4, W.Before) && this.anchorAhead(5) >= 0,
+        ALT: () => this.SUBRULE1(this.toPlace),
+      },
+      {
+        GATE: () =>
+          this.at(2, W.Last, W.Within) &&
+          !(this.at(2, W.Last) && this.anchorAhead(3) >= 0 && !this.at(3, CountToken)) &&
+          !this.withinAnchor() &&
+          !this.lastBeforeAnchor(),
+        ALT: () => this.SUBRULE(this.toLast),
+      },
+      {
+        GATE: () =>
+          this.at(2, CountToken) &&
+          this.at(3, W.St) &&
+          (this.at(4, W.Rem) || (this.at(4, W.From) && this.at(5, W.End)) || (this.at(4, W.Before) && this.at(5, W.End))),
+        ALT: () => this.SUBRULE(this.untilRem),
+      },
       { ALT: () => this.SUBRULE(this.toPlace) },
     ]) as Extent;
   });
@@ -81,7 +107,12 @@ export class Extents extends Counts {
     this.CONSUME(Any);
     // "across to last 3 sts": the place says more.
     let place: Extent | null = null;
-    this.OPTION({ GATE: () => this.at(1, W.To, W.Until) && this.extentAhead(), DEF: () => { place = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } });
+    this.OPTION({
+      GATE: () => this.at(1, W.To, W.Until) && this.extentAhead(),
+      DEF: () => {
+        place = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+      },
+    });
     return place ?? { kind: 'end' };
   });
 
@@ -90,7 +121,12 @@ export class Extents extends Counts {
     this.CONSUME1(Any);
     // "to end of rnd", "until all sts are bound off"
     this.MANY({
-      GATE: () => (this.at(1, W.Of) && this.at(2, W.Row, W.Round, W.Needle, Word)) || (this.at(0, W.Of) && this.at(1, W.Row, W.Round, W.Needle, Word)) || (this.at(0, W.All) && this.at(1, W.St)) || (this.at(1, Word, W.Rem) && /^(are|have|is|been|used)/.test(this.image(1))) || (this.at(0, Word) && this.at(1, W.BindOff, W.Work)),
+      GATE: () =>
+        (this.at(1, W.Of) && this.at(2, W.Row, W.Round, W.Needle, Word)) ||
+        (this.at(0, W.Of) && this.at(1, W.Row, W.Round, W.Needle, Word)) ||
+        (this.at(0, W.All) && this.at(1, W.St)) ||
+        (this.at(1, Word, W.Rem) && /^(are|have|is|been|used)/.test(this.image(1))) ||
+        (this.at(0, Word) && this.at(1, W.BindOff, W.Work)),
       DEF: () => this.CONSUME2(Any),
     });
     return { kind: 'end' };
@@ -105,8 +141,20 @@ export class Extents extends Counts {
     const token = this.OPTION1(() => this.CONSUME(CountToken) as KnitToken);
     this.OPTION2({ GATE: () => this.at(1, W.Edge, Word) && this.at(2, W.St), DEF: () => this.CONSUME3(Any) });
     this.OPTION3({ GATE: () => this.at(1, W.St), DEF: () => this.CONSUME4(Any) });
-    this.MANY({ GATE: () => this.at(1, W.Of, W.From) && this.at(2, W.End, W.Row, W.Round, W.Needle) || (this.at(0, W.Of, W.From) && this.at(1, W.End, W.Row, W.Round, W.Needle)) || (this.at(1, W.On, W.Before) && this.at(2, W.Needle, W.End)) || (this.at(0, W.On, W.Before) && this.at(1, W.Needle, W.End)) || (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)), DEF: () => this.CONSUME5(Any) });
-    return this.ACTION(() => ({ kind: 'last', count: token ? this.countOf(token) : { ...this.countOf(last), values: [1] }, ...this.ofNeedle() }));
+    this.MANY({
+      GATE: () =>
+        (this.at(1, W.Of, W.From) && this.at(2, W.End, W.Row, W.Round, W.Needle)) ||
+        (this.at(0, W.Of, W.From) && this.at(1, W.End, W.Row, W.Round, W.Needle)) ||
+        (this.at(1, W.On, W.Before) && this.at(2, W.Needle, W.End)) ||
+        (this.at(0, W.On, W.Before) && this.at(1, W.Needle, W.End)) ||
+        (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)),
+      DEF: () => this.CONSUME5(Any),
+    });
+    return this.ACTION(() => ({
+      kind: 'last',
+      count: token ? this.countOf(token) : { ...this.countOf(last), values: [1] },
+      ...this.ofNeedle(),
+    }));
   });
 
   /** "of needle", "before end of needle": counted on the needle in hand, not in the round. */
@@ -119,7 +167,13 @@ export class Extents extends Counts {
     this.CONSUME(Any);
     const token = this.CONSUME(CountToken) as KnitToken;
     this.CONSUME1(Any);
-    this.MANY({ GATE: () => this.at(1, W.Rem, W.From, W.End, W.Before) || (this.at(1, W.On) && this.at(2, W.Needle)) || (this.at(0, W.On) && this.at(1, W.Needle)) , DEF: () => this.CONSUME2(Any) });
+    this.MANY({
+      GATE: () =>
+        this.at(1, W.Rem, W.From, W.End, W.Before) ||
+        (this.at(1, W.On) && this.at(2, W.Needle)) ||
+        (this.at(0, W.On) && this.at(1, W.Needle)),
+      DEF: () => this.CONSUME2(Any),
+    });
     return this.ACTION(() => ({ kind: 'last', count: this.countOf(token), ...this.ofNeedle() }));
   });
 
@@ -131,7 +185,12 @@ export class Extents extends Counts {
     let afterBindOff = false;
     this.MANY({
       GATE: () => this.at(1, W.St, W.On, W.Needle, W.After, W.BindOff, Word) && !(this.at(1, Word) && this.at(0, W.Needle, W.BindOff)),
-      DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.BindOff)) afterBindOff = true; }); },
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.BindOff)) afterBindOff = true;
+        });
+      },
     });
     return this.ACTION(() => ({ kind: 'onRight', count: this.countOf(token), afterBindOff }));
   });
@@ -143,21 +202,58 @@ export class Extents extends Counts {
     this.CONSUME(Any);
     // "to last st before marker"
     let one: Count | null = null;
-    this.option(21, { GATE: () => this.at(1, W.Last) && this.at(2, W.St) && this.at(3, W.Before), DEF: () => { const last = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.CONSUME8(Any); this.ACTION(() => { one = { ...this.countOf(last), values: [1] }; side = 'before'; }); } });
-    this.OPTION({ GATE: () => this.at(1, W.Within) || (this.at(1, W.Last) && this.at(2, CountToken)), DEF: () => { this.CONSUME1(Any); } });
+    this.option(21, {
+      GATE: () => this.at(1, W.Last) && this.at(2, W.St) && this.at(3, W.Before),
+      DEF: () => {
+        const last = this.CONSUME6(Any) as KnitToken;
+        this.CONSUME7(Any);
+        this.CONSUME8(Any);
+        this.ACTION(() => {
+          one = { ...this.countOf(last), values: [1] };
+          side = 'before';
+        });
+      },
+    });
+    this.OPTION({
+      GATE: () => this.at(1, W.Within) || (this.at(1, W.Last) && this.at(2, CountToken)),
+      DEF: () => {
+        this.CONSUME1(Any);
+      },
+    });
     this.OPTION1({
       GATE: () => this.at(1, CountToken),
       DEF: () => {
         const n = this.CONSUME(CountToken) as KnitToken;
-        this.ACTION(() => { token.n = n; side = 'before'; });
+        this.ACTION(() => {
+          token.n = n;
+          side = 'before';
+        });
         this.MANY({
-          GATE: () => this.at(1, W.St, W.Rem, W.Before, W.Past, W.After, W.Of, W.From, W.More, Word) && this.anchorAt(1) === null && !(this.at(1, Word) && !this.at(2, W.St)),
-          DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Past, W.After)) side = 'past'; }); },
+          GATE: () =>
+            this.at(1, W.St, W.Rem, W.Before, W.Past, W.After, W.Of, W.From, W.More, Word) &&
+            this.anchorAt(1) === null &&
+            !(this.at(1, Word) && !this.at(2, W.St)),
+          DEF: () => {
+            this.CONSUME2(Any);
+            this.ACTION(() => {
+              if (this.at(0, W.Past, W.After)) side = 'past';
+            });
+          },
         });
       },
     });
     // "to the st before the last turn": one stitch short of it.
-    this.OPTION3({ GATE: () => this.at(1, W.St) && this.at(2, W.Before), DEF: () => { const one = this.CONSUME6(Any) as KnitToken; this.CONSUME7(Any); this.ACTION(() => { token.n = one; side = 'before'; }); } });
+    this.OPTION3({
+      GATE: () => this.at(1, W.St) && this.at(2, W.Before),
+      DEF: () => {
+        const one = this.CONSUME6(Any) as KnitToken;
+        this.CONSUME7(Any);
+        this.ACTION(() => {
+          token.n = one;
+          side = 'before';
+        });
+      },
+    });
     let which: 'next' | 'last' | 'first' | 'beginning' = 'next';
     let ordinal: number | undefined;
     let name: string | undefined;
@@ -175,12 +271,28 @@ export class Extents extends Counts {
     });
     this.CONSUME4(Any);
     const place = this.ACTION(() => this.anchorAt(0) ?? 'marker');
-    this.ACTION(() => { if (this.at(0, W.Bor)) which = 'beginning'; if (/^(last|the last|prev)/.test(this.image(0))) which = 'last'; });
+    this.ACTION(() => {
+      if (this.at(0, W.Bor)) which = 'beginning';
+      if (/^(last|the last|prev)/.test(this.image(0))) which = 'last';
+    });
     // "marker A"
-    this.OPTION2({ GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)), DEF: () => { this.CONSUME5(Any); this.ACTION(() => { name = this.image(0); }); } });
+    this.OPTION2({
+      GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)),
+      DEF: () => {
+        this.CONSUME5(Any);
+        this.ACTION(() => {
+          name = this.image(0);
+        });
+      },
+    });
     return this.ACTION(() => ({
-      kind: 'place', place, which, side, n: token.n === null ? one : this.countOf(token.n, token.n.payload?.values ?? [1]),
-      ...(ordinal === undefined ? {} : { ordinal }), ...(name === undefined ? {} : { name }),
+      kind: 'place',
+      place,
+      which,
+      side,
+      n: token.n === null ? one : this.countOf(token.n, token.n.payload?.values ?? [1]),
+      ...(ordinal === undefined ? {} : { ordinal }),
+      ...(name === undefined ? {} : { name }),
     }));
   });
 }

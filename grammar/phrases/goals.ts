@@ -3,8 +3,27 @@
  *
  *     until armhole measures 19 cm · until 76 sts rem · until 96 rows have been worked · ending with a WS row · when front measures 28 cm
  */
-import { TimesNumber, Name, Fabric, Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, FullStop, type KnitToken, Open, Ordinal, Semicolon, W, Word } from '../tokens.ts';
+
 import type { Sized } from '../count.ts';
+import {
+  Any,
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Equals,
+  Fabric,
+  FullStop,
+  type KnitToken,
+  Name,
+  Open,
+  Ordinal,
+  Semicolon,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, EndSide, Goal } from '../tree.ts';
 import { Shaping } from './shaping.ts';
 
@@ -18,14 +37,23 @@ export class Goals extends Shaping {
     this.MANY({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME(Any) });
     this.CONSUME1(Any);
     this.MANY1({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Open) && !(this.at(1, W.And) && !this.at(2, W.Ending)) && !this.at(1, W.SameTime),
+      GATE: () =>
+        !this.separator() && !this.at(1, Dash, W.Then, Open) && !(this.at(1, W.And) && !this.at(2, W.Ending)) && !this.at(1, W.SameTime),
       DEF: () => {
         const token = this.CONSUME2(Any) as KnitToken;
-        this.ACTION(() => { if (this.at(0, CountToken) && this.at(1, W.St) && this.at(2, W.Before)) numbers.before = this.countOf(token); else if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null; if (this.at(0, Ordinal) && (this.at(1, ...rowWords) || (this.at(1, W.Patt) && this.at(2, ...rowWords)))) numbers.row = token.payload?.values ?? null; });
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && this.at(1, W.St) && this.at(2, W.Before)) numbers.before = this.countOf(token);
+          else if (this.at(0, CountToken) && this.at(-1, ...rowWords) && numbers.row === null) numbers.row = token.payload?.values ?? null;
+          if (this.at(0, Ordinal) && (this.at(1, ...rowWords) || (this.at(1, W.Patt) && this.at(2, ...rowWords))))
+            numbers.row = token.payload?.values ?? null;
+        });
       },
     });
     return this.ACTION((): EndSide => {
-      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase().replace(/right side/g, 'rs').replace(/wrong side/g, 'ws');
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length)
+        .toLowerCase()
+        .replace(/right side/g, 'rs')
+        .replace(/wrong side/g, 'ws');
       const facing = /\b(rs|ws)\b[^.]*facing|facing.*\b(rs|ws)\b|ready (?:to work|for) (?:a |an )?\b(rs|ws)\b/.exec(words);
       const side = /\b(rs|ws)\b/.exec(words)?.[1];
       const stitch = /\b(k|knit|p|purl)\b (?:row|rnd)/.exec(words)?.[1];
@@ -33,49 +61,128 @@ export class Goals extends Shaping {
       if (facing) last = (facing[1] ?? facing[2] ?? facing[3]) === 'rs' ? 'WS' : 'RS';
       else if (side) last = side === 'rs' ? 'RS' : 'WS';
       else if (stitch) last = stitch.startsWith('k') ? 'RS' : 'WS';
-      return { type: 'endSide', last, row: numbers.row, edge: /at (?:the )?(\w+) edge/.exec(words)?.[1] ?? null, ...(numbers.before === null ? {} : { before: numbers.before }), span: this.span(start) };
+      return {
+        type: 'endSide',
+        last,
+        row: numbers.row,
+        edge: /at (?:the )?(\w+) edge/.exec(words)?.[1] ?? null,
+        ...(numbers.before === null ? {} : { before: numbers.before }),
+        span: this.span(start),
+      };
     });
   });
 
   /** What ends a stretch of rows, after "until": "armhole measures 19 cm", "76 sts rem", "you have worked 16 rounds". */
   override goal = this.RULE('goal', (): Goal => {
     const start = this.from();
-    const state: { measures: boolean; number: KnitToken | null; last: KnitToken | null; unit: 'cm' | 'mm' | 'in' | null; st: boolean; rows: boolean; matches: boolean; end: number; nameEnd: number; less: boolean; fromWords: number } = { measures: false, number: null, last: null, unit: null, st: false, rows: false, matches: false, end: 0, nameEnd: start, less: false, fromWords: -1 };
+    const state: {
+      measures: boolean;
+      number: KnitToken | null;
+      last: KnitToken | null;
+      unit: 'cm' | 'mm' | 'in' | null;
+      st: boolean;
+      rows: boolean;
+      matches: boolean;
+      end: number;
+      nameEnd: number;
+      less: boolean;
+      fromWords: number;
+    } = {
+      measures: false,
+      number: null,
+      last: null,
+      unit: null,
+      st: false,
+      rows: false,
+      matches: false,
+      end: 0,
+      nameEnd: start,
+      less: false,
+      fromWords: -1,
+    };
     this.MANY({
       GATE: () => !this.goalEnds(state.unit !== null || state.st),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
-          if (this.at(0, W.Measures)) { state.measures = true; state.nameEnd = token.startOffset; }
-          else if (this.at(0, CountToken)) { state.last = token; state.number ??= token; }
-          else if (this.at(0, W.Cm, W.Mm, W.Inch) || (this.at(0, W.In) && this.at(-1, CountToken))) { if (state.unit === null) { state.unit = this.at(0, W.Cm) ? 'cm' : this.at(0, W.Mm) ? 'mm' : 'in'; state.number = state.last; } }
-          else if (this.at(0, W.St)) state.st = true;
+          if (this.at(0, W.Measures)) {
+            state.measures = true;
+            state.nameEnd = token.startOffset;
+          } else if (this.at(0, CountToken)) {
+            state.last = token;
+            state.number ??= token;
+          } else if (this.at(0, W.Cm, W.Mm, W.Inch) || (this.at(0, W.In) && this.at(-1, CountToken))) {
+            if (state.unit === null) {
+              state.unit = this.at(0, W.Cm) ? 'cm' : this.at(0, W.Mm) ? 'mm' : 'in';
+              state.number = state.last;
+            }
+          } else if (this.at(0, W.St)) state.st = true;
           else if (this.at(0, W.Row, W.Round) && this.at(-1, CountToken)) state.rows = true;
-          else if (this.at(0, W.Matches)) { state.matches = true; state.nameEnd = token.startOffset; }
-          else if (this.at(0, W.From) && state.unit !== null) state.fromWords = token.startOffset;
+          else if (this.at(0, W.Matches)) {
+            state.matches = true;
+            state.nameEnd = token.startOffset;
+          } else if (this.at(0, W.From) && state.unit !== null) state.fromWords = token.startOffset;
         });
       },
     });
     return this.ACTION((): Goal => {
       const end = this.LA(0).startOffset + this.LA(0).image.length;
       const words = this.words(start, end).toLowerCase();
-      const name = this.words(start, state.nameEnd).toLowerCase().replace(/^(the|a) /, '') || null;
+      const name =
+        this.words(start, state.nameEnd)
+          .toLowerCase()
+          .replace(/^(the|a) /, '') || null;
       const { number } = state;
       if (number !== null && state.unit !== null) {
         const span = { start: this.base + number.startOffset, end: this.base + end };
-        return { kind: 'measure', of: name, values: number.payload?.values ?? [1], unit: state.unit, from: state.fromWords < 0 ? (/\bthan (?:the )?(.+)$/.exec(words)?.[1] ?? null) : this.words(state.fromWords, end).replace(/^from /i, ''), span, shorter: /shorter|less/.test(words) };
+        return {
+          kind: 'measure',
+          of: name,
+          values: number.payload?.values ?? [1],
+          unit: state.unit,
+          from:
+            state.fromWords < 0
+              ? (/\bthan (?:the )?(.+)$/.exec(words)?.[1] ?? null)
+              : this.words(state.fromWords, end).replace(/^from /i, ''),
+          span,
+          shorter: /shorter|less/.test(words),
+        };
       }
-      if ((/all .*(worked|used)/.test(words) && number === null) || /^all\b.*\b(?:worked|used|on (?:one|the|a single) needle)/.test(words) || /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)) return { kind: 'allWorked' };
+      if (
+        (/all .*(worked|used)/.test(words) && number === null) ||
+        /^all\b.*\b(?:worked|used|on (?:one|the|a single) needle)/.test(words) ||
+        /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)
+      )
+        return { kind: 'allWorked' };
       const marked = marksIn(words);
-      if (number !== null && marked !== null) return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
-      const less = state.rows && number !== null ? /\b(?:less|fewer|shorter) than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(words) : null;
+      if (number !== null && marked !== null)
+        return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
+      const less =
+        state.rows && number !== null
+          ? /\b(?:less|fewer|shorter) than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(words)
+          : null;
       if (less !== null && number !== null) return { kind: 'matches', name: less[1] || null, fewer: this.countOf(number) };
       if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
       // A ridge is two rows of garter stitch.
-      if (number !== null && /\bridges\b/.test(words)) return { kind: 'rows', count: { ...this.countOf(number), values: (number.payload?.values ?? [1]).map((value: number | null) => (value === null ? null : value * 2)) } };
+      if (number !== null && /\bridges\b/.test(words))
+        return {
+          kind: 'rows',
+          count: {
+            ...this.countOf(number),
+            values: (number.payload?.values ?? [1]).map((value: number | null) => (value === null ? null : value * 2)),
+          },
+        };
       if (number !== null && state.rows && !state.st) return { kind: 'rows', count: this.countOf(number) };
       if (number !== null && (state.st || /\brem/.test(words))) {
-        const sense = /\b(?:between|from) (?:(?:the|each|these|both|two|2|gusset|side|thumb|raglan) )*(?:m|ms|mkrs?|markers?)\b/.test(words) ? 'markers' : /unwrapped|between/.test(words) ? 'between' : /unworked|\bgap\b.*\bfrom\b/.test(words) ? 'unworked' : /on each|each side|in each|each needle/.test(words) ? 'section' : 'total';
+        const sense = /\b(?:between|from) (?:(?:the|each|these|both|two|2|gusset|side|thumb|raglan) )*(?:m|ms|mkrs?|markers?)\b/.test(words)
+          ? 'markers'
+          : /unwrapped|between/.test(words)
+            ? 'between'
+            : /unworked|\bgap\b.*\bfrom\b/.test(words)
+              ? 'unworked'
+              : /on each|each side|in each|each needle/.test(words)
+                ? 'section'
+                : 'total';
         return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
       }
       if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };
@@ -102,7 +209,11 @@ export class Goals extends Shaping {
     if (this.at(1, Comma)) return settled || this.at(2, W.Omitting, W.Ending, W.End, W.Inc, W.Dec, W.Then) || this.endingSideAhead();
     if (this.at(1, W.Then)) return true;
     if (this.at(1, W.Inc, W.Dec) && settled) return true;
-    if (this.at(1, W.And) && settled) return this.at(2, W.Ending, W.Work, W.Inc, W.Dec, W.SameTime, W.BindOff, W.Cont) || (this.at(2, Word) && /^(remov|slip|work)/.test(this.image(2)));
+    if (this.at(1, W.And) && settled)
+      return (
+        this.at(2, W.Ending, W.Work, W.Inc, W.Dec, W.SameTime, W.BindOff, W.Cont) ||
+        (this.at(2, Word) && /^(remov|slip|work)/.test(this.image(2)))
+      );
     return false;
   }
 

@@ -3,8 +3,28 @@
  *
  *     Row 1 (RS): · 1st row (RS): · Rows 5–8: · Rnds 1 and 2. · Next row (WS): · Dec Rnd: · Row 2 and all WS rows: · Short row 3 (RS) · Inc Row 10 (RS):
  */
-import { Colon, Comma, Count as CountToken, Dash, endOf, Fabric, FullStop, isA, type KnitToken, Mark, Name, Open, Ordinal, Other, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+
 import type { Sized } from '../count.ts';
+import {
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  Fabric,
+  FullStop,
+  isA,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  Ordinal,
+  Other,
+  PlainStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Label, Side } from '../tree.ts';
 
 export interface LabelMatch {
@@ -21,13 +41,51 @@ const mostRows = 2000;
 
 /** Words that may name a row before the row word: "Inc", "Set-up", "Moss st", "Buttonhole". */
 function namesRow(token: KnitToken | undefined): boolean {
-  return isA(token, Word, W.Inc, W.Dec, Fabric, Name, W.Ridge, W.Rib, W.Patt, W.Centre, W.Shaping, W.Turn, W.CastOn, W.BindOff, W.Join, W.Gap, W.Straight, W.St, W.Edge, W.Foll, Ordinal, W.Cont, W.Marker, W.Twist, W.PickUp, W.Work) || (isA(token, Stitch) && !isA(token, PlainStitch));
+  return (
+    isA(
+      token,
+      Word,
+      W.Inc,
+      W.Dec,
+      Fabric,
+      Name,
+      W.Ridge,
+      W.Rib,
+      W.Patt,
+      W.Centre,
+      W.Shaping,
+      W.Turn,
+      W.CastOn,
+      W.BindOff,
+      W.Join,
+      W.Gap,
+      W.Straight,
+      W.St,
+      W.Edge,
+      W.Foll,
+      Ordinal,
+      W.Cont,
+      W.Marker,
+      W.Twist,
+      W.PickUp,
+      W.Work,
+    ) ||
+    (isA(token, Stitch) && !isA(token, PlainStitch))
+  );
 }
 
 /** Which rows "and all WS rows", "and every alt row" mean. */
 function rowsMeant(words: string): NonNullable<Label['andAll']> {
   const text = words.toLowerCase();
-  return /\bws|wrong/.test(text) ? 'WS' : /\brs|right/.test(text) ? 'RS' : /even/.test(text) ? 'even' : /odd/.test(text) ? 'odd' : 'alternate';
+  return /\bws|wrong/.test(text)
+    ? 'WS'
+    : /\brs|right/.test(text)
+      ? 'RS'
+      : /even/.test(text)
+        ? 'even'
+        : /odd/.test(text)
+          ? 'odd'
+          : 'alternate';
 }
 
 /** "All WS rows:", "All even-numbered rounds:": a label of rows that no number names. */
@@ -42,8 +100,17 @@ function everyRow(tokens: readonly KnitToken[], index: number, base: number, tex
   if (sided === undefined && meant === 'alternate') return null;
   return {
     label: {
-      type: 'label', unit: isA(word, W.Round) ? 'round' : 'row', numbers: [], numberSpan: null, lastBySize: null, andAll: sided ? null : meant, next: null, name: 'every',
-      side: sided === undefined ? null : isA(sided, W.Rs) ? 'RS' : 'WS', sideSpan: sided === undefined ? null : { start: base + sided.startOffset, end: base + endOf(sided) }, span: { start: base + first.startOffset, end: base + endOf(word) },
+      type: 'label',
+      unit: isA(word, W.Round) ? 'round' : 'row',
+      numbers: [],
+      numberSpan: null,
+      lastBySize: null,
+      andAll: sided ? null : meant,
+      next: null,
+      name: 'every',
+      side: sided === undefined ? null : isA(sided, W.Rs) ? 'RS' : 'WS',
+      sideSpan: sided === undefined ? null : { start: base + sided.startOffset, end: base + endOf(sided) },
+      span: { start: base + first.startOffset, end: base + endOf(word) },
     },
     next: at + 2,
   };
@@ -99,7 +166,12 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     at += 1;
   }
   // "R1:", "R1 (RS):"
-  const short = isA(first, Word) && /^r$/i.test(first.image) && isA(tokens[at + 1], CountToken) && tokens[at + 1]?.startOffset === endOf(first) && (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side');
+  const short =
+    isA(first, Word) &&
+    /^r$/i.test(first.image) &&
+    isA(tokens[at + 1], CountToken) &&
+    tokens[at + 1]?.startOffset === endOf(first) &&
+    (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side');
   // "All even-numbered rounds:", "All WS rows:"
   if (isA(first, W.All, W.Every)) {
     const rest = everyRow(tokens, index, base, text);
@@ -114,18 +186,43 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next };
   }
   // "On round 1 increase 2 sts": the row by its number
-  if (isA(first, W.On) && isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], CountToken) && isA(tokens[at + 3], Comma, Colon, W.Inc, W.Dec, W.CastOn, W.BindOff, W.Work, Stitch)) {
+  if (
+    isA(first, W.On) &&
+    isA(tokens[at + 1], ...rowWords) &&
+    isA(tokens[at + 2], CountToken) &&
+    isA(tokens[at + 3], Comma, Colon, W.Inc, W.Dec, W.CastOn, W.BindOff, W.Work, Stitch)
+  ) {
     const rest = labelAt(tokens, index + 1, base, text, true);
-    if (rest !== null) return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next: isA(tokens[rest.next], Comma) ? rest.next + 1 : rest.next };
+    if (rest !== null)
+      return {
+        label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } },
+        next: isA(tokens[rest.next], Comma) ? rest.next + 1 : rest.next,
+      };
   }
   // "Every RS row: …"
-  if (isA(first, W.Every) && ((isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], ...rowWords) && isA(tokens[at + 3], Colon)) || (isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], Colon)))) {
+  if (
+    isA(first, W.Every) &&
+    ((isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], ...rowWords) && isA(tokens[at + 3], Colon)) ||
+      (isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], Colon)))
+  ) {
     const sided = isA(tokens[at + 1], W.Rs, W.Ws);
     const word = tokens[at + (sided ? 2 : 1)] as KnitToken;
     const side: Side | null = !sided ? null : isA(tokens[at + 1], W.Rs) ? 'RS' : 'WS';
     const token = tokens[at + 1] as KnitToken;
     return {
-      label: { type: 'label', unit: isA(word, W.Round) ? 'round' : 'row', numbers: [], lastBySize: null, andAll: null, next: null, name: 'every', side, sideSpan: side === null ? null : { start: base + token.startOffset, end: base + endOf(token) }, numberSpan: null, span: { start: base + first.startOffset, end: base + endOf(word) } },
+      label: {
+        type: 'label',
+        unit: isA(word, W.Round) ? 'round' : 'row',
+        numbers: [],
+        lastBySize: null,
+        andAll: null,
+        next: null,
+        name: 'every',
+        side,
+        sideSpan: side === null ? null : { start: base + token.startOffset, end: base + endOf(token) },
+        numberSpan: null,
+        span: { start: base + first.startOffset, end: base + endOf(word) },
+      },
       next: at + (sided ? 4 : 3),
     };
   }
@@ -155,7 +252,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     unit = isA(tokens[at], W.Round) ? 'round' : 'row';
     next = { type: 'count', values: count, span };
     if (!bare) at += 1;
-  } else if (isA(first, Ordinal) && (isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To) )) {
+  } else if (isA(first, Ordinal) && isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To)) {
     list();
     // "1st and every alt row:": the row word stands behind both
     const both = isA(tokens[at], W.And) && isA(tokens[at + 1], W.All, W.Every, W.Foll, W.Alt);
@@ -173,21 +270,38 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     if (isA(first, W.Work) && /^charts?$/i.test(tokens[at + 1]?.image ?? '')) return null;
     const start = at;
     // "Last row:", "Final row (WS):"
-    if (isA(tokens[at], W.Last) && isA(tokens[at + 1], ...rowWords) && (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side')) at += 1;
+    if (
+      isA(tokens[at], W.Last) &&
+      isA(tokens[at + 1], ...rowWords) &&
+      (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side')
+    )
+      at += 1;
     while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
     if (!isA(tokens[at], ...rowWords)) return null;
-    if (at > start) named = text.slice(first.startOffset, endOf(tokens[at - 1] as KnitToken)).toLowerCase().replace(/\s+/g, ' ');
+    if (at > start)
+      named = text
+        .slice(first.startOffset, endOf(tokens[at - 1] as KnitToken))
+        .toLowerCase()
+        .replace(/\s+/g, ' ');
     else if (shortRow.test(tokens[at]?.image ?? '')) named = 'short';
     unit = isA(tokens[at], W.Round) ? 'round' : 'row';
     // "Row" with neither name nor number is no label.
     at += 1;
     list();
-    if (numbers.length === 0 && named === null && !(at === start + 1 && isA(tokens[at], Colon) && isA(tokens[at + 1], Stitch, W.Work, Open, Mark, W.Rib, W.Patt))) return null;
+    if (
+      numbers.length === 0 &&
+      named === null &&
+      !(at === start + 1 && isA(tokens[at], Colon) && isA(tokens[at + 1], Stitch, W.Work, Open, Mark, W.Rib, W.Patt))
+    )
+      return null;
     if (numbers.length > 0) strong = true;
   }
 
   let andAll: Label['andAll'] = null;
-  if (isA(tokens[at], W.And) && (isA(tokens[at + 1], W.All, W.Every) || (isA(tokens[at + 1], W.Foll, W.Alt) && !isA(tokens[at + 1], W.And)))) {
+  if (
+    isA(tokens[at], W.And) &&
+    (isA(tokens[at + 1], W.All, W.Every) || (isA(tokens[at + 1], W.Foll, W.Alt) && !isA(tokens[at + 1], W.And)))
+  ) {
     let look = at + 1;
     const from = tokens[look] as KnitToken;
     while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, Word, ...rowWords, W.These)) look += 1;
@@ -216,7 +330,14 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     if (isA(token, Open)) {
       const close = token?.payload?.close ?? -1;
       const inside = tokens.slice(at + 1, close);
-      if (close < 0 || inside.length > 7 || inside.some((each) => isA(each, PlainStitch)) || token?.payload?.holds === 'stated' || token?.payload?.holds === 'group') break;
+      if (
+        close < 0 ||
+        inside.length > 7 ||
+        inside.some((each) => isA(each, PlainStitch)) ||
+        token?.payload?.holds === 'stated' ||
+        token?.payload?.holds === 'group'
+      )
+        break;
       const which = inside.find((each) => isA(each, W.Rs, W.Ws));
       if (which) {
         side = isA(which, W.Rs) ? 'RS' : 'WS';
@@ -246,11 +367,20 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
   }
   if (isA(tokens[at], Other) && /[|>]/.test(tokens[at]?.image ?? '')) at += 1;
   // Without a colon or bold type a sentence such as "Row 5 is the last." is no label.
-  if (!ended && !emphasised && !(strong && at < tokens.length && opensWork(tokens, at)) && !(next !== null && opensWork(tokens, at))) return null;
+  if (!ended && !emphasised && !(strong && at < tokens.length && opensWork(tokens, at)) && !(next !== null && opensWork(tokens, at)))
+    return null;
   if (next === null && numbers.length === 0 && !ended && !emphasised) return null;
   return {
     label: {
-      type: 'label', unit, numbers, lastBySize, andAll, next, name: named, side, sideSpan,
+      type: 'label',
+      unit,
+      numbers,
+      lastBySize,
+      andAll,
+      next,
+      name: named,
+      side,
+      sideSpan,
       numberSpan: numberStart < 0 ? null : { start: base + numberStart, end: base + numberEnd },
       span: { start: base + first.startOffset, end: base + labelEnd },
     },

@@ -5,7 +5,20 @@
  *     bring yarn to front, sl 1, take yarn back, return st, turn · pin yarn · k DS · p DS as one st
  *     k it tog with its wrap · pick up wrap and k it with st · lift the bar and k it tog with next st · k2tog (yo and next st)
  */
-import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, SlipStitch, Stitch, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Comma,
+  Count as CountToken,
+  type KnitToken,
+  Open,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Change, Count, Resolve, Turn, Work } from '../tree.ts';
 import { Turns } from './turns.ts';
 
@@ -19,7 +32,10 @@ export class Marks extends Turns {
   }
 
   private bareVerb(ahead: number): boolean {
-    return (this.at(ahead, PlainStitch) && this.payload(ahead)?.values === undefined && !/ing$/.test(this.image(ahead))) || (this.at(ahead, W.Work) && !/ing$/.test(this.image(ahead)));
+    return (
+      (this.at(ahead, PlainStitch) && this.payload(ahead)?.values === undefined && !/ing$/.test(this.image(ahead))) ||
+      (this.at(ahead, W.Work) && !/ing$/.test(this.image(ahead)))
+    );
   }
 
   /** First place of one of the types before the next comma, at most `far` tokens on; 0 when there is none. */
@@ -70,8 +86,13 @@ export class Marks extends Turns {
 
   private asOneWords(head: KnitToken): boolean {
     if (this.at(1, W.Turn, W.WrapTurn)) return false;
-    if (head.tokenType === W.Double && !/^work/.test(head.image.toLowerCase())) return this.at(1, W.As) && /^(one|1|single)$/.test(this.image(2)) && false;
-    return this.at(1, W.As, W.St, CountToken, W.Each) && (this.at(0, W.Double, W.As, W.Of, CountToken, Word) || this.at(1, W.As, W.Each)) || (this.at(1, Word) && /^(tog|together|single|both|legs|loops|one)$/.test(this.image(1))) || (this.at(1, W.Each) && /^leg/.test(this.image(2)));
+    if (head.tokenType === W.Double && !/^work/.test(head.image.toLowerCase()))
+      return this.at(1, W.As) && /^(one|1|single)$/.test(this.image(2)) && false;
+    return (
+      (this.at(1, W.As, W.St, CountToken, W.Each) && (this.at(0, W.Double, W.As, W.Of, CountToken, Word) || this.at(1, W.As, W.Each))) ||
+      (this.at(1, Word) && /^(tog|together|single|both|legs|loops|one)$/.test(this.image(1))) ||
+      (this.at(1, W.Each) && /^leg/.test(this.image(2)))
+    );
   }
 
   // Wraps and other marks worked with their stitch
@@ -83,7 +104,11 @@ export class Marks extends Turns {
     if (!lifts && !this.bareVerb(1)) return false;
     const wrap = this.clauseHas(2, 9, (ahead) => this.at(ahead, W.Wrapped, W.To, W.Until, W.Across));
     if (wrap === 0 || !this.at(wrap, W.Wrapped)) return false;
-    if (this.clauseHas(2, 14, (ahead) => /^(all|each|rem|remaining|come)$/.test(this.image(ahead)) && !this.at(ahead, W.Each)) > 0 && /wraps/.test(this.image(wrap))) return false;
+    if (
+      this.clauseHas(2, 14, (ahead) => /^(all|each|rem|remaining|come)$/.test(this.image(ahead)) && !this.at(ahead, W.Each)) > 0 &&
+      /wraps/.test(this.image(wrap))
+    )
+      return false;
     return this.clauseHas(2, 14, (ahead) => this.at(ahead, W.With) || /^(tog|together)$/.test(this.image(ahead))) > 0;
   }
 
@@ -94,17 +119,26 @@ export class Marks extends Turns {
 
   /** The stitch that closes the gap, in tokens from here; 0 when this is no lifting of a strand. */
   private strandEnd(): number {
-    const lifts = (this.at(1, W.PickUp) && !/and (k|p|knit|purl)|ing/.test(this.image(1))) || this.at(1, W.Place) || (this.at(1, Word) && /^(lift|pull|raise|insert)$/.test(this.image(1))) || (this.at(1, SlipStitch) && this.at(2, Comma) && this.at(3, W.Place)) || (this.at(1, SlipStitch) && this.at(2, W.Next) && this.at(3, W.St) && this.at(4, Comma) && this.at(5, W.Place));
+    const lifts =
+      (this.at(1, W.PickUp) && !/and (k|p|knit|purl)|ing/.test(this.image(1))) ||
+      this.at(1, W.Place) ||
+      (this.at(1, Word) && /^(lift|pull|raise|insert)$/.test(this.image(1))) ||
+      (this.at(1, SlipStitch) && this.at(2, Comma) && this.at(3, W.Place)) ||
+      (this.at(1, SlipStitch) && this.at(2, W.Next) && this.at(3, W.St) && this.at(4, Comma) && this.at(5, W.Place));
     if (!lifts) return 0;
     let strand = false;
     for (let ahead = 2; ahead < 26; ahead += 1) {
       if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, W.Holder, W.CastOn, W.BindOff) || this.at(ahead, W.Marker)) return 0;
-      if (strands.test(this.image(ahead)) || this.at(ahead, W.Pin) || (this.at(ahead, W.St) && /^(below)$/.test(this.image(ahead + 1)))) strand = true;
+      if (strands.test(this.image(ahead)) || this.at(ahead, W.Pin) || (this.at(ahead, W.St) && /^(below)$/.test(this.image(ahead + 1))))
+        strand = true;
       if (!strand) {
         if (this.at(ahead, Comma, Semicolon) && !this.at(ahead + 1, W.Place)) return 0;
         continue;
       }
-      const verb = this.bareVerb(ahead) && /^(it|them|this)$/.test(this.image(ahead + 1)) && this.clauseHas(ahead, 6, (look) => /^(tog|together)$/.test(this.image(look)) || this.at(look, W.With)) > 0;
+      const verb =
+        this.bareVerb(ahead) &&
+        /^(it|them|this)$/.test(this.image(ahead + 1)) &&
+        this.clauseHas(ahead, 6, (look) => /^(tog|together)$/.test(this.image(look)) || this.at(look, W.With)) > 0;
       if (verb) return ahead;
       if (this.at(ahead, Stitch) && /tog|^ss/.test(this.payload(ahead)?.entry?.name ?? '')) return ahead;
     }
@@ -113,7 +147,8 @@ export class Marks extends Turns {
 
   protected closeAhead(): boolean {
     if (this.sidesOfGap()) return true;
-    if (this.at(1, Word) && /^close$/.test(this.image(1))) return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
+    if (this.at(1, Word) && /^close$/.test(this.image(1)))
+      return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
     if (this.bareVerb(1)) {
       if (this.wrapWorkAhead()) return true;
       const twin = this.at(2, W.Twin) || (this.at(2, W.Next) && this.at(3, W.Twin));
@@ -126,13 +161,23 @@ export class Marks extends Turns {
 
   /** "work tog the 2 sts on either side of the gap": a decrease across it. */
   private sidesOfGap(): boolean {
-    return this.bareVerb(1) && /^(?:work|k|p|knit|purl)(?: together| tog)? (?:the )?(?:2|two)? ?(?:sts|stitches)? ?(?:together |tog )?(?:on|at) (?:either|each|both) sides? of (?:the )?gap/i.test(this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '));
+    return (
+      this.bareVerb(1) &&
+      /^(?:work|k|p|knit|purl)(?: together| tog)? (?:the )?(?:2|two)? ?(?:sts|stitches)? ?(?:together |tog )?(?:on|at) (?:either|each|both) sides? of (?:the )?gap/i.test(
+        this.text.slice(this.from(), this.from() + 80).replace(/\s+/g, ' '),
+      )
+    );
   }
 
   /** One stitch worked together with the mark beside it: takes one stitch and makes one. */
   closeStep = this.RULE('closeStep', (): Work => {
     const start = this.from();
-    const state: { wrap: boolean; strand: number; eaten: number; decrease: boolean } = { wrap: false, strand: 0, eaten: 1, decrease: false };
+    const state: { wrap: boolean; strand: number; eaten: number; decrease: boolean } = {
+      wrap: false,
+      strand: 0,
+      eaten: 1,
+      decrease: false,
+    };
     this.ACTION(() => {
       state.decrease = this.sidesOfGap();
       state.wrap = this.wrapWorkAhead();
@@ -140,14 +185,41 @@ export class Marks extends Turns {
     });
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => state.eaten < state.strand || (!this.at(1, Comma, Semicolon, Close, Open, W.Turn, W.WrapTurn) && !this.at(1, W.Then) && !Number.isNaN(this.LA(1).startOffset) && !this.at(0, Close) && !/^\.$/.test(this.image(1)) && !(this.at(1, W.And) && this.at(2, W.Turn))),
-      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { state.eaten += 1; }); },
+      GATE: () =>
+        state.eaten < state.strand ||
+        (!this.at(1, Comma, Semicolon, Close, Open, W.Turn, W.WrapTurn) &&
+          !this.at(1, W.Then) &&
+          !Number.isNaN(this.LA(1).startOffset) &&
+          !this.at(0, Close) &&
+          !/^\.$/.test(this.image(1)) &&
+          !(this.at(1, W.And) && this.at(2, W.Turn))),
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.ACTION(() => {
+          state.eaten += 1;
+        });
+      },
     });
     this.OPTION({
       GATE: () => state.strand > 0 && this.at(1, Open) && this.tieKind(1) === 'mark',
-      DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME4(Any); },
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.MANY1({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) });
+        this.CONSUME4(Any);
+      },
     });
-    return this.ACTION((): Work => state.decrease ? { type: 'work', stitch: head.payload?.entry?.name === 'p' ? 'pNtog' : 'kNtog', n: { type: 'count', values: [2], span: this.span(start) }, manner: [], span: this.span(start) } : ({ type: 'work', stitch: state.wrap ? 'pick up wrap' : 'close gap', n: null, manner: [], span: this.span(start) }));
+    return this.ACTION(
+      (): Work =>
+        state.decrease
+          ? {
+              type: 'work',
+              stitch: head.payload?.entry?.name === 'p' ? 'pNtog' : 'kNtog',
+              n: { type: 'count', values: [2], span: this.span(start) },
+              manner: [],
+              span: this.span(start),
+            }
+          : { type: 'work', stitch: state.wrap ? 'pick up wrap' : 'close gap', n: null, manner: [], span: this.span(start) },
+    );
   });
 
   // Brackets that say what a decrease takes
@@ -167,8 +239,14 @@ export class Marks extends Turns {
     if (/\bgap\b|side of/.test(words)) return null;
     if (/\b(edging|border|cord|edge|trim|panel)\b.*\b(with|and|\+|tog)\b|\bnext\b|\blive\b/.test(words)) {
       if (/\byos?\b|\byarn ?overs?\b|\bpinned\b|\bstrand\b|\bwrap\b|^loop\b/.test(words)) return 'mark';
-      if (/\bedge loop|\bpicked[- ]up|\bridge|\bchain|\bslipped edge|\bedge st(?:itch)?\b(?!.*(?:with|and|\+))|finished edge|cast-on edge|bound-off edge/.test(words)) return 'edge';
-      if (/\b(shawl|live|body|main|border|blanket|neck|held|edging|cord|piece|needle|centre|center|panel|hood|next)\b/.test(words)) return 'live';
+      if (
+        /\bedge loop|\bpicked[- ]up|\bridge|\bchain|\bslipped edge|\bedge st(?:itch)?\b(?!.*(?:with|and|\+))|finished edge|cast-on edge|bound-off edge/.test(
+          words,
+        )
+      )
+        return 'edge';
+      if (/\b(shawl|live|body|main|border|blanket|neck|held|edging|cord|piece|needle|centre|center|panel|hood|next)\b/.test(words))
+        return 'live';
     }
     return /\byos?\b.*\bst|\bloop with\b|\bpinned\b/.test(words) ? 'mark' : null;
   }
@@ -182,7 +260,12 @@ export class Marks extends Turns {
   pinStep = this.RULE('pinStep', (): Change => {
     const start = this.from();
     this.CONSUME(Any);
-    return this.ACTION(() => ({ type: 'change', what: 'pin', detail: this.words(start, this.LA(0).startOffset + this.LA(0).image.length), span: this.span(start) }));
+    return this.ACTION(() => ({
+      type: 'change',
+      what: 'pin',
+      detail: this.words(start, this.LA(0).startOffset + this.LA(0).image.length),
+      span: this.span(start),
+    }));
   });
 
   // Wraps written out
@@ -194,7 +277,10 @@ export class Marks extends Turns {
   }
 
   private slips(ahead: number): boolean {
-    return (this.at(ahead, Stitch) && /^sl/.test(this.payload(ahead)?.entry?.name ?? '') && (this.payload(ahead)?.values?.[0] ?? 1) === 1) || (this.at(ahead, Word) && /^slip$/.test(this.image(ahead)));
+    return (
+      (this.at(ahead, Stitch) && /^sl/.test(this.payload(ahead)?.entry?.name ?? '') && (this.payload(ahead)?.values?.[0] ?? 1) === 1) ||
+      (this.at(ahead, Word) && /^slip$/.test(this.image(ahead)))
+    );
   }
 
   /** Tokens of a wrap told at length, with its turn; 0 when none begins here. */
@@ -206,8 +292,19 @@ export class Marks extends Turns {
     for (let ahead = 1; ahead < 40; ahead += 1) {
       if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, PlainStitch, Close, Open)) return 0;
       if (this.at(ahead, W.Turn)) return slipped && moved && back ? ahead : 0;
-      if (slipped && (/\bback\b|^return|^replace/.test(this.image(ahead)) || this.payload(ahead)?.entry?.name === 'ret' || this.at(ahead, W.Return) || (/^(sl|slip)$/.test(this.image(ahead)) && this.clauseHas(ahead, 8, (look) => /^back$/.test(this.image(look)) || this.at(look, W.Needle)) > 0))) {
-        if (!/^yb|^yfwd|^ybk/.test(this.image(ahead)) && !(/^back$/.test(this.image(ahead)) && this.clauseHas(ahead - 2, 2, (look) => /yarn/.test(this.image(look))) > 0)) back = true;
+      if (
+        slipped &&
+        (/\bback\b|^return|^replace/.test(this.image(ahead)) ||
+          this.payload(ahead)?.entry?.name === 'ret' ||
+          this.at(ahead, W.Return) ||
+          (/^(sl|slip)$/.test(this.image(ahead)) &&
+            this.clauseHas(ahead, 8, (look) => /^back$/.test(this.image(look)) || this.at(look, W.Needle)) > 0))
+      ) {
+        if (
+          !/^yb|^yfwd|^ybk/.test(this.image(ahead)) &&
+          !(/^back$/.test(this.image(ahead)) && this.clauseHas(ahead - 2, 2, (look) => /yarn/.test(this.image(look))) > 0)
+        )
+          back = true;
       }
       if (this.slips(ahead)) slipped = true;
       else if (this.at(ahead, Stitch) && !this.yarnMove(ahead) && this.payload(ahead)?.entry?.name !== 'ret') return 0;
@@ -219,15 +316,25 @@ export class Marks extends Turns {
   longWrapStep = this.RULE('longWrapStep', (): Turn => {
     const start = this.from();
     const state = { length: 0, eaten: 1 };
-    this.ACTION(() => { state.length = this.longWrap(); });
+    this.ACTION(() => {
+      state.length = this.longWrap();
+    });
     this.CONSUME(Any);
-    this.MANY({ GATE: () => state.eaten < state.length, DEF: () => { this.CONSUME1(Any); this.ACTION(() => { state.eaten += 1; }); } });
+    this.MANY({
+      GATE: () => state.eaten < state.length,
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.ACTION(() => {
+          state.eaten += 1;
+        });
+      },
+    });
     return this.ACTION(() => ({ type: 'turn', method: 'wrap', leaving: null, holds: null, span: this.span(start) }));
   });
 
   /** "sl the same st back to right needle", after a turn beside a wrapped stitch. */
   protected sameBackAhead(): boolean {
-    if (!this.slips(1) && !(this.at(1, W.Return))) return false;
+    if (!this.slips(1) && !this.at(1, W.Return)) return false;
     if (this.payload(1)?.values !== undefined) return false;
     const same = this.clauseHas(2, 4, (ahead) => this.at(ahead, W.Same, W.These) || /^(same|wrapped)/.test(this.image(ahead)));
     return same > 0 && this.clauseHas(same, 4, (ahead) => /^back$/.test(this.image(ahead))) > 0;
@@ -236,13 +343,27 @@ export class Marks extends Turns {
   sameBackStep = this.RULE('sameBackStep', (): Work => {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
-    this.MANY({ GATE: () => !this.at(1, Comma, Semicolon, Close, W.And, W.Turn) && !Number.isNaN(this.LA(1).startOffset) && this.image(1) !== '.', DEF: () => this.CONSUME1(Any) });
-    return this.ACTION(() => ({ type: 'work', stitch: 'sl', n: { type: 'count', values: [1], span: this.tokenSpan(head) }, manner: ['back'], span: this.span(start) }));
+    this.MANY({
+      GATE: () => !this.at(1, Comma, Semicolon, Close, W.And, W.Turn) && !Number.isNaN(this.LA(1).startOffset) && this.image(1) !== '.',
+      DEF: () => this.CONSUME1(Any),
+    });
+    return this.ACTION(() => ({
+      type: 'work',
+      stitch: 'sl',
+      n: { type: 'count', values: [1], span: this.tokenSpan(head) },
+      manner: ['back'],
+      span: this.span(start),
+    }));
   });
 
   /** "sl 3 sts back to LH needle", "slip these sts back", "return 3 sts to left needle": stitches go back to be worked again. */
   protected returnAhead(): boolean {
-    if (!(this.at(1, Stitch) && /^sl/.test(this.payload(1)?.entry?.name ?? '')) && !(this.at(1, Word, W.Place) && /^sl/.test(this.image(1))) && !this.at(1, W.Return)) return false;
+    if (
+      !(this.at(1, Stitch) && /^sl/.test(this.payload(1)?.entry?.name ?? '')) &&
+      !(this.at(1, Word, W.Place) && /^sl/.test(this.image(1))) &&
+      !this.at(1, W.Return)
+    )
+      return false;
     const back = this.at(1, W.Return) ? 1 : this.clauseHas(2, 8, (ahead) => /^back$/.test(this.image(ahead)));
     if (back === 0 || this.clauseHas(2, 12, (ahead) => /^held$/.test(this.image(ahead)) || this.at(ahead, W.Holder)) > 0) return false;
     const to = this.clauseHas(back + 1, 6, (ahead) => this.at(ahead, W.Needle) || /^(lh|left|ln)$/.test(this.image(ahead)));
@@ -253,9 +374,12 @@ export class Marks extends Turns {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     const state: { count: Count | null; all: boolean } = { count: null, all: false };
-    this.ACTION(() => { state.count = this.countInside(head); if (!/st\b/.test(head.image.toLowerCase())) state.all = true; });
+    this.ACTION(() => {
+      state.count = this.countInside(head);
+      if (!/st\b/.test(head.image.toLowerCase())) state.all = true;
+    });
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, W.And, W.Then, W.Turn) && !(this.at(1, Open)),
+      GATE: () => !this.separator() && !this.at(1, W.And, W.Then, W.Turn) && !this.at(1, Open),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -264,16 +388,25 @@ export class Marks extends Turns {
         });
       },
     });
-    return this.ACTION((): Work => ({
-      type: 'work', stitch: 'ret', n: state.count ?? (state.all ? { ...this.countOf(head, [0]), all: true } : this.countOf(head, [1])), manner: [], span: this.span(start),
-    }));
+    return this.ACTION(
+      (): Work => ({
+        type: 'work',
+        stitch: 'ret',
+        n: state.count ?? (state.all ? { ...this.countOf(head, [0]), all: true } : this.countOf(head, [1])),
+        manner: [],
+        span: this.span(start),
+      }),
+    );
   });
 
   // Clauses that rule the rest of the row
 
   protected resolveAhead(): boolean {
     const ahead = this.at(1, Comma) ? 2 : 1;
-    const verb = this.at(ahead, W.Work, W.PickUp) || (this.at(ahead, PlainStitch) && /ing$/.test(this.image(ahead))) || /^(hiding|resolving|closing|close|knitting|purling|lift|lifting|hide|resolve|treating|treat|finishing)$/.test(this.image(ahead));
+    const verb =
+      this.at(ahead, W.Work, W.PickUp) ||
+      (this.at(ahead, PlainStitch) && /ing$/.test(this.image(ahead))) ||
+      /^(hiding|resolving|closing|close|knitting|purling|lift|lifting|hide|resolve|treating|treat|finishing)$/.test(this.image(ahead));
     if (!verb) return false;
     for (let look = ahead + 1; look < ahead + 8; look += 1) {
       if (this.at(look, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin)) return !(this.at(look, W.Gap) && this.at(ahead, W.Work, W.PickUp));
@@ -289,7 +422,43 @@ export class Marks extends Turns {
     this.OPTION({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) });
     this.CONSUME2(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma) && !this.at(1, Open) && (this.at(1, Word, W.Double, W.Twin, W.Wrapped, W.Gap, W.Pin, W.Each, W.All, W.Work, W.PickUp, W.Of, W.As, W.St, W.And, W.With, W.Rem, W.These, W.Other, W.In, W.To, W.Past, W.Same, W.Every, W.On, CountToken, W.Evenly, W.By) || (this.at(1, PlainStitch) && this.at(0, W.And)) || (this.at(1, Word) && this.at(0, W.And)) || (this.at(1, Stitch) && /^(tog|it)/.test(this.image(2)))) && !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped, PlainStitch)),
+      GATE: () =>
+        !this.at(1, Comma) &&
+        !this.at(1, Open) &&
+        (this.at(
+          1,
+          Word,
+          W.Double,
+          W.Twin,
+          W.Wrapped,
+          W.Gap,
+          W.Pin,
+          W.Each,
+          W.All,
+          W.Work,
+          W.PickUp,
+          W.Of,
+          W.As,
+          W.St,
+          W.And,
+          W.With,
+          W.Rem,
+          W.These,
+          W.Other,
+          W.In,
+          W.To,
+          W.Past,
+          W.Same,
+          W.Every,
+          W.On,
+          CountToken,
+          W.Evenly,
+          W.By,
+        ) ||
+          (this.at(1, PlainStitch) && this.at(0, W.And)) ||
+          (this.at(1, Word) && this.at(0, W.And)) ||
+          (this.at(1, Stitch) && /^(tog|it)/.test(this.image(2)))) &&
+        !(this.at(1, W.And) && !this.at(2, W.Work, Word, W.Wrapped, PlainStitch)),
       DEF: () => {
         this.CONSUME(Any);
         this.ACTION(() => {

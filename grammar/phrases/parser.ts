@@ -44,7 +44,16 @@ class Phrases extends Series {
 
   /** Whether a step begins here with a word that elsewhere describes: a needle's name, "Distribute", "Rows 1–4 twice". */
   partBegins(): boolean {
-    return this.roundAgainAhead() || this.needlePartAhead() || this.arrangeAhead() || this.moveMarkerAhead() || this.onlyAhead() || (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) || this.slipJoinAhead() || (this.at(1, W.Form) && this.joinAhead());
+    return (
+      this.roundAgainAhead() ||
+      this.needlePartAhead() ||
+      this.arrangeAhead() ||
+      this.moveMarkerAhead() ||
+      this.onlyAhead() ||
+      (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) ||
+      this.slipJoinAhead() ||
+      (this.at(1, W.Form) && this.joinAhead())
+    );
   }
 
   statedBegins(): boolean {

@@ -21,7 +21,8 @@ export class PatternRepeats extends References {
     let ahead = this.at(2, W.More) ? 3 : 2;
     if (!this.at(ahead, CountToken)) return 0;
     ahead += 1;
-    while (this.at(ahead, W.More, W.Complete) || (this.at(ahead, Word) && /^(full|whole|entire|vertical|further)$/.test(this.image(ahead)))) ahead += 1;
+    while (this.at(ahead, W.More, W.Complete) || (this.at(ahead, Word) && /^(full|whole|entire|vertical|further)$/.test(this.image(ahead))))
+      ahead += 1;
     if (this.at(ahead, W.Patt)) {
       if (this.at(ahead + 1, W.Rep) && /s$/.test(this.image(ahead + 1))) ahead += 1;
       else if (!/^patt(?:ern)?s$/.test(this.image(ahead))) return 0;
@@ -50,8 +51,16 @@ export class PatternRepeats extends References {
 
   patternRepeat = this.RULE('patternRepeat', (): RepeatRows => {
     const start = this.from();
-    const state: { left: number; byRows: boolean; count: Count | null; sense: 'plain' | 'more' | 'all' } = { left: 0, byRows: false, count: null, sense: 'plain' };
-    this.ACTION(() => { state.byRows = this.byNumber() === 0; state.left = this.patternRepeats(); });
+    const state: { left: number; byRows: boolean; count: Count | null; sense: 'plain' | 'more' | 'all' } = {
+      left: 0,
+      byRows: false,
+      count: null,
+      sense: 'plain',
+    };
+    this.ACTION(() => {
+      state.byRows = this.byNumber() === 0;
+      state.left = this.patternRepeats();
+    });
     this.MANY({
       GATE: () => state.left > 0,
       DEF: () => {
@@ -65,10 +74,24 @@ export class PatternRepeats extends References {
       },
     });
     const often = this.OPTION({ GATE: () => state.byRows, DEF: () => this.SUBRULE(this.howOften, { ARGS: ['from'] }) });
-    return this.ACTION((): RepeatRows => ({
-      type: 'repeatRows', verb: 'work', rows: { kind: 'pattern', count: null, numbers: [], name: null, of: null, mark: null, toMark: null },
-      times: often ? { count: often.count, sense: often.sense } : state.count === null ? null : { count: state.count, sense: state.sense },
-      until: null, ending: null, schedule: [], step: null, inPlace: null, stated: [], span: this.span(start),
-    }));
+    return this.ACTION(
+      (): RepeatRows => ({
+        type: 'repeatRows',
+        verb: 'work',
+        rows: { kind: 'pattern', count: null, numbers: [], name: null, of: null, mark: null, toMark: null },
+        times: often
+          ? { count: often.count, sense: often.sense }
+          : state.count === null
+            ? null
+            : { count: state.count, sense: state.sense },
+        until: null,
+        ending: null,
+        schedule: [],
+        step: null,
+        inPlace: null,
+        stated: [],
+        span: this.span(start),
+      }),
+    );
   });
 }

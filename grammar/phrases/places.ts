@@ -4,7 +4,28 @@
  *     cast on 98 [110: 122] sts · BO 5, · cast off centre 20 sts · pick up and k 22 sts down left front neck
  *     k across 16 sts on front holder · place next 44 sts on waste yarn · join in the rnd · change to 4 mm needles
  */
-import { Mark, Any, Close, Colon, Comma, Count as CountToken, Equals, Fabric, FullStop, type KnitToken, Name, Open, PlainStitch, Semicolon, SlipStitch, Stitch, TimesNumber, W, Word, Dash } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Equals,
+  Fabric,
+  FullStop,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  Stitch,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { BindOff, CastOn, Change, Count, Evenly, Hold, Join } from '../tree.ts';
 import { PickingUp } from './picking-up.ts';
 
@@ -24,34 +45,72 @@ export class Places extends PickingUp {
     const perNeedle: { count: Count | null } = { count: null };
     const tail = this.ACTION(() => this.from());
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.And) && !this.at(2, W.CastOn, CountToken, Word)) && !(this.at(1, W.And) && this.at(2, Word) && /^(knit|turn|join|place|work)/.test(this.image(2))) && !(this.at(1, Open) && ((this.payload(1)?.holds !== 'stated' && this.payload(1)?.holds !== 'remark') || this.totalInBracket())) && !this.at(1, W.Turn, Stitch, Equals) && !(this.at(1, W.Work)),
-      DEF: () => this.OR([
-        {
-          GATE: () => this.at(1, Open),
-          ALT: () => {
-            const bracket = this.SUBRULE(this.stitchesPerNeedle);
-            this.ACTION(() => { perNeedle.count = bracket; });
+      GATE: () =>
+        !this.separator() &&
+        !this.at(1, Dash) &&
+        !(this.at(1, W.And) && !this.at(2, W.CastOn, CountToken, Word)) &&
+        !(this.at(1, W.And) && this.at(2, Word) && /^(knit|turn|join|place|work)/.test(this.image(2))) &&
+        !(this.at(1, Open) && ((this.payload(1)?.holds !== 'stated' && this.payload(1)?.holds !== 'remark') || this.totalInBracket())) &&
+        !this.at(1, W.Turn, Stitch, Equals) &&
+        !this.at(1, W.Work),
+      DEF: () =>
+        this.OR([
+          {
+            GATE: () => this.at(1, Open),
+            ALT: () => {
+              const bracket = this.SUBRULE(this.stitchesPerNeedle);
+              this.ACTION(() => {
+                perNeedle.count = bracket;
+              });
+            },
           },
-        },
-        {
-          ALT: () => {
-            const token = this.CONSUME1(Any) as KnitToken;
-            // "20 sts: 10 loops on each of two needles"
-            this.ACTION(() => { if (this.at(0, CountToken) && this.at(-1, Colon)) perNeedle.count = this.countOf(token); });
+          {
+            ALT: () => {
+              const token = this.CONSUME1(Any) as KnitToken;
+              // "20 sts: 10 loops on each of two needles"
+              this.ACTION(() => {
+                if (this.at(0, CountToken) && this.at(-1, Colon)) perNeedle.count = this.countOf(token);
+              });
+            },
           },
-        },
-      ]),
+        ]),
     });
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const method = /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ?? /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ?? null;
+      const method =
+        /(?:with|using|by)(?: the| a| an)? ([a-z\- ]*?)(?: method| cast-on| cast on)\b/.exec(words)?.[1] ??
+        /\b(long-tail|cable|knitted|backward[- ]loop|provisional|tubular|thumb|stretchy)\b/.exec(words)?.[1] ??
+        null;
       const each = /\b(?:on|onto|to) each\b(?! end)|\bper needle\b/.test(words);
       // "10 sts on each of two needles", "onto each needle": a cast-on over two tips unless another number is told
-      const needles = each && perNeedle.count === null ? (needleNumbers[/\beach of (?:the |your )?(two|three|four|2|3|4)\b/.exec(words)?.[1] ?? 'two'] ?? 2) : 1;
-      const total: Count = needles === 1 ? count : { ...count, values: count.values.map((value) => (value === null ? null : value * needles)) };
-      const where = /onto left|left needle|lh needle/.test(words) ? 'start' : /\bat (the )?end\b/.test(words) || /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,?\s*$/i.test(this.text.slice(Math.max(0, start - 60), start)) ? 'end' : 'here';
-      const overGaps = /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(words) || /\bover (?:those|each)\b/.test(words);
-      return { type: 'castOn', count: total, where, ...(overGaps ? { overGaps: true } : {}), method, provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`), perNeedle: perNeedle.count ?? (each ? count : null), span: this.span(start) };
+      const needles =
+        each && perNeedle.count === null
+          ? (needleNumbers[/\beach of (?:the |your )?(two|three|four|2|3|4)\b/.exec(words)?.[1] ?? 'two'] ?? 2)
+          : 1;
+      const total: Count =
+        needles === 1 ? count : { ...count, values: count.values.map((value) => (value === null ? null : value * needles)) };
+      const where = /onto left|left needle|lh needle/.test(words)
+        ? 'start'
+        : /\bat (the )?end\b/.test(words) ||
+            /\bat (?:the )?end of (?:the )?(?:last|this|same|previous|row|rnd)[a-z ]*,?\s*$/i.test(
+              this.text.slice(Math.max(0, start - 60), start),
+            )
+          ? 'end'
+          : 'here';
+      const overGaps =
+        /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(
+          words,
+        ) || /\bover (?:those|each)\b/.test(words);
+      return {
+        type: 'castOn',
+        count: total,
+        where,
+        ...(overGaps ? { overGaps: true } : {}),
+        method,
+        provisional: /provisional/.test(`${words} ${this.text.slice(Math.max(0, start - 60), start).toLowerCase()}`),
+        perNeedle: perNeedle.count ?? (each ? count : null),
+        span: this.span(start),
+      };
     });
   });
 
@@ -67,7 +126,15 @@ export class Places extends PickingUp {
   private stitchesPerNeedle = this.RULE('stitchesPerNeedle', (): Count | null => {
     let count: Count | null = null;
     this.CONSUME(Open);
-    this.MANY({ GATE: () => !this.at(1, Close), DEF: () => { const token = this.CONSUME(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken) && count === null) count = this.countOf(token); }); } });
+    this.MANY({
+      GATE: () => !this.at(1, Close),
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && count === null) count = this.countOf(token);
+        });
+      },
+    });
     this.CONSUME(Close);
     return count;
   });
@@ -81,7 +148,8 @@ export class Places extends PickingUp {
   private bindOffNamed(): number {
     if (!this.at(1, W.Work) && !(this.at(1, Word) && /^use|using$/.test(this.image(1)))) return 0;
     for (let ahead = 2; ahead < 7; ahead += 1) {
-      if (this.at(ahead, W.BindOff)) return /^(?:bind|cast)[- ]off$/i.test(this.image(ahead)) && !this.at(ahead + 1, CountToken, W.St) ? ahead - 1 : 0;
+      if (this.at(ahead, W.BindOff))
+        return /^(?:bind|cast)[- ]off$/i.test(this.image(ahead)) && !this.at(ahead + 1, CountToken, W.St) ? ahead - 1 : 0;
       if (!this.at(ahead, Word, Name)) return 0;
     }
     return 0;
@@ -97,7 +165,10 @@ export class Places extends PickingUp {
     const manner: string[] = [];
     let loopCounted: boolean | null = null;
     this.MANY({
-      GATE: () => state.count === null && (this.at(1, W.Next, W.Centre, W.All, W.Rem, W.Foll, W.First, W.Across, W.These, CountToken, W.Last, W.Only) || (this.at(1, Word) && /^(loosely|purlwise|knitwise|very|thumb|off|firmly|underarm)$/.test(this.image(1)))),
+      GATE: () =>
+        state.count === null &&
+        (this.at(1, W.Next, W.Centre, W.All, W.Rem, W.Foll, W.First, W.Across, W.These, CountToken, W.Last, W.Only) ||
+          (this.at(1, Word) && /^(loosely|purlwise|knitwise|very|thumb|off|firmly|underarm)$/.test(this.image(1)))),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
@@ -109,36 +180,85 @@ export class Places extends PickingUp {
         });
       },
     });
-    this.MANY1({ GATE: () => (this.at(1, Word, W.Rem, W.Centre, W.Other) && this.at(2, W.St)) || (this.at(1, W.St) && !this.at(0, W.St)), DEF: () => this.CONSUME1(Any) });
+    this.MANY1({
+      GATE: () => (this.at(1, Word, W.Rem, W.Centre, W.Other) && this.at(2, W.St)) || (this.at(1, W.St) && !this.at(0, W.St)),
+      DEF: () => this.CONSUME1(Any),
+    });
     // "with knit over knit and purl over purl": in rib, told at length
-    this.MANY6({ GATE: () => state.count === null && (this.at(1, W.With) || this.at(0, W.With) || this.at(0, W.And, PlainStitch) || /^over$/.test(this.image(0)) || /^over$/.test(this.image(1)) || this.at(1, W.And)) && this.overItself(), DEF: () => this.CONSUME6(Any) });
+    this.MANY6({
+      GATE: () =>
+        state.count === null &&
+        (this.at(1, W.With) ||
+          this.at(0, W.With) ||
+          this.at(0, W.And, PlainStitch) ||
+          /^over$/.test(this.image(0)) ||
+          /^over$/.test(this.image(1)) ||
+          this.at(1, W.And)) &&
+        this.overItself(),
+      DEF: () => this.CONSUME6(Any),
+    });
     this.MANY2({
       GATE: () => this.bindOffManner(),
-      DEF: () => { const token = this.CONSUME2(Any) as KnitToken; this.ACTION(() => manner.push(token.image.toLowerCase())); },
+      DEF: () => {
+        const token = this.CONSUME2(Any) as KnitToken;
+        this.ACTION(() => manner.push(token.image.toLowerCase()));
+      },
     });
     this.OPTION({
-      GATE: () => this.at(1, Open) && this.payload(1)?.holds !== 'group' && /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
-      DEF: () => { this.CONSUME(Open); this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) }); this.CONSUME(Close); this.ACTION(() => { loopCounted = true; }); },
+      GATE: () =>
+        this.at(1, Open) &&
+        this.payload(1)?.holds !== 'group' &&
+        /incl|counts/.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 14).toLowerCase()),
+      DEF: () => {
+        this.CONSUME(Open);
+        this.MANY3({ GATE: () => !this.at(1, Close), DEF: () => this.CONSUME3(Any) });
+        this.CONSUME(Close);
+        this.ACTION(() => {
+          loopCounted = true;
+        });
+      },
     });
-    this.OPTION8({ GATE: () => this.whileBindingOff() > 0, DEF: () => { this.many(21, { GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) }); this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { manner.push('decreasing'); }); } });
+    this.OPTION8({
+      GATE: () => this.whileBindingOff() > 0,
+      DEF: () => {
+        this.many(21, { GATE: () => this.at(1, Comma, W.And, W.SameTime) && !this.at(0, Word, W.Across), DEF: () => this.CONSUME4(Any) });
+        this.MANY5({ GATE: () => !this.separator() && !this.at(1, Dash), DEF: () => this.CONSUME5(Any) });
+        this.ACTION(() => {
+          manner.push('decreasing');
+        });
+      },
+    });
     // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
-    this.option(42, { GATE: () => this.image(0) === 'as' && (this.at(1, W.Foll) || /^follows$/.test(this.image(1))) && this.at(2, Colon), DEF: () => this.consume(42, Any) });
+    this.option(42, {
+      GATE: () => this.image(0) === 'as' && (this.at(1, W.Foll) || /^follows$/.test(this.image(1))) && this.at(2, Colon),
+      DEF: () => this.consume(42, Any),
+    });
     let recipe: string | undefined;
     this.OPTION1({
-      GATE: () => state.count === null && this.at(1, Colon) && /\b(?:rep|repeat|until|slip|pass|return)\b/i.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 240)),
+      GATE: () =>
+        state.count === null &&
+        this.at(1, Colon) &&
+        /\b(?:rep|repeat|until|slip|pass|return)\b/i.test(this.text.slice(this.LA(1).startOffset, this.LA(1).startOffset + 240)),
       DEF: () => {
         this.CONSUME1(Colon);
         const from = this.from();
         this.MANY4({ GATE: () => !Number.isNaN(this.LA(1).startOffset) && !this.at(1, FullStop), DEF: () => this.CONSUME4(Any) });
-        this.ACTION(() => { recipe = this.words(from, this.LA(0).startOffset + this.LA(0).image.length); });
+        this.ACTION(() => {
+          recipe = this.words(from, this.LA(0).startOffset + this.LA(0).image.length);
+        });
       },
     });
     return this.ACTION(() => {
       const all: Count = { type: 'count', values: [0], all: true, span: this.tokenSpan(head) };
       const number = state.count as KnitToken | null;
       return {
-        type: 'bindOff', count: number === null ? all : { ...this.countOf(number), ...(which === 'all' || which === 'remaining' ? { all: true } : {}) },
-        which: number === null && which === 'next' ? 'all' : which, manner, loopCounted, span: this.span(start), ...(recipe === undefined ? {} : { recipe }),
+        type: 'bindOff',
+        count: number === null ? all : { ...this.countOf(number), ...(which === 'all' || which === 'remaining' ? { all: true } : {}) },
+        which: number === null && which === 'next' ? 'all' : which,
+        manner,
+        loopCounted,
+        span: this.span(start),
+        ...(recipe === undefined ? {} : { recipe }),
       };
     });
   });
@@ -154,7 +274,8 @@ export class Places extends PickingUp {
     let ahead = 1;
     while (this.at(ahead, Comma, W.And, W.SameTime)) ahead += 1;
     if (ahead === 1) return 0;
-    if (this.at(ahead, W.Dec) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St)) return this.at(ahead + 3, W.Across, W.Evenly) || (this.at(ahead + 3, Word) && /^over$/.test(this.image(ahead + 3))) ? ahead : 0;
+    if (this.at(ahead, W.Dec) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St))
+      return this.at(ahead + 3, W.Across, W.Evenly) || (this.at(ahead + 3, Word) && /^over$/.test(this.image(ahead + 3))) ? ahead : 0;
     return this.at(ahead, W.Work) && /^working$/.test(this.image(ahead)) && this.at(ahead + 1, Stitch, CountToken) ? ahead : 0;
   }
 
@@ -178,7 +299,37 @@ export class Places extends PickingUp {
     if (this.at(1, Word)) return true;
     if (this.at(1, W.At)) return this.at(2, W.Same, W.These);
     if (this.at(1, CountToken)) return this.at(0, W.Work, W.Needle);
-    return this.at(1, W.In, W.Rib, W.Patt, W.On, W.Ws, W.Rs, W.With, W.Needle, W.As, W.Set, Fabric, W.St, W.For, W.Rem, W.Evenly, W.Work, W.Row, W.Round, W.Next, W.All, W.Across, Name, W.Edge, W.Centre, W.First, W.Last, W.Given, W.These);
+    return this.at(
+      1,
+      W.In,
+      W.Rib,
+      W.Patt,
+      W.On,
+      W.Ws,
+      W.Rs,
+      W.With,
+      W.Needle,
+      W.As,
+      W.Set,
+      Fabric,
+      W.St,
+      W.For,
+      W.Rem,
+      W.Evenly,
+      W.Work,
+      W.Row,
+      W.Round,
+      W.Next,
+      W.All,
+      W.Across,
+      Name,
+      W.Edge,
+      W.Centre,
+      W.First,
+      W.Last,
+      W.Given,
+      W.These,
+    );
   }
 
   protected holdAhead(): boolean {
@@ -195,11 +346,27 @@ export class Places extends PickingUp {
     let stitches = this.at(1, SlipStitch) && this.payload(1)?.values !== undefined;
     for (let ahead = from; ahead < from + count; ahead += 1) {
       // stitches that come from a holder go to no holder
-      if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle)))) return false;
-      if (this.at(ahead, W.St, W.Rem, W.Centre, W.Across) || /^(them|those)$/.test(this.image(ahead)) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))) stitches = true;
-      if (this.at(ahead, W.Holder)) return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
+      if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle))))
+        return false;
+      if (
+        this.at(ahead, W.St, W.Rem, W.Centre, W.Across) ||
+        /^(them|those)$/.test(this.image(ahead)) ||
+        (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))
+      )
+        stitches = true;
+      if (this.at(ahead, W.Holder))
+        return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
       // "Leave the sts on the needle": they stay where they are
-      if (this.at(1, W.Leaving) && this.image(1) === 'leave' && this.at(ahead, W.On) && this.at(ahead + 1, W.Needle) && /^(?:the )?needles?$/.test(this.image(ahead + 1)) && !this.at(ahead - 1, W.Rem) && (ahead === from + 1 || this.at(ahead - 2, W.These, W.All))) return false;
+      if (
+        this.at(1, W.Leaving) &&
+        this.image(1) === 'leave' &&
+        this.at(ahead, W.On) &&
+        this.at(ahead + 1, W.Needle) &&
+        /^(?:the )?needles?$/.test(this.image(ahead + 1)) &&
+        !this.at(ahead - 1, W.Rem) &&
+        (ahead === from + 1 || this.at(ahead - 2, W.These, W.All))
+      )
+        return false;
       if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
       // "Leave the 28 sts of Needle 2 unworked for the instep"
       if (stitches && this.at(ahead, W.Unworked) && this.at(1, W.Leaving) && this.at(from, CountToken)) return true;
@@ -215,9 +382,14 @@ export class Places extends PickingUp {
     let which: Hold['which'] = 'next';
     const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
     // "leave sts on holder": all there are
-    this.ACTION(() => { if (head.payload?.values !== undefined) state.count = head; if ((head.tokenType === W.Leaving || head.tokenType === W.Place) && this.at(1, W.St) && this.at(2, W.On, W.Holder, W.And)) which = 'these'; if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these'; });
+    this.ACTION(() => {
+      if (head.payload?.values !== undefined) state.count = head;
+      if ((head.tokenType === W.Leaving || head.tokenType === W.Place) && this.at(1, W.St) && this.at(2, W.On, W.Holder, W.And))
+        which = 'these';
+      if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these';
+    });
     this.MANY({
-      GATE: () => !this.at(1, W.Holder) && !(this.at(0, W.Holder)) && !this.separator(),
+      GATE: () => !this.at(1, W.Holder) && !this.at(0, W.Holder) && !this.separator(),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -233,15 +405,35 @@ export class Places extends PickingUp {
         });
       },
     });
-    this.OPTION({ GATE: () => this.at(1, W.Holder), DEF: () => { this.CONSUME2(Any); this.ACTION(() => { state.holder = this.image(0); }); } });
+    this.OPTION({
+      GATE: () => this.at(1, W.Holder),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          state.holder = this.image(0);
+        });
+      },
+    });
     const tail = this.ACTION(() => this.from());
-    this.MANY1({ GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, W.Leaving, Word)), DEF: () => this.CONSUME3(Any) });
+    this.MANY1({
+      GATE: () =>
+        !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, W.Leaving, Word)),
+      DEF: () => this.CONSUME3(Any),
+    });
     return this.ACTION(() => {
       const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
       const centre = number === null && which === 'centre' ? { ...this.countOf(head), values: [1] } : null;
       const toMarker = /\bto (?:the )?(?:next |first |second )?(?:marker|m)\b/i.test(this.words(start, tail));
-      return { type: 'hold', which, ...(toMarker && number === null ? { toMarker: true } : {}), count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number), holder: state.holder, name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null, span: this.span(start) };
+      return {
+        type: 'hold',
+        which,
+        ...(toMarker && number === null ? { toMarker: true } : {}),
+        count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number),
+        holder: state.holder,
+        name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null,
+        span: this.span(start),
+      };
     });
   });
 
@@ -260,10 +452,11 @@ export class Places extends PickingUp {
     const number = this.at(2, W.To) ? 3 : 2;
     if (!this.at(number, CountToken)) return false;
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
-    if (this.at(2, W.To)) return !this.at(stitch, W.At) ;
+    if (this.at(2, W.To)) return !this.at(stitch, W.At);
     if (this.at(stitch, W.Evenly)) return true;
     if (this.endOfLastRow(stitch)) return true;
-    if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of)) return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
+    if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of))
+      return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
   }
@@ -276,15 +469,54 @@ export class Places extends PickingUp {
     const count = this.SUBRULE(this.count);
     let onLastRow = false;
     this.MANY({
-      GATE: () => this.at(1, W.St, W.Evenly, W.Across, W.Around, W.On, W.At, W.Centre, W.Each, W.End, W.Edge, W.Beg, W.Last, W.First, W.Row, W.Round, W.Of, W.Next, W.In, W.Rib, W.These, W.Ws, W.Rs, W.All, Word) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1)) && !this.at(2, W.Edge)),
-      DEF: () => { this.CONSUME2(Any); this.ACTION(() => { if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true; if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true; }); },
+      GATE: () =>
+        this.at(
+          1,
+          W.St,
+          W.Evenly,
+          W.Across,
+          W.Around,
+          W.On,
+          W.At,
+          W.Centre,
+          W.Each,
+          W.End,
+          W.Edge,
+          W.Beg,
+          W.Last,
+          W.First,
+          W.Row,
+          W.Round,
+          W.Of,
+          W.Next,
+          W.In,
+          W.Rib,
+          W.These,
+          W.Ws,
+          W.Rs,
+          W.All,
+          Word,
+        ) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1)) && !this.at(2, W.Edge)),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true;
+          if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true;
+        });
+      },
     });
     return this.ACTION(() => {
       if (/\bon (?:the )?last (?:row|rnd|round)\b[^.;]*$/i.test(this.text.slice(Math.max(0, start - 60), start))) onLastRow = true;
       // "1 st at each end of last row": both ends
       const twice = onLastRow && /\b(?:each|both) (?:ends?|sides?|edges?)\b|beg and end/i.test(this.words(start, this.LA(0).startOffset));
       const net = twice ? { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) } : count;
-      return { type: 'evenly', change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec', count: net, onLastRow, span: this.span(start) };
+      return {
+        type: 'evenly',
+        change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec',
+        count: net,
+        onLastRow,
+        span: this.span(start),
+      };
     });
   });
 
@@ -308,7 +540,11 @@ export class Places extends PickingUp {
   private joinsColour(): boolean {
     if (this.image(1) === 'join in') return !this.within(2, 5, W.InRound, W.St, W.Yarn);
     const colour = this.at(2, W.Yarn) && this.at(3, Word) ? 3 : 2;
-    return (this.at(colour, Word, W.Marker) && /^(?:[a-z]|[mc]c\d?|colour|color|contrast|main)$/.test(this.image(colour))) && (this.separator(colour + 1) || this.at(colour + 1, W.And, W.For, Dash));
+    return (
+      this.at(colour, Word, W.Marker) &&
+      /^(?:[a-z]|[mc]c\d?|colour|color|contrast|main)$/.test(this.image(colour)) &&
+      (this.separator(colour + 1) || this.at(colour + 1, W.And, W.For, Dash))
+    );
   }
 
   /** "work back and forth in rows", "cont in rows": the piece is flat from here on. */
@@ -325,7 +561,12 @@ export class Places extends PickingUp {
     let side: Join['side'] = null;
     let round = false;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then) && !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work)) && !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) && !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
+      GATE: () =>
+        !this.separator() &&
+        !this.at(1, Dash, W.Then) &&
+        !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work)) &&
+        !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) &&
+        !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -337,16 +578,51 @@ export class Places extends PickingUp {
       },
     });
     // ", being careful not to twist": a clause of the same join.
-    this.OPTION({ GATE: () => this.at(1, Comma) && (/^(being|taking|careful|take|making|without)/.test(this.image(2)) || (head.tokenType === W.With && this.at(2, W.Join, W.Graft))), DEF: () => { this.CONSUME2(Any); this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) }); } });
+    this.OPTION({
+      GATE: () =>
+        this.at(1, Comma) &&
+        (/^(being|taking|careful|take|making|without)/.test(this.image(2)) || (head.tokenType === W.With && this.at(2, W.Join, W.Graft))),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME3(Any) });
+      },
+    });
     return this.ACTION((): Join => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
       if (/\b(?:in|into) (?:the |a )?(?:rnds?|rounds?|ring)\b/.test(words)) round = true;
-      const what: Join['what'] = head.tokenType === W.FastenOff ? 'fastenOff' : head.tokenType === W.Graft || head.tokenType === W.With ? 'graft' : head.tokenType === W.ThreeNeedle || head.tokenType === W.BindOff ? 'threeNeedle'
-        : head.tokenType === W.Thread || head.tokenType === W.Holder ? 'thread' : head.tokenType === W.Not || (head.tokenType === W.Work && !/needle/.test(words)) || head.tokenType === W.Cont ? 'noRound' : /^resume/.test(words) ? 'resumeRound'
-          : round ? 'round' : /three-needle|3-needle|three needle/.test(words) ? 'threeNeedle' : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words) ? 'seam' : /yarn|ball|^re-?join|^reattach|^attach/.test(words) ? 'rejoin'
-            : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words) ? 'seam' : 'round';
-      return { type: 'join', what, count: number === null ? null : this.countOf(number), side, loses: /first and last|last and first|k2tog|over the first/.test(words) ? 1 : 0, span: this.span(start) };
+      const what: Join['what'] =
+        head.tokenType === W.FastenOff
+          ? 'fastenOff'
+          : head.tokenType === W.Graft || head.tokenType === W.With
+            ? 'graft'
+            : head.tokenType === W.ThreeNeedle || head.tokenType === W.BindOff
+              ? 'threeNeedle'
+              : head.tokenType === W.Thread || head.tokenType === W.Holder
+                ? 'thread'
+                : head.tokenType === W.Not || (head.tokenType === W.Work && !/needle/.test(words)) || head.tokenType === W.Cont
+                  ? 'noRound'
+                  : /^resume/.test(words)
+                    ? 'resumeRound'
+                    : round
+                      ? 'round'
+                      : /three-needle|3-needle|three needle/.test(words)
+                        ? 'threeNeedle'
+                        : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words)
+                          ? 'seam'
+                          : /yarn|ball|^re-?join|^reattach|^attach/.test(words)
+                            ? 'rejoin'
+                            : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words)
+                              ? 'seam'
+                              : 'round';
+      return {
+        type: 'join',
+        what,
+        count: number === null ? null : this.countOf(number),
+        side,
+        loses: /first and last|last and first|k2tog|over the first/.test(words) ? 1 : 0,
+        span: this.span(start),
+      };
     });
   });
 
@@ -356,7 +632,7 @@ export class Places extends PickingUp {
     if (this.at(1, W.With)) return !this.at(2, Stitch) || this.at(2, W.Rs, W.Ws);
     if (this.at(1, W.Rs, W.Ws)) return this.at(2, W.Facing, Comma) || /facing/.test(this.image(1));
     if (this.at(1, W.Not)) return this.at(2, W.Break);
-    if (this.at(1, W.Beg)) return this.at(2, W.At) || (this.at(2, W.In));
+    if (this.at(1, W.Beg)) return this.at(2, W.At) || this.at(2, W.In);
     if (this.at(1, Word) && /^(slide|push|distribute|divide|arrange|rearrange|leaving)$/.test(this.image(1))) return true;
     if (this.at(1, W.Place)) return this.image(1) === 'slide';
     if (this.at(1, W.Leaving)) return this.within(2, 8, W.Yarn) || /tail/.test(this.text.slice(this.from(), this.from() + 30));
@@ -368,14 +644,39 @@ export class Places extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, W.Then, Colon) && !(this.at(1, W.And) && this.at(2, W.Leaving)) && !(this.at(1, W.PickUp, W.BindOff, W.Graft)) && !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) && !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) && !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) && !(this.at(1, W.And) && this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff, W.FastenOff)) && !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) && !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
+      GATE: () =>
+        !this.separator() &&
+        !this.at(1, Dash, W.Then, Colon) &&
+        !(this.at(1, W.And) && this.at(2, W.Leaving)) &&
+        !this.at(1, W.PickUp, W.BindOff, W.Graft) &&
+        !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) &&
+        !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) &&
+        !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) &&
+        !(
+          this.at(1, W.And) &&
+          this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff, W.FastenOff)
+        ) &&
+        !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) &&
+        !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION((): Change => {
       const detail = this.words(start, this.LA(0).startOffset + this.LA(0).image.length);
       const words = detail.toLowerCase();
-      const what: Change['what'] = head.tokenType === W.Join ? 'join' : /\b(rs|ws|right side|wrong side)\b|facing/.test(words) ? 'side' : /^slide|^push/.test(words) ? 'slide' : /^(divide|distribute|arrange|rearrange)/.test(words) ? 'other' : head.tokenType === W.Break || head.tokenType === W.Not ? 'break'
-        : /needle|dpn|circular|\bmm\b/.test(words) ? 'needle' : 'yarn';
+      const what: Change['what'] =
+        head.tokenType === W.Join
+          ? 'join'
+          : /\b(rs|ws|right side|wrong side)\b|facing/.test(words)
+            ? 'side'
+            : /^slide|^push/.test(words)
+              ? 'slide'
+              : /^(divide|distribute|arrange|rearrange)/.test(words)
+                ? 'other'
+                : head.tokenType === W.Break || head.tokenType === W.Not
+                  ? 'break'
+                  : /needle|dpn|circular|\bmm\b/.test(words)
+                    ? 'needle'
+                    : 'yarn';
       return { type: 'change', what, detail, span: this.span(start) };
     });
   });

@@ -3,7 +3,23 @@
  *
  *     As Row 2 · Work as given for Back to ** · Complete to match first side, reversing shapings
  */
-import { PlainStitch, FullStop, Close, Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Name, Open, Ordinal, Stitch, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Comma,
+  Count as CountToken,
+  Dash,
+  FullStop,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, Refer } from '../tree.ts';
 import { Goals } from './goals.ts';
 
@@ -12,16 +28,32 @@ const rowWords = [W.Row, W.Round];
 export class References extends Goals {
   protected referAhead(): boolean {
     // "Knit as for back to **"
-    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined) return (this.at(2, W.As) && this.at(3, Word, Name, W.For, W.First)) || (this.at(2, W.Given) && this.at(3, W.For));
+    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined)
+      return (this.at(2, W.As) && this.at(3, Word, Name, W.For, W.First)) || (this.at(2, W.Given) && this.at(3, W.For));
     if (this.at(1, W.Given)) return this.at(2, W.For, W.On, W.In, Name, Word);
-    if (this.at(1, W.As)) return this.at(2, ...rowWords, Ordinal, W.Given, W.For) || this.within(2, 6, Name, W.First, W.Last) || this.at(2, Word) || this.image(2) === 'left';
+    if (this.at(1, W.As))
+      return (
+        this.at(2, ...rowWords, Ordinal, W.Given, W.For) ||
+        this.within(2, 6, Name, W.First, W.Last) ||
+        this.at(2, Word) ||
+        this.image(2) === 'left'
+      );
     if (this.at(1, W.Matches)) return /^to /.test(this.image(1)) && !this.within(2, 8, W.Until);
     if (this.at(1, W.To)) return this.at(2, W.Matches) && !this.within(3, 8, W.Until);
-    if (this.at(1, W.Complete)) return this.within(2, 8, W.As, W.Given, W.For, W.Matches, W.To, W.Same) || ((this.at(2, Word, Name) || this.image(2) === 'left') && / as$/.test(this.image(1)));
+    if (this.at(1, W.Complete))
+      return (
+        this.within(2, 8, W.As, W.Given, W.For, W.Matches, W.To, W.Same) ||
+        ((this.at(2, Word, Name) || this.image(2) === 'left') && / as$/.test(this.image(1)))
+      );
     if (this.makesMore()) return true;
     if (this.at(1, W.Work, W.Rep)) {
       let ahead = 2;
-      while ((this.image(ahead) === 'left' || this.at(ahead, Word, W.Each, W.Same, Name, W.Other, Ordinal, W.To)) && ahead < 6 && !(this.at(ahead, W.To) && !this.at(ahead + 1, W.Matches))) ahead += 1;
+      while (
+        (this.image(ahead) === 'left' || this.at(ahead, Word, W.Each, W.Same, Name, W.Other, Ordinal, W.To)) &&
+        ahead < 6 &&
+        !(this.at(ahead, W.To) && !this.at(ahead + 1, W.Matches))
+      )
+        ahead += 1;
       if (this.at(ahead, W.Given)) return this.at(ahead + 1, W.For, W.On, W.In, Name, Word);
       if (this.at(ahead, W.As, W.Matches)) return !(this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) && !this.at(ahead + 1, Dash);
       if (this.at(2, W.In) && this.at(3, W.Same)) return true;
@@ -31,9 +63,22 @@ export class References extends Goals {
 
   /** "Make 2", "make two alike", "make second sleeve in the same way", "work another piece the same". */
   private makesMore(): boolean {
-    if (this.at(1, Stitch)) return /^make\s+\w+$/.test(this.image(1)) && this.payload(1)?.values !== undefined && (this.at(2, FullStop, Close) || Number.isNaN(this.LA(2).startOffset) || (this.at(2, Word) && (this.separator(3) || /^(alike|both|pieces|identical)$/.test(this.image(2)))) || (this.at(2, W.More) && this.within(3, 5, W.Same, W.These)));
+    if (this.at(1, Stitch))
+      return (
+        /^make\s+\w+$/.test(this.image(1)) &&
+        this.payload(1)?.values !== undefined &&
+        (this.at(2, FullStop, Close) ||
+          Number.isNaN(this.LA(2).startOffset) ||
+          (this.at(2, Word) && (this.separator(3) || /^(alike|both|pieces|identical)$/.test(this.image(2)))) ||
+          (this.at(2, W.More) && this.within(3, 5, W.Same, W.These)))
+      );
     if (!this.at(1, W.Work)) return false;
-    if (this.image(1) === 'make' && this.at(2, CountToken) && (this.separator(3) || (this.at(3, Word) && /^(alike|pieces|identical)$/.test(this.image(3))))) return !this.at(3, Comma);
+    if (
+      this.image(1) === 'make' &&
+      this.at(2, CountToken) &&
+      (this.separator(3) || (this.at(3, Word) && /^(alike|pieces|identical)$/.test(this.image(3))))
+    )
+      return !this.at(3, Comma);
     if (!this.at(2, Ordinal, W.Other, Name, Word, W.More)) return false;
     for (let ahead = 3; ahead < 9; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, Stitch, W.Row, W.Round, CountToken)) return false;
@@ -49,8 +94,23 @@ export class References extends Goals {
   /** "As Row 2", "Work as given for back until 80 sts rem in armhole shaping", "Complete to match first side, reversing shapings". */
   refer = this.RULE('refer', (): Refer => {
     const start = this.from();
-    const state: { rows: number[]; range: boolean; reversing: boolean; until: Refer['until']; times: Refer['times']; end: number } = { rows: [], range: false, reversing: false, until: null, times: null, end: start };
-    this.ACTION(() => { this.makes = this.makesMore() ? (this.at(1, Stitch) ? this.countInside(this.LA(1) as KnitToken) : this.at(2, CountToken) ? this.countOf(this.LA(2) as KnitToken) : null) : null; });
+    const state: { rows: number[]; range: boolean; reversing: boolean; until: Refer['until']; times: Refer['times']; end: number } = {
+      rows: [],
+      range: false,
+      reversing: false,
+      until: null,
+      times: null,
+      end: start,
+    };
+    this.ACTION(() => {
+      this.makes = this.makesMore()
+        ? this.at(1, Stitch)
+          ? this.countInside(this.LA(1) as KnitToken)
+          : this.at(2, CountToken)
+            ? this.countOf(this.LA(2) as KnitToken)
+            : null
+        : null;
+    });
     this.CONSUME(Any);
     this.MANY({
       GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Until) && !(this.at(1, W.To) && this.at(2, Mark)) && !this.timesAhead(),
@@ -59,51 +119,171 @@ export class References extends Goals {
         this.ACTION(() => {
           if (this.at(0, W.Reversing)) state.reversing = true;
           const value = token.payload?.values?.[0];
-          if (this.at(0, CountToken, Ordinal) && typeof value === 'number' && (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))) {
+          if (
+            this.at(0, CountToken, Ordinal) &&
+            typeof value === 'number' &&
+            (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))
+          ) {
             // "1st to 4th rows"
-            if (this.at(-1, W.To, Dash) && state.rows.length > 0) for (let row = (state.rows.at(-1) ?? value) + 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
+            if (this.at(-1, W.To, Dash) && state.rows.length > 0)
+              for (let row = (state.rows.at(-1) ?? value) + 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
             state.rows.push(value);
           }
         });
       },
     });
-    this.MANY4({ GATE: () => state.rows.length > 0 && this.at(1, Dash, W.And, Comma) && this.at(2, CountToken), DEF: () => { this.CONSUME2(Any); const token = this.CONSUME3(Any) as KnitToken; this.ACTION(() => { const value = token.payload?.values?.[0] ?? 0; if (this.at(-1, Dash)) for (let row = (state.rows.at(-1) ?? value) + 1; row <= Math.min(value, 2000); row += 1) state.rows.push(row); else state.rows.push(value); }); } });
-    this.ACTION(() => { state.end = this.LA(0).startOffset + this.LA(0).image.length; });
-    this.OPTION({ GATE: () => this.at(1, W.To) && this.at(2, Mark), DEF: () => { this.CONSUME4(Any); const token = this.CONSUME5(Any) as KnitToken; this.ACTION(() => { state.until = { mark: token.image, place: null, goal: null }; }); } });
-    this.OPTION1({ GATE: () => this.timesAhead(), DEF: () => { const often = this.SUBRULE(this.howOften, { ARGS: ['from'] }); this.ACTION(() => { state.times = { count: often.count, sense: often.sense }; }); } });
-    this.OPTION2({ GATE: () => this.at(1, W.Until), DEF: () => { this.CONSUME6(Any); const goal = this.SUBRULE(this.goal); const ending = this.OPTION4({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) }); this.ACTION(() => { state.until = { mark: null, place: null, goal, ...(ending ? { ending } : {}) }; }); } });
+    this.MANY4({
+      GATE: () => state.rows.length > 0 && this.at(1, Dash, W.And, Comma) && this.at(2, CountToken),
+      DEF: () => {
+        this.CONSUME2(Any);
+        const token = this.CONSUME3(Any) as KnitToken;
+        this.ACTION(() => {
+          const value = token.payload?.values?.[0] ?? 0;
+          if (this.at(-1, Dash))
+            for (let row = (state.rows.at(-1) ?? value) + 1; row <= Math.min(value, 2000); row += 1) state.rows.push(row);
+          else state.rows.push(value);
+        });
+      },
+    });
+    this.ACTION(() => {
+      state.end = this.LA(0).startOffset + this.LA(0).image.length;
+    });
+    this.OPTION({
+      GATE: () => this.at(1, W.To) && this.at(2, Mark),
+      DEF: () => {
+        this.CONSUME4(Any);
+        const token = this.CONSUME5(Any) as KnitToken;
+        this.ACTION(() => {
+          state.until = { mark: token.image, place: null, goal: null };
+        });
+      },
+    });
+    this.OPTION1({
+      GATE: () => this.timesAhead(),
+      DEF: () => {
+        const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
+        this.ACTION(() => {
+          state.times = { count: often.count, sense: often.sense };
+        });
+      },
+    });
+    this.OPTION2({
+      GATE: () => this.at(1, W.Until),
+      DEF: () => {
+        this.CONSUME6(Any);
+        const goal = this.SUBRULE(this.goal);
+        const ending = this.OPTION4({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
+        this.ACTION(() => {
+          state.until = { mark: null, place: null, goal, ...(ending ? { ending } : {}) };
+        });
+      },
+    });
     this.MANY5({
-      GATE: () => (this.at(1, Comma) && ((this.at(2, W.Reversing, W.With, W.Omitting, W.Work) || (this.at(2, Word) && !/^(but|except)$/.test(this.image(2)))) && !this.at(2, Stitch))) || this.at(1, W.Reversing) || (this.at(1, W.And) && this.at(2, W.Reversing)),
-      DEF: () => { this.OPTION3({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME7(Any) }); this.AT_LEAST_ONE({ GATE: () => !this.separator() && !this.at(1, Dash, Open), DEF: () => { this.CONSUME8(Any); this.ACTION(() => { if (this.at(0, W.Reversing)) state.reversing = true; }); } }); },
+      GATE: () =>
+        (this.at(1, Comma) &&
+          (this.at(2, W.Reversing, W.With, W.Omitting, W.Work) || (this.at(2, Word) && !/^(but|except)$/.test(this.image(2)))) &&
+          !this.at(2, Stitch)) ||
+        this.at(1, W.Reversing) ||
+        (this.at(1, W.And) && this.at(2, W.Reversing)),
+      DEF: () => {
+        this.OPTION3({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME7(Any) });
+        this.AT_LEAST_ONE({
+          GATE: () => !this.separator() && !this.at(1, Dash, Open),
+          DEF: () => {
+            this.CONSUME8(Any);
+            this.ACTION(() => {
+              if (this.at(0, W.Reversing)) state.reversing = true;
+            });
+          },
+        });
+      },
     });
     return this.ACTION((): Refer => {
-      const words = this.words(start, state.end).toLowerCase().replace(/,? (?:but |and )?(?:reverse|reversing)\b.*$/, '');
+      const words = this.words(start, state.end)
+        .toLowerCase()
+        .replace(/,? (?:but |and )?(?:reverse|reversing)\b.*$/, '');
       // "as for first square from 1st row", "as Back from ** to end": the piece from a place on
-      const onward = /\b(?:as|like)(?: (?:given|worked|set|written|instructed))?(?: (?:for|in|on|of))?(?: the)? ([a-z][a-z0-9 ]*?),? from (?:the )?(?:(\d+)(?:st|nd|rd|th)? (?:row|rnd|round)|(?:row|rnd|round) (\d+)|(\*+|†+))(?: .*)?$/.exec(words);
+      const onward =
+        /\b(?:as|like)(?: (?:given|worked|set|written|instructed))?(?: (?:for|in|on|of))?(?: the)? ([a-z][a-z0-9 ]*?),? from (?:the )?(?:(\d+)(?:st|nd|rd|th)? (?:row|rnd|round)|(?:row|rnd|round) (\d+)|(\*+|†+))(?: .*)?$/.exec(
+          words,
+        );
       if (onward?.[1] !== undefined && !/^(?:rows?|rnds?|rounds?)\b/.test(onward[1])) {
         const row = Number(onward[2] ?? onward[3] ?? Number.NaN);
-        return { type: 'refer', to: 'piece', rows: [], name: onward[1].trim(), until: state.until, from: { row: Number.isNaN(row) ? null : row, mark: onward[4] ?? null }, reversing: state.reversing, times: null, stated: [], span: this.span(start) };
+        return {
+          type: 'refer',
+          to: 'piece',
+          rows: [],
+          name: onward[1].trim(),
+          until: state.until,
+          from: { row: Number.isNaN(row) ? null : row, mark: onward[4] ?? null },
+          reversing: state.reversing,
+          times: null,
+          stated: [],
+          span: this.span(start),
+        };
       }
       // "6th row: As 2nd", "as the 4th": an ordinal alone names a row
       const bare = /^(?:as|like|same as)(?: the)? (\d+)(?:st|nd|rd|th)$/.exec(words)?.[1];
       if (bare !== undefined && state.rows.length === 0) state.rows.push(Number(bare));
       const matching = /\b(match|other side|first side|second side|correspond)/.test(words);
-      const name = /\b(?:as|like|same as|match(?:es|ing)?|correspond(?:s|ing)?)\b(?: (?:given|worked|instructed|written))?(?: (?:for|in|on|to|with))?(?: the)? ([a-z0-9 ]+?)(?: (?:up to|as far as|to) (?:the )?([a-z ]+))?$/.exec(words);
+      const name =
+        /\b(?:as|like|same as|match(?:es|ing)?|correspond(?:s|ing)?)\b(?: (?:given|worked|instructed|written))?(?: (?:for|in|on|to|with))?(?: the)? ([a-z0-9 ]+?)(?: (?:up to|as far as|to) (?:the )?([a-z ]+))?$/.exec(
+          words,
+        );
       const place = name?.[2] ?? null;
       // "second sleeve to match", "make another piece the same": a whole piece once more, and not mirrored
-      const again = /\b(?:second|other|another|next|remaining) ([a-z]+)(?: (?:in|the|same|to|alike|as).*)?$/.exec(words.replace(/\bto match\b.*$/, 'to match'));
-      const piece = again?.[1] !== undefined && /^(sleeve|sock|mitten|glove|piece|pocket|strap|slipper|cuff|wing|ear|leg|motif|square|one)s?$/.test(again[1]) ? again[1] : null;
+      const again = /\b(?:second|other|another|next|remaining) ([a-z]+)(?: (?:in|the|same|to|alike|as).*)?$/.exec(
+        words.replace(/\bto match\b.*$/, 'to match'),
+      );
+      const piece =
+        again?.[1] !== undefined &&
+        /^(sleeve|sock|mitten|glove|piece|pocket|strap|slipper|cuff|wing|ear|leg|motif|square|one)s?$/.test(again[1])
+          ? again[1]
+          : null;
       if (piece !== null || this.makes) {
         const made = this.makes;
         const count: Count = made === null ? { type: 'count', values: [1], span: this.span(start) } : made;
-        return { type: 'refer', to: 'piece', rows: [], name: piece === 'piece' || piece === 'one' ? null : piece, until: state.until, reversing: state.reversing, times: { count, sense: made === null || /\bmore\b/.test(words) ? 'more' : 'all' }, stated: [], span: this.span(start) };
+        return {
+          type: 'refer',
+          to: 'piece',
+          rows: [],
+          name: piece === 'piece' || piece === 'one' ? null : piece,
+          until: state.until,
+          reversing: state.reversing,
+          times: { count, sense: made === null || /\bmore\b/.test(words) ? 'more' : 'all' },
+          stated: [],
+          span: this.span(start),
+        };
       }
       // "like Wedge 2": the number is part of the name of a section, no row.
       const section = /(?:as|like|same as) (?:the )?([a-z]+ \d+)$/.exec(words)?.[1];
-      if (section !== undefined && !/^(?:rows?|rnds?|rounds?) /.test(section)) return { type: 'refer', to: 'piece', rows: [], name: section, until: state.until, reversing: state.reversing, times: state.times, stated: [], span: this.span(start) };
+      if (section !== undefined && !/^(?:rows?|rnds?|rounds?) /.test(section))
+        return {
+          type: 'refer',
+          to: 'piece',
+          rows: [],
+          name: section,
+          until: state.until,
+          reversing: state.reversing,
+          times: state.times,
+          stated: [],
+          span: this.span(start),
+        };
       return {
-        type: 'refer', to: state.rows.length > 0 && !/\b(wedge|section)\b/.test(words) ? 'row' : matching && (name === null || /\b(side|neck|shoulder|slope|edge)\b/.test(words)) ? 'side' : 'piece', rows: state.rows, name: state.rows.length > 0 ? (/ of (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null) : (name?.[1]?.trim() ?? null),
-        until: state.until ?? (place === null ? null : { mark: null, place, goal: null }), reversing: state.reversing || matching, times: state.times, stated: [], span: this.span(start),
+        type: 'refer',
+        to:
+          state.rows.length > 0 && !/\b(wedge|section)\b/.test(words)
+            ? 'row'
+            : matching && (name === null || /\b(side|neck|shoulder|slope|edge)\b/.test(words))
+              ? 'side'
+              : 'piece',
+        rows: state.rows,
+        name: state.rows.length > 0 ? (/ of (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null) : (name?.[1]?.trim() ?? null),
+        until: state.until ?? (place === null ? null : { mark: null, place, goal: null }),
+        reversing: state.reversing || matching,
+        times: state.times,
+        stated: [],
+        span: this.span(start),
       };
     });
   });

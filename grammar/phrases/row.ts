@@ -3,13 +3,37 @@
  *
  *     K2, *yo, k2tog; rep from * to last 2 sts, k2 · [k2tog, k5] 6 times · (k1, yo, k1) in next st · k to 3 sts before m
  */
-import { Any, Close, Colon, Comma, Count as CountToken, Dash, Equals, Fabric, FullStop, type KnitToken, Mark, Name, Open, Ordinal, PlainStitch, Semicolon, Slash, SlipStitch, Stitch, TimesNumber, W, Word } from '../tokens.ts';
-import type { Count, Extent, IntoOne, Repeat, Remark, Step, Unread, Work } from '../tree.ts';
+import {
+  Any,
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Equals,
+  Fabric,
+  FullStop,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Semicolon,
+  Slash,
+  SlipStitch,
+  Stitch,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
+import type { Count, Extent, IntoOne, Remark, Repeat, Step, Unread, Work } from '../tree.ts';
 import { listed } from './lists.ts';
 import { Needles } from './needles.ts';
 
 /** Single words that may stand between the steps of a row and order nothing. */
-const prose = /^(?:now|next|again|finally|then|first|firstly|also|too|loosely|firmly|tightly|carefully|neatly|so|thus|still|here|ready|however|etc|once|only|note|exactly|together|beginning|ending|finished|well|done|evenly|gently|snugly|both|all|above|below|optional|otherwise|meanwhile|throughout|accordingly|twice|please|remember|lastly|secondly|afterwards|before|after|steam|press|block|enjoy|overall|alternately|same|and|or|but|for|in|on|of|by|at|it|them|this|that|these|those|as|usual|rs|ws|facing|front|back|sides?|work|instead|total|approximately|approx|about|ish|otherwise|plain|simply|leftover|seaming|joined|inclusive)$/i;
+const prose =
+  /^(?:now|next|again|finally|then|first|firstly|also|too|loosely|firmly|tightly|carefully|neatly|so|thus|still|here|ready|however|etc|once|only|note|exactly|together|beginning|ending|finished|well|done|evenly|gently|snugly|both|all|above|below|optional|otherwise|meanwhile|throughout|accordingly|twice|please|remember|lastly|secondly|afterwards|before|after|steam|press|block|enjoy|overall|alternately|same|and|or|but|for|in|on|of|by|at|it|them|this|that|these|those|as|usual|rs|ws|facing|front|back|sides?|work|instead|total|approximately|approx|about|ish|otherwise|plain|simply|leftover|seaming|joined|inclusive)$/i;
 
 /** Whether words no phrase knows look like the name of a stitch: one word, or letters and digits together. */
 function nameLike(text: string): boolean {
@@ -26,10 +50,33 @@ export class InRow extends Needles {
       GATE: () => !this.sequenceEnds(),
       DEF: () => {
         this.OR([
-          { GATE: () => this.at(1, Comma, Semicolon, W.And, W.Then, FullStop, Slash) || (this.at(1, Colon) && this.at(2, W.Rep)) || (this.at(1, Dash) && !this.statedAhead()), ALT: () => this.CONSUME(Any) },
-          { GATE: () => this.statedAhead(), ALT: () => { const told = this.SUBRULE(this.statedList); this.ACTION(() => steps.push(...told)); } },
-          { GATE: () => this.pickUpAhead(), ALT: () => { const picked = this.SUBRULE(this.pickUpSteps); this.ACTION(() => steps.push(...picked)); } },
-          { ALT: () => { const step = this.SUBRULE(this.item); this.ACTION(() => steps.push(step)); } },
+          {
+            GATE: () =>
+              this.at(1, Comma, Semicolon, W.And, W.Then, FullStop, Slash) ||
+              (this.at(1, Colon) && this.at(2, W.Rep)) ||
+              (this.at(1, Dash) && !this.statedAhead()),
+            ALT: () => this.CONSUME(Any),
+          },
+          {
+            GATE: () => this.statedAhead(),
+            ALT: () => {
+              const told = this.SUBRULE(this.statedList);
+              this.ACTION(() => steps.push(...told));
+            },
+          },
+          {
+            GATE: () => this.pickUpAhead(),
+            ALT: () => {
+              const picked = this.SUBRULE(this.pickUpSteps);
+              this.ACTION(() => steps.push(...picked));
+            },
+          },
+          {
+            ALT: () => {
+              const step = this.SUBRULE(this.item);
+              this.ACTION(() => steps.push(step));
+            },
+          },
         ]);
       },
     });
@@ -79,7 +126,10 @@ export class InRow extends Needles {
       { GATE: () => this.backAhead(), ALT: () => this.SUBRULE(this.backRun) },
       { GATE: () => this.aroundAhead(), ALT: () => this.SUBRULE(this.aroundRun) },
       { GATE: () => this.runAhead(), ALT: () => this.SUBRULE(this.run) },
-      { GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))), ALT: () => this.SUBRULE(this.work) },
+      {
+        GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))),
+        ALT: () => this.SUBRULE(this.work),
+      },
       { ALT: () => this.SUBRULE(this.unknown) },
     ]);
   });
@@ -106,7 +156,13 @@ export class InRow extends Needles {
     let depth = 1;
     this.MANY({
       GATE: () => depth > 0 && open.payload?.close !== undefined,
-      DEF: () => { this.CONSUME(Any); this.ACTION(() => { if (this.at(0, Open)) depth += 1; if (this.at(0, Close)) depth -= 1; }); },
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(() => {
+          if (this.at(0, Open)) depth += 1;
+          if (this.at(0, Close)) depth -= 1;
+        });
+      },
     });
     return this.ACTION(() => ({ type: 'remark', span: this.span(start) }));
   });
@@ -123,28 +179,50 @@ export class InRow extends Needles {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) && !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) && !(this.at(1, W.And, W.Then) && this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp, W.Graft)) && !this.turnAhead() && !(this.statedAhead() && this.at(1, Dash, Equals)),
+      GATE: () =>
+        !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) &&
+        !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) &&
+        !(
+          this.at(1, W.And, W.Then) &&
+          this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp, W.Graft)
+        ) &&
+        !this.turnAhead() &&
+        !(this.statedAhead() && this.at(1, Dash, Equals)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(() => {
       const span = this.span(start);
       const text = this.text.slice(span.start - this.base, span.end - this.base);
-      return this.instructs(start) || (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text))) ? { type: 'unread', text, span } : { type: 'remark', span };
+      return this.instructs(start) ||
+        (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text)))
+        ? { type: 'unread', text, span }
+        : { type: 'remark', span };
     });
   });
 
   /** Whether the word just eaten stands among the steps of a list: between commas, marks or brackets. */
   private amongSteps(start: number): boolean {
-    const before = this.text.slice(Math.max(0, start - 40), start).trimEnd().at(-1) ?? '';
+    const before =
+      this.text
+        .slice(Math.max(0, start - 40), start)
+        .trimEnd()
+        .at(-1) ?? '';
     const end = this.LA(0).startOffset + this.LA(0).image.length;
-    const after = this.text.slice(end, end + 40).trimStart().at(0) ?? '';
+    const after =
+      this.text
+        .slice(end, end + 40)
+        .trimStart()
+        .at(0) ?? '';
     return /[,;:([*\d\]]/.test(before) || (/[,;)\]]/.test(after) && /^$|[.:]/.test(before));
   }
 
   /** Whether the words just eaten, from `start` on, tell the knitter to do something with stitches. */
   private instructs(start: number): boolean {
     // "where sts were cast off for the armholes": tells of what has been done
-    if (/^(?:where|which|that|who)\b[^.;]*\b(?:was|were|have been|has been|had been)\b/i.test(this.text.slice(start, this.LA(0).startOffset))) return false;
+    if (
+      /^(?:where|which|that|who)\b[^.;]*\b(?:was|were|have been|has been|had been)\b/i.test(this.text.slice(start, this.LA(0).startOffset))
+    )
+      return false;
     for (let back = 0; back > -60; back -= 1) {
       const token = this.LA(back) as KnitToken;
       if (token?.startOffset === undefined || !(token.startOffset >= start)) break;
@@ -153,11 +231,21 @@ export class InRow extends Needles {
       // "the first 1 cm above cast-on edge": a place
       if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep) && !this.at(back + 1, W.Edge)) return true;
       // "Slip the pad in": no stitch is slipped.
-      if (token.startOffset === start && /^slip$/.test(this.image(back)) && !/\b(?:sts?|stitch(?:es)?|marker|m|needle|yarn|loops?|yo|wyi[fb]|purlwise|knitwise)\b/i.test(this.text.slice(start, this.LA(0).startOffset + this.LA(0).image.length))) return false;
-      if (token.startOffset === start && this.at(back, W.Inc, W.Dec, W.Work, W.Turn, W.Place, W.Join, Word) && /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass)/.test(this.image(back))) return true;
+      if (
+        token.startOffset === start &&
+        /^slip$/.test(this.image(back)) &&
+        !/\b(?:sts?|stitch(?:es)?|marker|m|needle|yarn|loops?|yo|wyi[fb]|purlwise|knitwise)\b/i.test(
+          this.text.slice(start, this.LA(0).startOffset + this.LA(0).image.length),
+        )
+      )
+        return false;
+      if (
+        token.startOffset === start &&
+        this.at(back, W.Inc, W.Dec, W.Work, W.Turn, W.Place, W.Join, Word) &&
+        /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass)/.test(this.image(back))
+      )
+        return true;
     }
     return false;
   }
 }
-
-

@@ -24,7 +24,8 @@ export class Runs extends Repeats {
     else if (this.at(2, CountToken)) ahead = 3;
     else return 0;
     for (let look = ahead; look < ahead + 3; look += 1) {
-      if (this.at(look, W.More) || /^(fewer|less)$/.test(this.image(look))) return /^than$/.test(this.image(look + 1)) || /^than$/.test(this.image(look + 2)) ? look : 0;
+      if (this.at(look, W.More) || /^(fewer|less)$/.test(this.image(look)))
+        return /^than$/.test(this.image(look + 1)) || /^than$/.test(this.image(look + 2)) ? look : 0;
       if (!this.at(look, W.St)) return 0;
     }
     return 0;
@@ -39,7 +40,9 @@ export class Runs extends Repeats {
     const start = this.from();
     const state: { sense: 'fewer' | 'more'; side: Side | null; count: Count | null } = { sense: 'more', side: null, count: null };
     const verb = this.CONSUME(Any) as KnitToken;
-    this.ACTION(() => { state.count = this.countInside(verb); });
+    this.ACTION(() => {
+      state.count = this.countInside(verb);
+    });
     this.MANY({
       GATE: () => !this.separator() && !this.at(1, W.Turn, W.WrapTurn, W.Then) && !(this.at(1, W.And) && this.at(2, W.Turn)),
       DEF: () => {
@@ -52,7 +55,9 @@ export class Runs extends Repeats {
         });
       },
     });
-    return this.ACTION(() => this.runOf(verb, { kind: 'relative', count: state.count ?? this.countOf(verb, [1]), sense: state.sense, side: state.side }, start));
+    return this.ACTION(() =>
+      this.runOf(verb, { kind: 'relative', count: state.count ?? this.countOf(verb, [1]), sense: state.sense, side: state.side }, start),
+    );
   });
 
   protected backAhead(): boolean {
@@ -77,7 +82,15 @@ export class Runs extends Repeats {
   private namedPart(): number {
     let ahead = 2;
     if (this.at(ahead, W.Across)) ahead += 1;
-    if (this.at(ahead, W.St) && this.at(ahead + 1, W.Of, W.On, W.From) && ((/^n$/.test(this.image(ahead + 2)) || this.at(ahead + 2, W.Needle)) && this.at(ahead + 3, CountToken))) return this.at(ahead + 4, W.On, W.To, W.Into) ? ahead + 5 + (/^n$/.test(this.image(ahead + 5)) || this.at(ahead + 5, W.Needle) ? 1 : 0) : ahead + 3;
+    if (
+      this.at(ahead, W.St) &&
+      this.at(ahead + 1, W.Of, W.On, W.From) &&
+      (/^n$/.test(this.image(ahead + 2)) || this.at(ahead + 2, W.Needle)) &&
+      this.at(ahead + 3, CountToken)
+    )
+      return this.at(ahead + 4, W.On, W.To, W.Into)
+        ? ahead + 5 + (/^n$/.test(this.image(ahead + 5)) || this.at(ahead + 5, W.Needle) ? 1 : 0)
+        : ahead + 3;
     if (this.at(ahead, Ordinal, W.First, W.Other)) ahead += 1;
     if (!this.at(ahead, Word, Name) || !namedParts.test(this.image(ahead))) return 0;
     if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St)) return 0;
@@ -98,28 +111,68 @@ export class Runs extends Repeats {
     const start = this.from();
     const part = { left: 0 };
     let extent: Extent = { kind: 'end' };
-    this.ACTION(() => { part.left = this.namedPart(); });
+    this.ACTION(() => {
+      part.left = this.namedPart();
+    });
     const verb = this.CONSUME(Any) as KnitToken;
     this.MANY({
-      GATE: () => (part.left > 1) || /^(back|them|again)$/.test(this.image(1)) || (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) || (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) || (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) || this.at(1, W.Across, W.These, W.More) || (this.at(1, W.St) && this.at(0, W.These)) || false,
-      DEF: () => { this.CONSUME1(Any); this.ACTION(() => { if (part.left > 1) { part.left -= 1; if (this.at(0, CountToken) && extent.kind === 'end') extent = { kind: 'part', name: `needle ${this.image(0)}` }; else if (this.at(0, Word, Name) && extent.kind === 'end' && !/^(n|onto)$/.test(this.image(0))) extent = { kind: 'part', name: `${this.at(-1, Ordinal, W.First, W.Other) ? `${this.image(-1)} ` : ''}${this.image(0)}` }; } if (/^(them|again)$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' }; }); },
+      GATE: () =>
+        part.left > 1 ||
+        /^(back|them|again)$/.test(this.image(1)) ||
+        (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) ||
+        (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) ||
+        (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) ||
+        this.at(1, W.Across, W.These, W.More) ||
+        (this.at(1, W.St) && this.at(0, W.These)) ||
+        false,
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.ACTION(() => {
+          if (part.left > 1) {
+            part.left -= 1;
+            if (this.at(0, CountToken) && extent.kind === 'end') extent = { kind: 'part', name: `needle ${this.image(0)}` };
+            else if (this.at(0, Word, Name) && extent.kind === 'end' && !/^(n|onto)$/.test(this.image(0)))
+              extent = { kind: 'part', name: `${this.at(-1, Ordinal, W.First, W.Other) ? `${this.image(-1)} ` : ''}${this.image(0)}` };
+          }
+          if (/^(them|again)$/.test(this.image(0)) || this.at(0, W.These)) extent = { kind: 'these' };
+        });
+      },
     });
     // "purl back to last 3 sts"
-    this.OPTION({ GATE: () => /^back$/.test(this.image(0)) && this.extentAhead(), DEF: () => { extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } });
+    this.OPTION({
+      GATE: () => /^back$/.test(this.image(0)) && this.extentAhead(),
+      DEF: () => {
+        extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+      },
+    });
     return this.ACTION(() => this.runOf(verb, extent, start));
   });
 
   private runOf(verb: KnitToken, extent: Extent, start: number): Repeat {
     const name = verb.payload?.entry?.name ?? (verb.tokenType === W.Rib ? 'rib' : verb.tokenType === W.Patt ? 'patt' : 'work');
     const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };
-    return { type: 'repeat', form: 'run', verb: name, children: [child], extent, once: [], ending: null, mark: null, markSpan: null, span: this.span(start) };
+    return {
+      type: 'repeat',
+      form: 'run',
+      verb: name,
+      children: [child],
+      extent,
+      once: [],
+      ending: null,
+      mark: null,
+      markSpan: null,
+      span: this.span(start),
+    };
   }
 
   protected aroundAhead(): boolean {
     if (this.everyAhead()) return true;
     if (!this.at(1, Stitch) || this.at(1, PlainStitch)) return false;
     const ahead = this.at(2, Word) && /^(all)$/.test(this.image(2)) ? 3 : 2;
-    return (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken, W.To)) || (this.at(ahead, W.To) && this.at(ahead + 1, W.End) && !this.at(1, PlainStitch));
+    return (
+      (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken, W.To)) ||
+      (this.at(ahead, W.To) && this.at(ahead + 1, W.End) && !this.at(1, PlainStitch))
+    );
   }
 
   /** "inc in every st", "kfb in each st": once in every stitch there is. */
@@ -135,16 +188,50 @@ export class Runs extends Repeats {
     const start = this.from();
     let extent: Extent = { kind: 'end' };
     const state = { every: false };
-    this.ACTION(() => { state.every = this.everyAhead(); });
+    this.ACTION(() => {
+      state.every = this.everyAhead();
+    });
     const token = this.CONSUME(Any) as KnitToken;
     this.OR([
-      { GATE: () => state.every, ALT: () => this.AT_LEAST_ONE({ GATE: () => this.at(1, W.In, W.Into, W.Every, W.Each, W.All, W.St, W.Across, W.Around) && !(this.at(0, W.Across) || (this.at(0, W.St) && !this.at(1, W.Across, W.Around))), DEF: () => this.CONSUME1(Any) }) },
-      { ALT: () => { this.OPTION({ GATE: () => this.at(1, Word) && this.image(1) === 'all', DEF: () => this.CONSUME2(Any) }); extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] }); } },
+      {
+        GATE: () => state.every,
+        ALT: () =>
+          this.AT_LEAST_ONE({
+            GATE: () =>
+              this.at(1, W.In, W.Into, W.Every, W.Each, W.All, W.St, W.Across, W.Around) &&
+              !(this.at(0, W.Across) || (this.at(0, W.St) && !this.at(1, W.Across, W.Around))),
+            DEF: () => this.CONSUME1(Any),
+          }),
+      },
+      {
+        ALT: () => {
+          this.OPTION({ GATE: () => this.at(1, Word) && this.image(1) === 'all', DEF: () => this.CONSUME2(Any) });
+          extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
+        },
+      },
     ]);
     return this.ACTION((): Repeat => {
       const stitch = token.payload?.entry?.name ?? (token.tokenType === W.Inc ? 'kfb' : token.image.toLowerCase());
-      const child: Work = { type: 'work', stitch, n: this.countInside(token), manner: [], span: this.tokenSpan(token), ...(token.payload?.m === undefined ? {} : { m: token.payload.m }) };
-      return { type: 'repeat', form: 'run', verb: stitch, children: [child], extent, once: [], ending: null, mark: null, markSpan: null, span: this.span(start) };
+      const child: Work = {
+        type: 'work',
+        stitch,
+        n: this.countInside(token),
+        manner: [],
+        span: this.tokenSpan(token),
+        ...(token.payload?.m === undefined ? {} : { m: token.payload.m }),
+      };
+      return {
+        type: 'repeat',
+        form: 'run',
+        verb: stitch,
+        children: [child],
+        extent,
+        once: [],
+        ending: null,
+        mark: null,
+        markSpan: null,
+        span: this.span(start),
+      };
     });
   });
 
@@ -185,10 +272,20 @@ export class Runs extends Repeats {
       const words = this.words(state.words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const kind = state.kind ?? this.tieWords(words);
       if (kind === 'mark') return { type: 'work', stitch: 'close yo gap', n: null, manner: [], span: this.span(start) };
-      const count = Number(/\bnext (\d)|\b(\d) (?:live|shawl|body|blanket|main|border|held|next)/.exec(words)?.slice(1).find((digit) => digit !== undefined) ?? (/\b(two)\b/.test(words) ? 2 : 1));
+      const count = Number(
+        /\bnext (\d)|\b(\d) (?:live|shawl|body|blanket|main|border|held|next)/
+          .exec(words)
+          ?.slice(1)
+          .find((digit) => digit !== undefined) ?? (/\b(two)\b/.test(words) ? 2 : 1),
+      );
       return {
-        type: 'work', stitch: token.payload?.entry?.name ?? token.image.toLowerCase(), n: this.countInside(token), manner: [], span: this.span(start),
-        ...(token.payload?.m === undefined ? {} : { m: token.payload.m }), ...(kind === null ? {} : { joins: { of: kind, count } }),
+        type: 'work',
+        stitch: token.payload?.entry?.name ?? token.image.toLowerCase(),
+        n: this.countInside(token),
+        manner: [],
+        span: this.span(start),
+        ...(token.payload?.m === undefined ? {} : { m: token.payload.m }),
+        ...(kind === null ? {} : { joins: { of: kind, count } }),
       };
     });
   });
@@ -198,15 +295,35 @@ export class Runs extends Repeats {
     const word = (this.at(1, W.Join) && /^join$/.test(this.image(1))) || (this.at(1, Word) && /^js$/.test(this.image(1)));
     if (!word) return false;
     // A finger or a flap ends "join" too, and joins itself: no edging casts on or holds in its row.
-    const before = this.text.slice(Math.max(0, this.from() - 160), this.from()).split(/\.\s|\n\s*\n/).at(-1) ?? '';
-    if (/\b(?:co|cast on|holder|waste yarn|rnd|round|finger)\b/i.test(before) || !/^\s*(?:row|r\d|sr|\d+(?:st|nd|rd|th) row|\*|next row|rows)/i.test(before)) return false;
-    const ended = this.separator(2) || (/^[([]$/.test(this.image(2)));
-    return ended && /(?:[kp]\d+|tog|ssk|yo|st|kfb)\s*,\s*$/i.test(this.text.slice(Math.max(0, this.from() - 12), this.from())) && !this.at(2, Comma) || /^js$/.test(this.image(1));
+    const before =
+      this.text
+        .slice(Math.max(0, this.from() - 160), this.from())
+        .split(/\.\s|\n\s*\n/)
+        .at(-1) ?? '';
+    if (
+      /\b(?:co|cast on|holder|waste yarn|rnd|round|finger)\b/i.test(before) ||
+      !/^\s*(?:row|r\d|sr|\d+(?:st|nd|rd|th) row|\*|next row|rows)/i.test(before)
+    )
+      return false;
+    const ended = this.separator(2) || /^[([]$/.test(this.image(2));
+    return (
+      (ended &&
+        /(?:[kp]\d+|tog|ssk|yo|st|kfb)\s*,\s*$/i.test(this.text.slice(Math.max(0, this.from() - 12), this.from())) &&
+        !this.at(2, Comma)) ||
+      /^js$/.test(this.image(1))
+    );
   }
 
   bareJoin = this.RULE('bareJoin', (): Work => {
     const token = this.CONSUME(Any) as KnitToken;
-    return this.ACTION(() => ({ type: 'work', stitch: 'kNtog', n: { type: 'count', values: [2], span: this.tokenSpan(token) }, manner: [], joins: { of: 'live', count: 1 }, span: this.tokenSpan(token) }));
+    return this.ACTION(() => ({
+      type: 'work',
+      stitch: 'kNtog',
+      n: { type: 'count', values: [2], span: this.tokenSpan(token) },
+      manner: [],
+      joins: { of: 'live', count: 1 },
+      span: this.tokenSpan(token),
+    }));
   });
 
   /** "…", "etc.": the list goes on as it began. */
@@ -214,7 +331,27 @@ export class Runs extends Repeats {
     const start = this.from();
     this.CONSUME(Any);
     let until: Goal | null = null;
-    this.OPTION({ GATE: () => this.at(1, W.Until) || (this.at(1, Comma) && this.at(2, W.Until)), DEF: () => { this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) }); this.CONSUME2(Any); const goal = this.SUBRULE(this.goal); this.ACTION(() => { until = goal; }); } });
-    return this.ACTION(() => ({ type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until, ending: null, stated: [], span: this.span(start) }));
+    this.OPTION({
+      GATE: () => this.at(1, W.Until) || (this.at(1, Comma) && this.at(2, W.Until)),
+      DEF: () => {
+        this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME1(Any) });
+        this.CONSUME2(Any);
+        const goal = this.SUBRULE(this.goal);
+        this.ACTION(() => {
+          until = goal;
+        });
+      },
+    });
+    return this.ACTION(() => ({
+      type: 'andSoOn',
+      step: null,
+      sense: null,
+      schedule: [],
+      times: null,
+      until,
+      ending: null,
+      stated: [],
+      span: this.span(start),
+    }));
   });
 }

@@ -3,7 +3,25 @@
  *
  *     Sizes M and L only: · 3rd and 4th sizes only: · For size XS only, · All sizes: · Larger sizes only · SIZE M ONLY
  */
-import { Colon, Comma, Count as CountToken, Dash, endOf, FullStop, isA, type KnitToken, Open, Close, Ordinal, PlainStitch, Stitch, W, Word, Slash, Name } from '../tokens.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  FullStop,
+  isA,
+  type KnitToken,
+  Name,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Slash,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Span } from '../tree.ts';
 
 export interface SizeBlockMatch {
@@ -16,7 +34,13 @@ export interface SizeBlockMatch {
 }
 
 /** Reads a size label at the head of `tokens[from, to)`, or null. */
-export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: number, names: readonly string[], base: number): SizeBlockMatch | null {
+export function sizeBlockAt(
+  tokens: readonly KnitToken[],
+  from: number,
+  to: number,
+  names: readonly string[],
+  base: number,
+): SizeBlockMatch | null {
   let sizeWord = -1;
   let end = -1;
   for (let at = from; at < Math.min(to, from + 24); at += 1) {
@@ -26,12 +50,56 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
       end = at;
       break;
     }
-    if (isA(token, PlainStitch, Stitch, W.Work, W.CastOn, W.BindOff, W.Dec, W.Inc, W.Row, W.Round, W.Rep) && !(token?.image.length === 1 || names.some((name) => name.toLowerCase() === token?.image.toLowerCase()))) {
+    if (
+      isA(token, PlainStitch, Stitch, W.Work, W.CastOn, W.BindOff, W.Dec, W.Inc, W.Row, W.Round, W.Rep) &&
+      !(token?.image.length === 1 || names.some((name) => name.toLowerCase() === token?.image.toLowerCase()))
+    ) {
       if (sizeWord < 0) return null;
       end = isA(tokens[at - 1], Comma, W.Only) ? at - 1 : -1;
       break;
     }
-    if (!isA(token, W.Size, W.For, W.All, W.Only, W.Other, W.And, W.Rem, W.First, W.Last, CountToken, Ordinal, Comma, Dash, Word, W.To, Open, Close, W.These, W.Next, W.St, Slash, Name, W.Not, PlainStitch, Stitch, W.Marker, W.Inch, W.Cm, W.Plus, W.In, W.On, W.Each, W.Every, W.More, W.Times, W.InAll)) return null;
+    if (
+      !isA(
+        token,
+        W.Size,
+        W.For,
+        W.All,
+        W.Only,
+        W.Other,
+        W.And,
+        W.Rem,
+        W.First,
+        W.Last,
+        CountToken,
+        Ordinal,
+        Comma,
+        Dash,
+        Word,
+        W.To,
+        Open,
+        Close,
+        W.These,
+        W.Next,
+        W.St,
+        Slash,
+        Name,
+        W.Not,
+        PlainStitch,
+        Stitch,
+        W.Marker,
+        W.Inch,
+        W.Cm,
+        W.Plus,
+        W.In,
+        W.On,
+        W.Each,
+        W.Every,
+        W.More,
+        W.Times,
+        W.InAll,
+      )
+    )
+      return null;
   }
   // "M and L only:" names sizes with no size word
   if (sizeWord < 0 && onlyNames(tokens, from, end, names)) sizeWord = from;
@@ -48,7 +116,9 @@ export function sizeBlockAt(tokens: readonly KnitToken[], from: number, to: numb
   const but = words.findIndex((token) => /^(except|but)$/i.test(token.image));
   if (but >= 0) {
     const left = namedSizes(words.slice(but + 1), names);
-    return left.length === 0 ? null : { sizes: names.map((_, index) => index).filter((index) => !left.includes(index)), rest: false, span, next };
+    return left.length === 0
+      ? null
+      : { sizes: names.map((_, index) => index).filter((index) => !left.includes(index)), rest: false, span, next };
   }
   if (all) return { sizes: null, rest: false, span, next };
   const sizes = namedSizes(words, names);
@@ -63,7 +133,11 @@ function onlyNames(tokens: readonly KnitToken[], from: number, end: number, name
   const only = words.findIndex((token) => isA(token, W.Only));
   if (only < 1 || only !== words.length - 1) return false;
   const lower = names.map((name) => name.toLowerCase());
-  return words.slice(0, only).every((token) => isA(token, W.And, Comma, W.For) || lower.includes(token.image.toLowerCase()) || /^[a-z\d]+-[a-z\d]+$/i.test(token.image));
+  return words
+    .slice(0, only)
+    .every(
+      (token) => isA(token, W.And, Comma, W.For) || lower.includes(token.image.toLowerCase()) || /^[a-z\d]+-[a-z\d]+$/i.test(token.image),
+    );
 }
 
 function namedSizes(words: readonly KnitToken[], names: readonly string[]): number[] {
@@ -91,19 +165,28 @@ function namedSizes(words: readonly KnitToken[], names: readonly string[]): numb
       return;
     }
     let index = -1;
-    if (isA(token, Ordinal) && list) for (const value of list) { index = (value ?? 0) - 1; if (range) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each); add(index); }
+    if (isA(token, Ordinal) && list)
+      for (const value of list) {
+        index = (value ?? 0) - 1;
+        if (range) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each);
+        add(index);
+      }
     else if (isA(token, W.First)) add(0);
     else if (isA(token, W.Last) && !/previous/.test(text)) add(names.length - 1);
     else if (list && isA(token, CountToken)) {
       // "– (2, 3, –)" names the sizes that are not dashes; "3, 4" names sizes called 3 and 4, or counted so.
-      if (list.length === names.length && list.length > 1) list.forEach((value: number | null, size: number) => { if (value !== null) add(size); });
-      else for (const value of list) {
-        index = lower.indexOf(String(value));
-        if (index < 0) index = lower.findIndex((name) => name.startsWith(`${value} `) || name === `${value} years`);
-        if (index < 0 && lower.every((name) => !/^\d+$/.test(name))) index = (value ?? 0) - 1;
-        if (range && index >= 0 && found.size > 0) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each);
-        add(index);
-      }
+      if (list.length === names.length && list.length > 1)
+        list.forEach((value: number | null, size: number) => {
+          if (value !== null) add(size);
+        });
+      else
+        for (const value of list) {
+          index = lower.indexOf(String(value));
+          if (index < 0) index = lower.findIndex((name) => name.startsWith(`${value} `) || name === `${value} years`);
+          if (index < 0 && lower.every((name) => !/^\d+$/.test(name))) index = (value ?? 0) - 1;
+          if (range && index >= 0 && found.size > 0) for (let each = Math.max(...found) + 1; each < index; each += 1) add(each);
+          add(index);
+        }
     } else {
       // "XS-M" in one word
       const ends = text.split('-').map((part) => lower.indexOf(part));

@@ -3,7 +3,21 @@
  *
  *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
  */
-import { Ordinal, SlipStitch, Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Close,
+  Comma,
+  Count as CountToken,
+  type KnitToken,
+  Open,
+  Ordinal,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, Marker, Turn } from '../tree.ts';
 import { Extents } from './extents.ts';
 
@@ -20,7 +34,37 @@ const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
 export class Turns extends Extents {
   /** Words that describe and do not instruct follow: "for left front", "of the flap". */
   protected describes(ahead: number): boolean {
-    return this.at(ahead, Word, W.Each, W.Rs, W.Ws, W.Other, W.First, W.Same, W.Centre, W.Needle, W.Yarn, W.Holder, W.Patt, W.Row, W.Round, W.Last, W.Next, W.Edge, W.Beg, W.End, W.Every, W.Marker, W.Bor, W.Gap, W.CastOn, W.BindOff, W.Rem, W.These, W.All);
+    return this.at(
+      ahead,
+      Word,
+      W.Each,
+      W.Rs,
+      W.Ws,
+      W.Other,
+      W.First,
+      W.Same,
+      W.Centre,
+      W.Needle,
+      W.Yarn,
+      W.Holder,
+      W.Patt,
+      W.Row,
+      W.Round,
+      W.Last,
+      W.Next,
+      W.Edge,
+      W.Beg,
+      W.End,
+      W.Every,
+      W.Marker,
+      W.Bor,
+      W.Gap,
+      W.CastOn,
+      W.BindOff,
+      W.Rem,
+      W.These,
+      W.All,
+    );
   }
 
   /** "for left front", "along the side of the flap", "of the round": up to the next separator or step. */
@@ -28,7 +72,11 @@ export class Turns extends Extents {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => (this.describes(1) || this.at(1, W.Of, W.In, W.On, W.At, W.To, W.And, W.For, W.From, W.With, W.Double, W.St, W.Work)) && !(this.at(1, W.And) && !this.describes(2)) && !(this.at(1, W.And) && this.at(2, Word) && /^(turn|slip|place|join)/.test(this.image(2))) && !(this.at(1, W.Work) && this.at(2, CountToken, W.Each, W.Across)),
+      GATE: () =>
+        (this.describes(1) || this.at(1, W.Of, W.In, W.On, W.At, W.To, W.And, W.For, W.From, W.With, W.Double, W.St, W.Work)) &&
+        !(this.at(1, W.And) && !this.describes(2)) &&
+        !(this.at(1, W.And) && this.at(2, Word) && /^(turn|slip|place|join)/.test(this.image(2))) &&
+        !(this.at(1, W.Work) && this.at(2, CountToken, W.Each, W.Across)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(() => this.words(start, this.LA(0).startOffset + this.LA(0).image.length));
@@ -44,19 +92,29 @@ export class Turns extends Extents {
     if (this.at(1, W.Wrapped)) return this.image(1) === 'wrap' && (this.at(2, W.Next) || this.at(2, W.St));
     if (this.at(1, W.Not)) return this.at(2, W.Turn);
     // "leave rem sts on a holder" with no turn before it is a holder's phrase.
-    if (this.at(1, W.Leaving)) return ((this.at(2, W.Rem) && this.at(3, CountToken, W.St)) || (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)))) && !this.within(2, 10, W.Holder);
+    if (this.at(1, W.Leaving))
+      return (
+        ((this.at(2, W.Rem) && this.at(3, CountToken, W.St)) ||
+          (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)))) &&
+        !this.within(2, 10, W.Holder)
+      );
     return false;
   }
 
   /** "k into st below next st, place on LH needle, turn": tokens to the turn; 0 when this is told otherwise. */
   private twinTold(): number {
-    const below = /^[kp]1?b/.test(this.payload(1)?.entry?.name ?? '') || /below/.test(this.image(1)) || (this.at(1, PlainStitch) && this.payload(1)?.values === undefined && /^[^,;]*below/.test(`${this.image(2)} ${this.image(3)} ${this.image(4)} ${this.image(5)}`));
+    const below =
+      /^[kp]1?b/.test(this.payload(1)?.entry?.name ?? '') ||
+      /below/.test(this.image(1)) ||
+      (this.at(1, PlainStitch) &&
+        this.payload(1)?.values === undefined &&
+        /^[^,;]*below/.test(`${this.image(2)} ${this.image(3)} ${this.image(4)} ${this.image(5)}`));
     if (!this.at(1, Stitch) || !below) return 0;
     let place = false;
     for (let ahead = 2; ahead < 24; ahead += 1) {
       if (this.at(ahead, W.Place, W.Return)) place = true;
       if (this.at(ahead, W.Turn)) return place ? ahead : 0;
-      if (Number.isNaN(this.LA(ahead).startOffset) || this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined) return 0;
+      if (Number.isNaN(this.LA(ahead).startOffset) || (this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined)) return 0;
     }
     return 0;
   }
@@ -66,46 +124,192 @@ export class Turns extends Extents {
     let method: Turn['method'] = 'plain';
     let not = false;
     let rotated = false;
-    const state: { leaving: KnitToken | null; rem: boolean; holds: string | null; first: boolean } = { leaving: null, rem: false, holds: null, first: true };
+    const state: { leaving: KnitToken | null; rem: boolean; holds: string | null; first: boolean } = {
+      leaving: null,
+      rem: false,
+      holds: null,
+      first: true,
+    };
     this.OR([
-      { GATE: () => this.at(1, W.WrapTurn), ALT: () => { this.CONSUME(Any); this.ACTION(() => { method = 'wrap'; }); } },
-      { GATE: () => this.at(1, W.Twin), ALT: () => { this.CONSUME1(Any); this.ACTION(() => { method = 'twin'; }); this.OPTION({ GATE: () => this.at(1, W.In, Comma), DEF: () => this.MANY({ GATE: () => this.at(1, W.In, W.Next, W.St, Comma) && !(this.at(1, Comma) && !this.at(2, W.Turn)), DEF: () => this.CONSUME2(Any) }) }); this.OPTION1({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME3(Any) }); } },
-      { GATE: () => this.at(1, W.Wrapped), ALT: () => { this.AT_LEAST_ONE({ GATE: () => this.at(1, W.Wrapped, W.Next, W.St, Comma, W.And) && !this.at(1, W.Turn), DEF: () => this.CONSUME4(Any) }); this.OPTION2({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME5(Any) }); this.ACTION(() => { method = 'wrap'; }); } },
-      { GATE: () => this.at(1, W.Not), ALT: () => { this.CONSUME6(Any); this.CONSUME7(Any); this.ACTION(() => { not = true; }); this.OPTION3({ GATE: () => this.at(1, W.After) , DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }) }); } },
-      { GATE: () => this.at(1, W.Turn), ALT: () => { this.CONSUME9(Any); } },
-      { GATE: () => this.twinTold() > 0, ALT: () => { this.MANY6({ GATE: () => !this.at(1, W.Turn), DEF: () => this.CONSUME(Any) }); this.CONSUME(W.Turn); this.ACTION(() => { method = 'twin'; }); } },
-      { GATE: () => this.at(1, Word) && /^rotat/.test(this.image(1)), ALT: () => { this.AT_LEAST_ONE1({ GATE: () => !this.at(1, Comma, Semicolon, W.And, Close) && this.image(1) !== '.' && !Number.isNaN(this.LA(1).startOffset), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { rotated = true; }); } },
-      { GATE: () => this.at(1, Word) && /^j/.test(this.image(1)), ALT: () => { this.CONSUME(Word); this.ACTION(() => { method = 'pin'; }); } },
-      { ALT: () => { const left = this.SUBRULE1(this.leavingClause); this.ACTION(() => Object.assign(state, left, { first: false })); } },
+      {
+        GATE: () => this.at(1, W.WrapTurn),
+        ALT: () => {
+          this.CONSUME(Any);
+          this.ACTION(() => {
+            method = 'wrap';
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Twin),
+        ALT: () => {
+          this.CONSUME1(Any);
+          this.ACTION(() => {
+            method = 'twin';
+          });
+          this.OPTION({
+            GATE: () => this.at(1, W.In, Comma),
+            DEF: () =>
+              this.MANY({
+                GATE: () => this.at(1, W.In, W.Next, W.St, Comma) && !(this.at(1, Comma) && !this.at(2, W.Turn)),
+                DEF: () => this.CONSUME2(Any),
+              }),
+          });
+          this.OPTION1({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME3(Any) });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Wrapped),
+        ALT: () => {
+          this.AT_LEAST_ONE({
+            GATE: () => this.at(1, W.Wrapped, W.Next, W.St, Comma, W.And) && !this.at(1, W.Turn),
+            DEF: () => this.CONSUME4(Any),
+          });
+          this.OPTION2({ GATE: () => this.at(1, W.Turn), DEF: () => this.CONSUME5(Any) });
+          this.ACTION(() => {
+            method = 'wrap';
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Not),
+        ALT: () => {
+          this.CONSUME6(Any);
+          this.CONSUME7(Any);
+          this.ACTION(() => {
+            not = true;
+          });
+          this.OPTION3({
+            GATE: () => this.at(1, W.After),
+            DEF: () => this.MANY2({ GATE: () => this.at(1, W.After, W.Last, W.Row, W.Round, W.On), DEF: () => this.CONSUME8(Any) }),
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, W.Turn),
+        ALT: () => {
+          this.CONSUME9(Any);
+        },
+      },
+      {
+        GATE: () => this.twinTold() > 0,
+        ALT: () => {
+          this.MANY6({ GATE: () => !this.at(1, W.Turn), DEF: () => this.CONSUME(Any) });
+          this.CONSUME(W.Turn);
+          this.ACTION(() => {
+            method = 'twin';
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, Word) && /^rotat/.test(this.image(1)),
+        ALT: () => {
+          this.AT_LEAST_ONE1({
+            GATE: () => !this.at(1, Comma, Semicolon, W.And, Close) && this.image(1) !== '.' && !Number.isNaN(this.LA(1).startOffset),
+            DEF: () => this.CONSUME(Any),
+          });
+          this.ACTION(() => {
+            rotated = true;
+          });
+        },
+      },
+      {
+        GATE: () => this.at(1, Word) && /^j/.test(this.image(1)),
+        ALT: () => {
+          this.CONSUME(Word);
+          this.ACTION(() => {
+            method = 'pin';
+          });
+        },
+      },
+      {
+        ALT: () => {
+          const left = this.SUBRULE1(this.leavingClause);
+          this.ACTION(() => Object.assign(state, left, { first: false }));
+        },
+      },
     ]);
     // "Turn the strip a quarter turn", "turn 90°": the piece is turned on the table, not over.
     let quarter = this.ACTION(() => rotated) === true;
-    this.OPTION4({ GATE: () => this.at(0, W.Turn) && !not && this.quarterAhead(), DEF: () => { this.MANY3({ GATE: () => !this.at(1, Comma), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { quarter = true; }); } });
+    this.OPTION4({
+      GATE: () => this.at(0, W.Turn) && !not && this.quarterAhead(),
+      DEF: () => {
+        this.MANY3({ GATE: () => !this.at(1, Comma), DEF: () => this.CONSUME(Any) });
+        this.ACTION(() => {
+          quarter = true;
+        });
+      },
+    });
     // ", pin yarn" or ", make DS" belong to the method.
-    this.OPTION5({ GATE: () => this.at(1, Comma, Semicolon, W.And) && this.at(2, W.Pin), DEF: () => { this.CONSUME1(Any); this.CONSUME2(Any); this.ACTION(() => { method = 'pin'; }); } });
+    this.OPTION5({
+      GATE: () => this.at(1, Comma, Semicolon, W.And) && this.at(2, W.Pin),
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          method = 'pin';
+        });
+      },
+    });
     this.OPTION6({
       GATE: () => state.first && this.leavingAhead(),
-      DEF: () => { const left = this.SUBRULE(this.leavingClause); this.ACTION(() => Object.assign(state, left)); },
+      DEF: () => {
+        const left = this.SUBRULE(this.leavingClause);
+        this.ACTION(() => Object.assign(state, left));
+      },
     });
     // "turn work inside out"
     let insideOut = false;
-    this.OPTION8({ GATE: () => this.at(0, W.Turn) && /^inside$/.test(this.image(1)), DEF: () => { this.MANY5({ GATE: () => /^(inside|out)$/.test(this.image(1)), DEF: () => this.CONSUME(Any) }); this.ACTION(() => { insideOut = true; }); } });
+    this.OPTION8({
+      GATE: () => this.at(0, W.Turn) && /^inside$/.test(this.image(1)),
+      DEF: () => {
+        this.MANY5({ GATE: () => /^(inside|out)$/.test(this.image(1)), DEF: () => this.CONSUME(Any) });
+        this.ACTION(() => {
+          insideOut = true;
+        });
+      },
+    });
     // "turn using German short rows", "turn using your favourite method"
     this.OPTION7({
-      GATE: () => this.at(0, W.Turn) && this.at(1, W.With, W.By, Word) && (this.at(1, W.With) || /^(by|in)$/.test(this.image(1))) && this.methodAhead(),
-      DEF: () => { this.MANY4({ GATE: () => !this.at(1, Comma, Close) && !/^[.;]$/.test(this.image(1)) && !Number.isNaN(this.LA(1).startOffset), DEF: () => { this.CONSUME(Any); this.ACTION(() => { method = methodNamed(this.image(0)) ?? method; }); } }); },
+      GATE: () =>
+        this.at(0, W.Turn) &&
+        this.at(1, W.With, W.By, Word) &&
+        (this.at(1, W.With) || /^(by|in)$/.test(this.image(1))) &&
+        this.methodAhead(),
+      DEF: () => {
+        this.MANY4({
+          GATE: () => !this.at(1, Comma, Close) && !/^[.;]$/.test(this.image(1)) && !Number.isNaN(this.LA(1).startOffset),
+          DEF: () => {
+            this.CONSUME(Any);
+            this.ACTION(() => {
+              method = methodNamed(this.image(0)) ?? method;
+            });
+          },
+        });
+      },
     });
     // "turn and work on these 32 sts only": the rest is put aside.
     this.OPTION9({
-      GATE: () => (this.at(1, W.And, Comma) && this.at(2, W.Work, W.Cont) && this.workOnAhead(2)),
+      GATE: () => this.at(1, W.And, Comma) && this.at(2, W.Work, W.Cont) && this.workOnAhead(2),
       DEF: () => {
-        this.MANY7({ GATE: () => this.at(1, W.And, Comma, W.Work, W.Cont, W.On, W.These, CountToken, W.St, W.Only, W.For, W.First, W.Rs, Word, W.Last), DEF: () => this.CONSUME8(Any) });
-        this.ACTION(() => { state.holds = 'other needle'; });
+        this.MANY7({
+          GATE: () => this.at(1, W.And, Comma, W.Work, W.Cont, W.On, W.These, CountToken, W.St, W.Only, W.For, W.First, W.Rs, Word, W.Last),
+          DEF: () => this.CONSUME8(Any),
+        });
+        this.ACTION(() => {
+          state.holds = 'other needle';
+        });
       },
     });
     return this.ACTION(() => ({
-      type: 'turn', method: not || quarter ? 'plain' : method, leaving: state.leaving === null ? null : this.countOf(state.leaving), holds: state.holds, span: this.span(start),
-      ...(not ? { not: true } : {}), ...(quarter ? { quarter: true } : {}), ...(insideOut ? { insideOut: true } : {}),
+      type: 'turn',
+      method: not || quarter ? 'plain' : method,
+      leaving: state.leaving === null ? null : this.countOf(state.leaving),
+      holds: state.holds,
+      span: this.span(start),
+      ...(not ? { not: true } : {}),
+      ...(quarter ? { quarter: true } : {}),
+      ...(insideOut ? { insideOut: true } : {}),
     }));
   });
 
@@ -120,9 +324,40 @@ export class Turns extends Extents {
   /** "leaving rem 8 sts unworked", "and leave rem sts on a spare needle", "and work on these sts only". */
   private leavingClause = this.RULE('leavingClause', (): { leaving: KnitToken | null; rem: boolean; holds: string | null } => {
     const state: { leaving: KnitToken | null; rem: boolean; holds: string | null } = { leaving: null, rem: false, holds: null };
-    this.AT_LEAST_ONE({ GATE: () => this.at(1, Comma, W.And, Open, Semicolon, W.Leaving, W.Place) && !this.at(0, W.Leaving), DEF: () => this.CONSUME(Any) });
+    this.AT_LEAST_ONE({
+      GATE: () => this.at(1, Comma, W.And, Open, Semicolon, W.Leaving, W.Place) && !this.at(0, W.Leaving),
+      DEF: () => this.CONSUME(Any),
+    });
     this.MANY({
-      GATE: () => this.at(1, W.Rem, W.St, W.Unworked, CountToken, W.On, W.Holder, W.Needle, W.For, W.Other, W.First, Word, W.These, W.Only, W.Last, W.Each, W.In, W.All, W.At, W.Rs, W.Ws, W.Next, Close) && !(this.at(1, Word) && this.at(0, W.Holder)) && !(this.at(0, W.Holder) && !this.at(1, W.For, Close)) && !this.at(0, Close),
+      GATE: () =>
+        this.at(
+          1,
+          W.Rem,
+          W.St,
+          W.Unworked,
+          CountToken,
+          W.On,
+          W.Holder,
+          W.Needle,
+          W.For,
+          W.Other,
+          W.First,
+          Word,
+          W.These,
+          W.Only,
+          W.Last,
+          W.Each,
+          W.In,
+          W.All,
+          W.At,
+          W.Rs,
+          W.Ws,
+          W.Next,
+          Close,
+        ) &&
+        !(this.at(1, Word) && this.at(0, W.Holder)) &&
+        !(this.at(0, W.Holder) && !this.at(1, W.For, Close)) &&
+        !this.at(0, Close),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -159,11 +394,13 @@ export class Turns extends Extents {
     // "sl marker", and "slip it" behind "k to marker"
     if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && (this.at(2, W.Marker, W.Bor) || /^it$/.test(this.image(2)));
     if (this.at(1, Stitch)) return false;
-    if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`)) return this.at(3, W.At) || this.at(4, W.At);
+    if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`))
+      return this.at(3, W.At) || this.at(4, W.At);
     if (this.at(1, Word)) {
       if (markerWords.test(this.image(1))) return true;
       if (/^(slip|remove)$/.test(this.image(1)) && /^it$/.test(this.image(2))) return true;
-      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove|insert)$/.test(this.image(1))) return this.markerWithin(2, 4) || this.image(1) === 'mark';
+      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove|insert)$/.test(this.image(1)))
+        return this.markerWithin(2, 4) || this.image(1) === 'mark';
     }
     if (this.at(1, Stitch, W.Return, W.Place)) return this.markerWithin(2, 4) && !this.at(2, CountToken);
     if (this.at(1, W.Place)) return this.markerWithin(2, 5);
@@ -191,20 +428,90 @@ export class Turns extends Extents {
     this.ACTION(() => {
       const image = token.image.toLowerCase();
       const name = token.payload?.entry?.name ?? image;
-      op = /^(sm|slip|slm|slipping|sl)/.test(name) ? 'slip' : /^r(m|emov)/.test(name) ? 'remove' : /^(replace|return)/.test(name) ? 'replace' : /^(mark|hang)$/.test(name) ? 'hang' : 'place';
+      op = /^(sm|slip|slm|slipping|sl)/.test(name)
+        ? 'slip'
+        : /^r(m|emov)/.test(name)
+          ? 'remove'
+          : /^(replace|return)/.test(name)
+            ? 'replace'
+            : /^(mark|hang)$/.test(name)
+              ? 'hang'
+              : 'place';
     });
     let atRow = false;
     const state: { in: Count | null } = { in: null };
     let words = start;
-    this.ACTION(() => { words = this.LA(0).startOffset + this.LA(0).image.length; });
+    this.ACTION(() => {
+      words = this.LA(0).startOffset + this.LA(0).image.length;
+    });
     this.MANY({
-      GATE: () => !this.at(1, Comma) && (this.at(1, W.Marker, W.Bor, W.For, W.At, W.Each, W.End, W.Of, W.Last, W.Row, W.Round, W.Beg, W.On, W.Edge, W.In, W.Next, W.St, W.Centre, W.These, W.As, W.To, W.After, W.Before, W.Past, W.Other, W.First) || (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) || (this.at(1, W.And) && this.at(2, W.End, W.Other)) || (this.at(1, W.And) && this.at(2, CountToken) && this.at(3, W.Marker)) || (this.at(0, W.And) && this.at(1, CountToken)) || (this.at(1, CountToken) && (this.at(0, W.Place) || /^insert$/.test(this.image(0)) || this.markerCountAhead())) || (this.at(1, Ordinal) && this.at(2, W.St)) || (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) || (this.at(1, W.Holder) && this.at(0, W.Place, Word))) && !(this.at(1, W.As) && this.at(2, Word) && false) && !(this.at(1, W.On) && this.at(2, CountToken)),
-      DEF: () => { const word = this.CONSUME1(Any) as KnitToken; this.ACTION(() => { if (this.at(0, CountToken, Ordinal) && this.at(1, W.St)) state.in = this.countOf(word); if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true; if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true; }); },
+      GATE: () =>
+        !this.at(1, Comma) &&
+        (this.at(
+          1,
+          W.Marker,
+          W.Bor,
+          W.For,
+          W.At,
+          W.Each,
+          W.End,
+          W.Of,
+          W.Last,
+          W.Row,
+          W.Round,
+          W.Beg,
+          W.On,
+          W.Edge,
+          W.In,
+          W.Next,
+          W.St,
+          W.Centre,
+          W.These,
+          W.As,
+          W.To,
+          W.After,
+          W.Before,
+          W.Past,
+          W.Other,
+          W.First,
+        ) ||
+          (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) ||
+          (this.at(1, W.And) && this.at(2, W.End, W.Other)) ||
+          (this.at(1, W.And) && this.at(2, CountToken) && this.at(3, W.Marker)) ||
+          (this.at(0, W.And) && this.at(1, CountToken)) ||
+          (this.at(1, CountToken) && (this.at(0, W.Place) || /^insert$/.test(this.image(0)) || this.markerCountAhead())) ||
+          (this.at(1, Ordinal) && this.at(2, W.St)) ||
+          (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) ||
+          (this.at(1, W.Holder) && this.at(0, W.Place, Word))) &&
+        !(this.at(1, W.As) && this.at(2, Word) && false) &&
+        !(this.at(1, W.On) && this.at(2, CountToken)),
+      DEF: () => {
+        const word = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken, Ordinal) && this.at(1, W.St)) state.in = this.countOf(word);
+          if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true;
+          if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true;
+        });
+      },
     });
     return this.ACTION(() => {
       const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described) ? 'BOR' : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ?? /\bfor ([a-z ]+)$/.exec(described)?.[1] ?? /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ?? null);
-      return { type: 'marker', op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op, name, atRow: atRow && state.in === null, ...(state.in === null ? {} : { at: { count: state.in, from: /each|both/.test(described) ? 'eachEnd' as const : 'beginning' as const } }), span: this.span(start) };
+      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described)
+        ? 'BOR'
+        : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ??
+          /\bfor ([a-z ]+)$/.exec(described)?.[1] ??
+          /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ??
+          null);
+      return {
+        type: 'marker',
+        op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op,
+        name,
+        atRow: atRow && state.in === null,
+        ...(state.in === null
+          ? {}
+          : { at: { count: state.in, from: /each|both/.test(described) ? ('eachEnd' as const) : ('beginning' as const) } }),
+        span: this.span(start),
+      };
     });
   });
 }

@@ -99,7 +99,13 @@ export function countForms(context: Context): readonly Seen[] {
     // "– (–, 108, 116) sts": the dash stands for a size that has no number
     const skipped = /^[—–-]\s?[([/,]/.test(source.slice(node.span.start, node.span.start + 3));
     const form =
-      /[—–-]/.test(before) || (/[—–]/.test(first) && !skipped) ? 'dash' : opens ? 'bracket' : before === '.' || before === ':' ? 'sentence' : null;
+      /[—–-]/.test(before) || (/[—–]/.test(first) && !skipped)
+        ? 'dash'
+        : opens
+          ? 'bracket'
+          : before === '.' || before === ':'
+            ? 'sentence'
+            : null;
     if (form !== null) found.push({ form, words: source.slice(node.span.start, node.span.end), span: node.span });
   });
   return found;

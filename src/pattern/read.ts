@@ -1,7 +1,7 @@
 /** From a manuscript to the pattern: sizes, vocabulary, and sections with their statements in the order of the draft. */
 import { readDefinition } from '../../grammar/definition.ts';
-import { lexicon } from '../../grammar/lexicon/index.ts';
 import type { Entry } from '../../grammar/lexicon/entry.ts';
+import { lexicon } from '../../grammar/lexicon/index.ts';
 import { countSteps, multipleIn, readLabel, readPassage } from '../../grammar/read.ts';
 import type { Label, Row, SizeBlock, Span, Statement } from '../../grammar/tree.ts';
 import { type OwnWord, type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
@@ -41,7 +41,16 @@ function ownWords(front: FrontMatter, manuscript: Manuscript): { own: OwnWord[];
     const makes = Number(block.attributes['makes'] ?? '1');
     if (!Number.isInteger(takes) || !Number.isInteger(makes)) continue;
     const name = block.label.text.trim();
-    const entry: Entry = { name, spellings: [name], takes, makes, kind: 'other', moves: '', words: `as the draft says: takes ${takes}, makes ${makes}`, source: 'the draft' };
+    const entry: Entry = {
+      name,
+      spellings: [name],
+      takes,
+      makes,
+      kind: 'other',
+      moves: '',
+      words: `as the draft says: takes ${takes}, makes ${makes}`,
+      source: 'the draft',
+    };
     own.push({ spelling: name, meaning: { is: 'stitch', entry, spelling: name } });
     defined.set(name.toLowerCase(), entry.words);
   }
@@ -67,7 +76,13 @@ interface Draft {
 }
 
 function hasCastOn(statements: readonly Statement[]): boolean {
-  return statements.some((statement) => statement.type === 'castOn' || (statement.type === 'row' && statement.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp')) || (statement.type === 'sizeBlock' && hasCastOn(statement.children)));
+  return statements.some(
+    (statement) =>
+      statement.type === 'castOn' ||
+      (statement.type === 'row' &&
+        statement.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp')) ||
+      (statement.type === 'sizeBlock' && hasCastOn(statement.children)),
+  );
 }
 
 const isAllCapitals = (text: string): boolean => text === text.toUpperCase() && /[A-Z]{3}/.test(text);
@@ -99,8 +114,11 @@ const within = (block: Span, spans: readonly Span[]): boolean => spans.some((spa
 function tellsRows(title: string, rest: readonly Block[]): boolean {
   if (!/\bcharts?\b/i.test(title)) return false;
   const next = rest.findIndex((block) => block.kind === 'heading');
-  const told = (text: string): boolean => /^\s*(?:\*{0,2}\s*)?(?:(?:rows?|rnds?|rounds?)\s\d|\d{1,3}(?:st|nd|rd|th)\s(?:and\s\S+\s)?(?:row|rnd|round))/i.test(text);
-  return rest.slice(0, next < 0 ? rest.length : next).some((block) => (block.kind === 'paragraph' || block.kind === 'item') && told(block.text));
+  const told = (text: string): boolean =>
+    /^\s*(?:\*{0,2}\s*)?(?:(?:rows?|rnds?|rounds?)\s\d|\d{1,3}(?:st|nd|rd|th)\s(?:and\s\S+\s)?(?:row|rnd|round))/i.test(text);
+  return rest
+    .slice(0, next < 0 ? rest.length : next)
+    .some((block) => (block.kind === 'paragraph' || block.kind === 'item') && told(block.text));
 }
 
 /** A round told needle by needle, each on a line of its own: the lines are one round. */
@@ -113,7 +131,12 @@ function roundGoesOn(last: Statement | undefined, next: Statement): Row | null {
   const first = part.numbers[0];
   const reached = before?.type === 'needlePart' ? before.numbers?.at(-1) : 0;
   if (first === undefined || reached === undefined || first <= reached) return null;
-  return { ...last, children: [...last.children, ...next.children], stated: [...last.stated, ...next.stated], span: { start: last.span.start, end: next.span.end } };
+  return {
+    ...last,
+    children: [...last.children, ...next.children],
+    stated: [...last.stated, ...next.stated],
+    span: { start: last.span.start, end: next.span.end },
+  };
 }
 
 /** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
@@ -126,7 +149,16 @@ export function readPattern(manuscript: Manuscript): Pattern {
   const open = (title: string, span: Span, depth: number, kind: Section['kind']): Draft => {
     // "Lace (multiple of 8 + 1)": the heading itself gives the multiple.
     const given = kind === 'front' ? null : multipleIn(title);
-    const section: Draft = { title, span, depth, kind, piece: null, statements: [], multiple: given === null ? null : { ...given, span }, times: titleTimes(title) };
+    const section: Draft = {
+      title,
+      span,
+      depth,
+      kind,
+      piece: null,
+      statements: [],
+      multiple: given === null ? null : { ...given, span },
+      times: titleTimes(title),
+    };
     sections.push(section);
     return section;
   };
@@ -136,7 +168,12 @@ export function readPattern(manuscript: Manuscript): Pattern {
 
   const read = (passage: Passage, options: { itemNumber?: number | null; label?: Label } = {}): Statement[] =>
     readPassage(passage.text, passage.start, {
-      vocabulary, sizes: names, emphasis: passage.emphasis, itemNumber: options.itemNumber ?? null, itemUnit: roundList ? 'round' : 'row', label: options.label ?? null,
+      vocabulary,
+      sizes: names,
+      emphasis: passage.emphasis,
+      itemNumber: options.itemNumber ?? null,
+      itemUnit: roundList ? 'round' : 'row',
+      label: options.label ?? null,
     });
 
   const addAll = (statements: readonly Statement[]): void => {
@@ -147,7 +184,8 @@ export function readPattern(manuscript: Manuscript): Pattern {
         current = open(statement.name.trim(), statement.span, Math.max(headingDepth, 1) + 2, kind === 'piece' ? 'stage' : kind);
         continue;
       }
-      if (statement.type === 'declare' && statement.what === 'multiple' && statement.multiple !== null) current.multiple = { ...statement.multiple, span: statement.span };
+      if (statement.type === 'declare' && statement.what === 'multiple' && statement.multiple !== null)
+        current.multiple = { ...statement.multiple, span: statement.span };
       const whole = roundGoesOn(current.statements.at(-1), statement);
       if (whole !== null) current.statements[current.statements.length - 1] = whole;
       else current.statements.push(statement);
@@ -155,7 +193,8 @@ export function readPattern(manuscript: Manuscript): Pattern {
   };
 
   const tables = new Map<number, TableRow[]>();
-  for (const block of manuscript.blocks) if (block.kind === 'tableRow') tables.set(block.table, [...(tables.get(block.table) ?? []), block]);
+  for (const block of manuscript.blocks)
+    if (block.kind === 'tableRow') tables.set(block.table, [...(tables.get(block.table) ?? []), block]);
   const tablesRead = new Set<number>();
   const inFront = (block: Block): boolean => within(block, front.blocks) && block.kind !== 'heading';
   const titleSpan = front.title?.span ?? null;
@@ -167,8 +206,19 @@ export function readPattern(manuscript: Manuscript): Pattern {
         const title = block.text.replace(/\s+/g, ' ').trim();
         headingDepth = block.depth;
         const isTitle = titleSpan !== null && block.start <= titleSpan.start && block.end >= titleSpan.end;
-        const sizes = /^sizes?\b.*\bonly\b|^all sizes$|\bsizes? only\b/i.test(title) ? readPassage(block.text, block.start, { vocabulary, sizes: names }) : [];
-        current = open(title, { start: block.start, end: block.end }, block.depth, isTitle ? 'front' : sizes.length > 0 || (titleKind(title) === 'front' && tellsRows(title, blocks.slice(place + 1))) ? 'stage' : titleKind(title));
+        const sizes = /^sizes?\b.*\bonly\b|^all sizes$|\bsizes? only\b/i.test(title)
+          ? readPassage(block.text, block.start, { vocabulary, sizes: names })
+          : [];
+        current = open(
+          title,
+          { start: block.start, end: block.end },
+          block.depth,
+          isTitle
+            ? 'front'
+            : sizes.length > 0 || (titleKind(title) === 'front' && tellsRows(title, blocks.slice(place + 1)))
+              ? 'stage'
+              : titleKind(title),
+        );
         if (sizes[0]?.type === 'sizeBlock') current.statements.push(sizes[0]);
         break;
       }
@@ -177,16 +227,32 @@ export function readPattern(manuscript: Manuscript): Pattern {
         if (block.kind === 'paragraph') roundList = /\b(rounds?|rnds?)\b/i.test(block.text);
         const multiple = multipleIn(block.text);
         // "BACK" on a line of its own below the front: the first piece, in a draft without headings.
-        const opens = block.kind === 'paragraph' && current.kind === 'front' && !inFront(block) && looksLikeTitle(block.text) && titleKind(block.text.trim()) === 'piece' && (isAllCapitals(block.text) || standsOut(block));
+        const opens =
+          block.kind === 'paragraph' &&
+          current.kind === 'front' &&
+          !inFront(block) &&
+          looksLikeTitle(block.text) &&
+          titleKind(block.text.trim()) === 'piece' &&
+          (isAllCapitals(block.text) || standsOut(block));
         if (!opens && (inFront(block) || current.kind === 'front')) {
           // A note may still define a row ("Buttonhole row (RS): …") or name the multiple of a pattern.
-          if (multiple !== null && /\b(multiple|odd number|even number|any number)\b/i.test(block.text) && current.multiple === null && current.kind !== 'front') current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
+          if (
+            multiple !== null &&
+            /\b(multiple|odd number|even number|any number)\b/i.test(block.text) &&
+            current.multiple === null &&
+            current.kind !== 'front'
+          )
+            current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
           const all = read(block);
-          const rows = all.filter((statement) => statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null));
+          const rows = all.filter(
+            (statement) =>
+              statement.type === 'row' && statement.label !== null && (statement.children.length > 0 || statement.does !== null),
+          );
           // Below a front heading a cast-on begins the work, though no heading says so.
           const begins = current.kind === 'front' && !inFront(block) && block.kind === 'paragraph' && hasCastOn(all);
           if (begins) {
-            if (current.title === '' || sections.length === 1) current = open(front.title?.text ?? '', { start: block.start, end: block.start }, headingDepth + 1, 'piece');
+            if (current.title === '' || sections.length === 1)
+              current = open(front.title?.text ?? '', { start: block.start, end: block.start }, headingDepth + 1, 'piece');
             else current.kind = 'piece';
             addAll(all);
           } else if (/\b(row|rnd|round)s?\b/i.test(block.text)) current.statements.push(...rows);
@@ -199,7 +265,12 @@ export function readPattern(manuscript: Manuscript): Pattern {
           break;
         }
         const statements = read(block, block.kind === 'item' && current.kind !== 'finishing' ? { itemNumber: block.number } : {});
-        if (multiple !== null && current.multiple === null && !statements.some((statement) => statement.type === 'declare' && statement.what === 'multiple') && /\b(multiple of|mult of)\b/i.test(block.text)) {
+        if (
+          multiple !== null &&
+          current.multiple === null &&
+          !statements.some((statement) => statement.type === 'declare' && statement.what === 'multiple') &&
+          /\b(multiple of|mult of)\b/i.test(block.text)
+        ) {
           current.multiple = { ...multiple, span: { start: block.start, end: block.end } };
         }
         addAll(statements);
@@ -212,7 +283,9 @@ export function readPattern(manuscript: Manuscript): Pattern {
         const labelled = knittingRows(rows, { vocabulary, sizes: names });
         if (labelled.length > 0) {
           // "Work the pattern from the table": the rows of the table are what it says.
-          current.statements = current.statements.filter((statement) => !(statement.type === 'unread' && /\btable\b/i.test(statement.text) && !/\d/.test(statement.text)));
+          current.statements = current.statements.filter(
+            (statement) => !(statement.type === 'unread' && /\btable\b/i.test(statement.text) && !/\d/.test(statement.text)),
+          );
           for (const { label, body, stated } of labelled) {
             addAll(read(body, { label }));
             if (stated !== null) addAll([stated]);
@@ -227,7 +300,14 @@ export function readPattern(manuscript: Manuscript): Pattern {
       }
       case 'directive': {
         if (block.name !== 'stitches' || block.label === null) break;
-        const statements = readPassage(block.label.text.replace(/\|/g, ':').replace(/^(\s*\d+)\s*:([^]*)$/, '$1 [$2]'), block.label.start, { vocabulary, sizes: names });
+        const statements = readPassage(
+          block.label.text.replace(/\|/g, ':').replace(/^(\s*\d+)\s*:([\s\S]*)$/, '$1 [$2]'),
+          block.label.start,
+          {
+            vocabulary,
+            sizes: names,
+          },
+        );
         const values = block.label.text.split('|').map((cell) => (/^\s*[–—-]?\s*$/.test(cell) ? null : Number(cell)));
         void statements;
         const span = { start: block.label.start, end: block.label.end };
@@ -243,7 +323,12 @@ export function readPattern(manuscript: Manuscript): Pattern {
   for (const section of sections) {
     if (section.kind !== 'front' && section.kind !== 'finishing' && section.kind !== 'other') {
       if (hasCastOn(section.statements.slice(0, 6)) || section.kind === 'piece') {
-        if (section.kind === 'stage' && hasCastOn(section.statements.slice(0, 2)) && section.statements.some((statement) => statement.type === 'castOn')) section.kind = 'piece';
+        if (
+          section.kind === 'stage' &&
+          hasCastOn(section.statements.slice(0, 2)) &&
+          section.statements.some((statement) => statement.type === 'castOn')
+        )
+          section.kind = 'piece';
         if (section.kind === 'piece') piece += 1;
       }
       section.piece = piece < 0 ? null : piece;
@@ -252,7 +337,13 @@ export function readPattern(manuscript: Manuscript): Pattern {
   return finish(manuscript, front, names, vocabulary, sections);
 }
 
-function finish(manuscript: Manuscript, front: FrontMatter, names: readonly string[], vocabulary: Vocabulary, sections: readonly Draft[]): Pattern {
+function finish(
+  manuscript: Manuscript,
+  front: FrontMatter,
+  names: readonly string[],
+  vocabulary: Vocabulary,
+  sections: readonly Draft[],
+): Pattern {
   let steps = 0;
   const notRead: Pattern['reading']['notRead'][number][] = [];
   const rows: { section: Section; row: Row; label: Label }[] = [];

@@ -68,16 +68,35 @@ function oneRow(row: TableRow, heads: readonly string[], template: Named, words:
     const cellSpan = { start: cell.start, end: cell.end };
     const number = /^\d+$/.test(text) ? Number(text) : null;
     const label = readLabel(head, 0, words);
-    const stated = (): Stated | null => (number === null ? null : { type: 'stated', count: { type: 'count', values: [number], span: cellSpan }, what: 'total', scope: null, span: cellSpan });
+    const stated = (): Stated | null =>
+      number === null
+        ? null
+        : { type: 'stated', count: { type: 'count', values: [number], span: cellSpan }, what: 'total', scope: null, span: cellSpan };
     if (label !== null && label.numbers.length === 1) {
       const read = readPassage(cell.text, cell.start, { ...words, label: { ...label, span: cellSpan, numberSpan: null, sideSpan: null } });
       const first = read[0];
       if (first?.type === 'row') texts.set(label.numbers[0] as number, { steps: first, span: cellSpan });
     } else if (/^(rep|repeat|work)\b/i.test(head)) {
       const read = readPassage(`${head} ${text}.`, 0, words)[0];
-      if (read?.type === 'repeatRows') repeat = { ...read, span: cellSpan, times: read.times === null ? null : { ...read.times, count: { ...read.times.count, span: cellSpan } } };
+      if (read?.type === 'repeatRows')
+        repeat = {
+          ...read,
+          span: cellSpan,
+          times: read.times === null ? null : { ...read.times, count: { ...read.times.count, span: cellSpan } },
+        };
     } else if (/\b(co|cast on)\b/i.test(head)) {
-      castOn = number === null ? null : { type: 'castOn', count: { type: 'count', values: [number], span: cellSpan }, where: 'end', method: null, provisional: false, perNeedle: null, span: cellSpan };
+      castOn =
+        number === null
+          ? null
+          : {
+              type: 'castOn',
+              count: { type: 'count', values: [number], span: cellSpan },
+              where: 'end',
+              method: null,
+              provisional: false,
+              perNeedle: null,
+              span: cellSpan,
+            };
     } else if (/\b(sts|stitches)\b/i.test(head) && /start|before|beg/i.test(head)) before = stated();
     else if (/\b(sts|stitches)\b/i.test(head) && /after|end|total/i.test(head)) after = stated();
   });
@@ -105,5 +124,7 @@ function oneRow(row: TableRow, heads: readonly string[], template: Named, words:
 }
 
 function withoutStated(statement: Statement, span: Span): Statement {
-  return 'stated' in statement && Array.isArray(statement.stated) ? ({ ...statement, stated: [], span } as Statement) : ({ ...statement, span } as Statement);
+  return 'stated' in statement && Array.isArray(statement.stated)
+    ? ({ ...statement, stated: [], span } as Statement)
+    : ({ ...statement, span } as Statement);
 }

@@ -1,11 +1,14 @@
 /** What a heading says of the section below it. Its words give a hint; what stands below decides. */
 import type { Section } from './pattern.ts';
 
-const front = /\b(materials?|gauge|tension|abbreviations?|notes?|sizes?|measurements?|needles?|yarns?|notions|you will need|requirements|equipment|before you (start|begin)|technique|techniques|cautions?|safety|construction|special (stitches|abbreviations)|stitch (guide|glossary)|glossary|skill level|difficulty|introduction|about|schematic|dimensions|finished size|to fit|key|legend|trying them out|tips|credits|copyright|support|errata|charts?)\b/i;
+const front =
+  /\b(materials?|gauge|tension|abbreviations?|notes?|sizes?|measurements?|needles?|yarns?|notions|you will need|requirements|equipment|before you (start|begin)|technique|techniques|cautions?|safety|construction|special (stitches|abbreviations)|stitch (guide|glossary)|glossary|skill level|difficulty|introduction|about|schematic|dimensions|finished size|to fit|key|legend|trying them out|tips|credits|copyright|support|errata|charts?)\b/i;
 const finishing = /^(finishing|making up|to make up|make up|to finish|blocking|assembly|to complete|completion|joining|aftercare|care)\b/i;
 const stitches = /\b(stitch patterns?|pattern stitch(es)?|stitch cards?|lace pattern|cable pattern|patterns? used|edging pattern)\b/i;
-const piece = /\b(back|fronts?|left front|right front|sleeves?|body|yoke|neckband|collar|hood|band|buttonband|button band|pocket|cuff|cuffs|leg|foot|heel|toe|brim|crown|hat|cowl|scarf|shawl|blanket|square|thumb|hand|mitten|mittens|glove|strap|cord|border|edging|gusset|tab|wedges?|skirt|bodice|panel|motif|ear|head|arm|tail|lining|bonnet|bag|cushion)\b/i;
-const stage = /^(shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?\b.*\bonly|all sizes|for)\b/i;
+const piece =
+  /\b(back|fronts?|left front|right front|sleeves?|body|yoke|neckband|collar|hood|band|buttonband|button band|pocket|cuff|cuffs|leg|foot|heel|toe|brim|crown|hat|cowl|scarf|shawl|blanket|square|thumb|hand|mitten|mittens|glove|strap|cord|border|edging|gusset|tab|wedges?|skirt|bodice|panel|motif|ear|head|arm|tail|lining|bonnet|bag|cushion)\b/i;
+const stage =
+  /^(shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?\b.*\bonly|all sizes|for)\b/i;
 
 /** The kind a title suggests. */
 export function titleKind(title: string): Section['kind'] {
@@ -32,8 +35,17 @@ export function titleTimes(title: string): number {
 export function looksLikeTitle(text: string): boolean {
   const words = text.trim();
   if (words === '' || words.length > 60 || /[.;,!?*=]|\d\s*(sts?|rows?|cm|in)\b/.test(words) || /\n/.test(words)) return false;
-  const body = words.replace(/\(.*?\)/g, '').replace(/:$/, '').trim();
+  const body = words
+    .replace(/\(.*?\)/g, '')
+    .replace(/:$/, '')
+    .trim();
   if (body.split(/\s+/).length > 7) return false;
-  if (/^(knit|purl|k|p|turn|work|cont|continue|cast|bind|bo|co|rep|repeat|change|break|join|place|slip|do|weave|sew|block|fasten|graft|dec|inc|rows?|rnds?|rounds?|next)\b/i.test(body) && !/^(join(ing)? (body|sleeves|for)|work (sleeves|body)|divid|turn the heel|turn heel)/i.test(body)) return false;
+  if (
+    /^(knit|purl|k|p|turn|work|cont|continue|cast|bind|bo|co|rep|repeat|change|break|join|place|slip|do|weave|sew|block|fasten|graft|dec|inc|rows?|rnds?|rounds?|next)\b/i.test(
+      body,
+    ) &&
+    !/^(join(ing)? (body|sleeves|for)|work (sleeves|body)|divid|turn the heel|turn heel)/i.test(body)
+  )
+    return false;
   return /^[A-Z]/.test(body) || body === body.toUpperCase();
 }

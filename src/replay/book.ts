@@ -48,13 +48,37 @@ export function openBook(): Book {
   return { entries: [], met: [], heads: [], steps: new Map() };
 }
 
-export function troubleMet(trouble: Trouble, size: number, where: { section: number; row: string | null; node: Statement | null }, certain: boolean, more: Readonly<Record<string, number>> = {}): Met | null {
+export function troubleMet(
+  trouble: Trouble,
+  size: number,
+  where: { section: number; row: string | null; node: Statement | null },
+  certain: boolean,
+  more: Readonly<Record<string, number>> = {},
+): Met | null {
   if (trouble.kind === 'unread') return null;
-  return { kind: trouble.kind, span: trouble.span, size, ...where, numbers: { ...trouble.numbers, ...more }, words: trouble.words, certain, evidence: [], inner: null };
+  return {
+    kind: trouble.kind,
+    span: trouble.span,
+    size,
+    ...where,
+    numbers: { ...trouble.numbers, ...more },
+    words: trouble.words,
+    certain,
+    evidence: [],
+    inner: null,
+  };
 }
 
 /** The same thing met in several sizes at one place is one observation. */
-const rowTroubles: ReadonlySet<ObservationKind> = new Set(['tooFew', 'leftOver', 'repeatDoesNotFit', 'nothingToPass', 'noGap', 'markerNotThere', 'noProgress']);
+const rowTroubles: ReadonlySet<ObservationKind> = new Set([
+  'tooFew',
+  'leftOver',
+  'repeatDoesNotFit',
+  'nothingToPass',
+  'noGap',
+  'markerNotThere',
+  'noProgress',
+]);
 
 /** What only repeats another: the count of a row that cannot be worked in other sizes, a call of a row that fails already. */
 function folded(met: readonly Met[]): Met[] {

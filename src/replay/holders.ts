@@ -15,7 +15,11 @@ export interface Held {
 const small = /^(the|a|an|of|for|from|on|sts?|stitch(es)?|holder|holders|held|one|each|first|second|both)$/;
 
 function wordsOf(text: string): string[] {
-  return text.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== '' && !small.test(word)).map((word) => word.replace(/s$/, ''));
+  return text
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word !== '' && !small.test(word))
+    .map((word) => word.replace(/s$/, ''));
 }
 
 /** The held set that a name means: by its words first, then by its number; newest first among equals. */

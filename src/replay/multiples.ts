@@ -4,10 +4,10 @@
  */
 import type { Extent, Repeat, Row, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
-import { firstChoice, fixedUse, type Hands, plainRun, type RowChoice } from './work.ts';
 import { emptyNeedles } from './needles.ts';
 import { labelWords, type Play } from './play.ts';
 import { defineRow, fillerFor } from './statements.ts';
+import { firstChoice, fixedUse, type Hands, plainRun, type RowChoice } from './work.ts';
 
 /** Stitches of a row for n repeats: `perRepeat`·n + `plus`. */
 export interface Linear {
@@ -27,7 +27,22 @@ export interface Misfit {
 const minus = (a: Linear, b: Linear): Linear => ({ perRepeat: a.perRepeat - b.perRepeat, plus: a.plus - b.plus });
 
 function handsFor(pattern: Pattern, choice: RowChoice): Hands {
-  return { needles: emptyNeedles(), size: 0, vocabulary: pattern.vocabulary, held: [], piece: '', choice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [] };
+  return {
+    needles: emptyNeedles(),
+    size: 0,
+    vocabulary: pattern.vocabulary,
+    held: [],
+    piece: '',
+    choice,
+    taken: 0,
+    made: 0,
+    off: 0,
+    base: 0,
+    last: 0,
+    turned: false,
+    divided: false,
+    asides: [],
+  };
 }
 
 interface Work {
@@ -42,12 +57,14 @@ function lastOf(extent: Extent): number | null {
 /** Works steps on a·n + b stitches; returns what does not fit, or "open" when a step cannot be told for every n. */
 function workLinear(hands: Hands, steps: readonly Step[], work: Work): Misfit | 'open' | null {
   for (const step of steps) {
-    if (step.type === 'remark' || step.type === 'resolve' || step.type === 'change' || step.type === 'marker' || step.type === 'stated') continue;
+    if (step.type === 'remark' || step.type === 'resolve' || step.type === 'change' || step.type === 'marker' || step.type === 'stated')
+      continue;
     const use = fixedUse(hands, [step]);
     if (use !== null) {
       work.left = minus(work.left, { perRepeat: 0, plus: use.takes });
       work.made = { perRepeat: work.made.perRepeat, plus: work.made.plus + use.makes };
-      if (work.left.perRepeat === 0 && work.left.plus < 0) return { span: step.span, takes: use.takes, room: { perRepeat: 0, plus: work.left.plus + use.takes }, kind: 'tooFew' };
+      if (work.left.perRepeat === 0 && work.left.plus < 0)
+        return { span: step.span, takes: use.takes, room: { perRepeat: 0, plus: work.left.plus + use.takes }, kind: 'tooFew' };
       continue;
     }
     if (step.type !== 'repeat' || step.extent === null) return 'open';
@@ -73,10 +90,14 @@ function repeatLinear(hands: Hands, step: Repeat, work: Work): Misfit | 'open' |
     tail = { takes: pass.takes - replaced.takes + added.takes, makes: pass.makes - replaced.makes + added.makes };
   }
   const room = minus(work.left, { perRepeat: 0, plus: rest + tail.takes });
-  if (room.perRepeat % pass.takes !== 0 || ((room.plus % pass.takes) + pass.takes) % pass.takes !== 0) return { span: step.span, takes: pass.takes, room, kind: 'repeatDoesNotFit' };
+  if (room.perRepeat % pass.takes !== 0 || ((room.plus % pass.takes) + pass.takes) % pass.takes !== 0)
+    return { span: step.span, takes: pass.takes, room, kind: 'repeatDoesNotFit' };
   const passes = { perRepeat: room.perRepeat / pass.takes, plus: room.plus / pass.takes };
   work.left = { perRepeat: 0, plus: rest };
-  work.made = { perRepeat: work.made.perRepeat + passes.perRepeat * pass.makes, plus: work.made.plus + passes.plus * pass.makes + tail.makes };
+  work.made = {
+    perRepeat: work.made.perRepeat + passes.perRepeat * pass.makes,
+    plus: work.made.plus + passes.plus * pass.makes + tail.makes,
+  };
   return null;
 }
 
@@ -116,7 +137,21 @@ export function playMultiple(play: Play, index: number): void {
   for (const statement of section.statements) if (statement.type === 'row') defineRow(play, statement, index);
   const write = (label: string, statement: Statement, value: Linear | null, side: 'RS' | 'WS' | null): void => {
     const nothing = play.hands.map(() => null);
-    play.book.entries.push({ section: index, label, span: statement.span, textSpan: statement.span, node: statement, side, unit: 'row', times: 1, before: nothing, after: nothing, takes: nothing, makes: nothing, afterPerRepeat: value });
+    play.book.entries.push({
+      section: index,
+      label,
+      span: statement.span,
+      textSpan: statement.span,
+      node: statement,
+      side,
+      unit: 'row',
+      times: 1,
+      before: nothing,
+      after: nothing,
+      takes: nothing,
+      makes: nothing,
+      afterPerRepeat: value,
+    });
   };
   const workRow = (row: Row, steps: readonly Step[], statement: Statement, label: string, number: number | null): void => {
     const before = count;
@@ -125,9 +160,29 @@ export function playMultiple(play: Play, index: number): void {
       if (misfit !== null) {
         const fits = fittingRepeats(misfit.room, misfit.takes);
         play.book.met.push({
-          kind: 'multipleDiffers', span: misfit.span, size: 0, section: index, row: label, node: row,
-          numbers: { perRepeat: before.perRepeat, plus: before.plus, takes: misfit.takes, roomPerRepeat: misfit.room.perRepeat, roomPlus: misfit.room.plus, ...(fits[0] === undefined ? {} : { fits: fits[0] }), ...(fits[1] === undefined ? {} : { fitsNext: fits[1] }), multipleOf: multiple.of, multiplePlus: multiple.plus, multipleStart: multiple.span.start, multipleEnd: multiple.span.end },
-          words: { kind: misfit.kind }, certain: true, evidence: [], inner: null,
+          kind: 'multipleDiffers',
+          span: misfit.span,
+          size: 0,
+          section: index,
+          row: label,
+          node: row,
+          numbers: {
+            perRepeat: before.perRepeat,
+            plus: before.plus,
+            takes: misfit.takes,
+            roomPerRepeat: misfit.room.perRepeat,
+            roomPlus: misfit.room.plus,
+            ...(fits[0] === undefined ? {} : { fits: fits[0] }),
+            ...(fits[1] === undefined ? {} : { fitsNext: fits[1] }),
+            multipleOf: multiple.of,
+            multiplePlus: multiple.plus,
+            multipleStart: multiple.span.start,
+            multipleEnd: multiple.span.end,
+          },
+          words: { kind: misfit.kind },
+          certain: true,
+          evidence: [],
+          inner: null,
         });
       }
       count = made;
@@ -171,9 +226,26 @@ export function playMultiple(play: Play, index: number): void {
   }
   foldIntoHeader(play, index, multiple);
   const closing = count as Linear | null;
-  if (closing !== null && (closing.perRepeat !== start.perRepeat || closing.plus !== start.plus) && section.statements.some((statement) => statement.type === 'repeatRows' || (statement.type === 'declare' && statement.what === 'forms'))) {
+  if (
+    closing !== null &&
+    (closing.perRepeat !== start.perRepeat || closing.plus !== start.plus) &&
+    section.statements.some((statement) => statement.type === 'repeatRows' || (statement.type === 'declare' && statement.what === 'forms'))
+  ) {
     const row = [...section.statements].reverse().find((statement) => statement.type === 'row');
-    if (row) play.book.met.push({ kind: 'notRestored', span: row.span, size: 0, section: index, row: row.type === 'row' ? labelWords(row.label) : null, node: row, numbers: { perRepeat: closing.perRepeat, plus: closing.plus, multipleOf: start.perRepeat, multiplePlus: start.plus }, words: {}, certain: true, evidence: [], inner: null });
+    if (row)
+      play.book.met.push({
+        kind: 'notRestored',
+        span: row.span,
+        size: 0,
+        section: index,
+        row: row.type === 'row' ? labelWords(row.label) : null,
+        node: row,
+        numbers: { perRepeat: closing.perRepeat, plus: closing.plus, multipleOf: start.perRepeat, multiplePlus: start.plus },
+        words: {},
+        certain: true,
+        evidence: [],
+        inner: null,
+      });
   }
 }
 
@@ -181,7 +253,9 @@ export function playMultiple(play: Play, index: number): void {
 function foldIntoHeader(play: Play, index: number, multiple: NonNullable<Section['multiple']>): void {
   const failed = play.book.met.filter((each) => each.kind === 'multipleDiffers' && each.section === index);
   if (failed.length === 0) return;
-  const rows = (play.pattern.sections[index] as Section).statements.filter((statement) => statement.type === 'row' && statement.label !== null && statement.does === null) as Row[];
+  const rows = (play.pattern.sections[index] as Section).statements.filter(
+    (statement) => statement.type === 'row' && statement.label !== null && statement.does === null,
+  ) as Row[];
   // One repeat alone cannot outvote the header; two that agree can.
   if (rows.filter((row) => row.children.some((step) => step.type === 'repeat' && step.form !== 'run')).length < 2) return;
   const fits = (start: Linear): number => {
@@ -201,7 +275,13 @@ function foldIntoHeader(play: Play, index: number, multiple: NonNullable<Section
     const [first] = failed;
     if (first === undefined) return;
     play.book.met = play.book.met.filter((each) => !failed.includes(each));
-    play.book.met.push({ ...first, span: multiple.span, row: null, numbers: { ...first.numbers, rows: failed.length, fitsOf: multiple.of, fitsPlus: plus }, words: { kind: 'header' } });
+    play.book.met.push({
+      ...first,
+      span: multiple.span,
+      row: null,
+      numbers: { ...first.numbers, rows: failed.length, fitsOf: multiple.of, fitsPlus: plus },
+      words: { kind: 'header' },
+    });
     return;
   }
 }
@@ -219,6 +299,18 @@ function checkRange(play: Play, index: number, row: Row): void {
   if (named === 0 || typeof times !== 'number') return;
   const rows = row.label.numbers.length;
   if (times * named !== rows) {
-    play.book.met.push({ kind: 'rangeDiffers', span: does.times.count.span, size: 0, section: index, row: labelWords(row.label), node: row, numbers: { labelRows: rows, named, times, rows: times * named }, words: { label: labelWords(row.label) }, certain: true, evidence: [], inner: null });
+    play.book.met.push({
+      kind: 'rangeDiffers',
+      span: does.times.count.span,
+      size: 0,
+      section: index,
+      row: labelWords(row.label),
+      node: row,
+      numbers: { labelRows: rows, named, times, rows: times * named },
+      words: { label: labelWords(row.label) },
+      certain: true,
+      evidence: [],
+      inner: null,
+    });
   }
 }

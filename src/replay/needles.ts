@@ -55,14 +55,29 @@ export interface Needles {
 }
 
 export function emptyNeedles(): Needles {
-  return { left: { n: 0, marks: [] }, right: { n: 0, marks: [] }, side: null, mode: 'flat', suspended: false, stay: null, sure: true, lost: false, begun: false, parts: [] };
+  return {
+    left: { n: 0, marks: [] },
+    right: { n: 0, marks: [] },
+    side: null,
+    mode: 'flat',
+    suspended: false,
+    stay: null,
+    sure: true,
+    lost: false,
+    begun: false,
+    parts: [],
+  };
 }
 
 export function copyNeedles(from: Needles): Needles {
   const copy = (needle: Needle): Needle => ({ n: needle.n, marks: needle.marks.map((mark) => ({ ...mark })) });
   return {
-    ...from, left: copy(from.left), right: copy(from.right), parts: from.parts.map((part) => ({ ...part })),
-    ...(from.lastTurn ? { lastTurn: { ...from.lastTurn } } : {}), ...(from.worked ? { worked: { ...from.worked } } : {}),
+    ...from,
+    left: copy(from.left),
+    right: copy(from.right),
+    parts: from.parts.map((part) => ({ ...part })),
+    ...(from.lastTurn ? { lastTurn: { ...from.lastTurn } } : {}),
+    ...(from.worked ? { worked: { ...from.worked } } : {}),
   };
 }
 
@@ -82,7 +97,10 @@ function swap(needles: Needles): void {
 /** The right needle's stitches come round to the left one in the same order: the next round, or a cord slid back. */
 function comeRound(needles: Needles): void {
   const { right } = needles;
-  const marks = right.marks.filter((mark) => mark.kind !== 'bor').map((mark) => ({ ...mark, at: right.n - mark.at })).sort((a, b) => a.at - b.at);
+  const marks = right.marks
+    .filter((mark) => mark.kind !== 'bor')
+    .map((mark) => ({ ...mark, at: right.n - mark.at }))
+    .sort((a, b) => a.at - b.at);
   needles.left = { n: right.n, marks };
   needles.right = { n: 0, marks: [] };
 }
@@ -132,7 +150,10 @@ function beginHere(needles: Needles): void {
   const { left, right } = needles;
   const turned = right.marks.filter((mark) => mark.kind !== 'bor').map((mark) => ({ ...mark, at: right.n - mark.at }));
   const bor: Mark = { kind: 'bor', name: 'BOR', at: right.n };
-  needles.left = { n: left.n + right.n, marks: [...turned, bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + right.n }))].sort((a, b) => a.at - b.at) };
+  needles.left = {
+    n: left.n + right.n,
+    marks: [...turned, bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + right.n }))].sort((a, b) => a.at - b.at),
+  };
   needles.right = { n: 0, marks: [] };
 }
 
@@ -147,7 +168,10 @@ export function atBeginning(needles: Needles): boolean {
   const { left, right } = needles;
   const known = [...left.marks, ...right.marks].some((mark) => mark.kind === 'bor');
   if (!known) return left.n === 0 || right.n === 0;
-  return right.marks.some((mark) => mark.kind === 'bor' && mark.at === right.n) || left.marks.some((mark) => mark.kind === 'bor' && mark.at === left.n);
+  return (
+    right.marks.some((mark) => mark.kind === 'bor' && mark.at === right.n) ||
+    left.marks.some((mark) => mark.kind === 'bor' && mark.at === left.n)
+  );
 }
 
 /** Rounds go on where a pass between turns has come back to the beginning; says whether they do. */
@@ -157,7 +181,10 @@ export function resumeRound(needles: Needles, anywhere = false): boolean {
   const { left, right } = needles;
   const keep = (mark: Mark): boolean => mark.kind !== 'bor';
   // The ring from here on: what is on the left needle, then what lies at the far end of the right one.
-  const marks = [...right.marks.filter(keep).map((mark) => ({ ...mark, at: right.n - mark.at })), ...left.marks.filter(keep).map((mark) => ({ ...mark, at: mark.at + right.n }))];
+  const marks = [
+    ...right.marks.filter(keep).map((mark) => ({ ...mark, at: right.n - mark.at })),
+    ...left.marks.filter(keep).map((mark) => ({ ...mark, at: mark.at + right.n })),
+  ];
   needles.left = { n: left.n + right.n, marks: marks.sort((a, b) => a.at - b.at) };
   needles.right = { n: 0, marks: [] };
   needles.suspended = false;
@@ -257,7 +284,11 @@ export function reachRound(needles: Needles, count: number): boolean {
   // The place where the two needles' ends meet is the beginning of the round until it has once been passed.
   const known = [...moved, ...left.marks, ...right.marks].some((mark) => mark.kind === 'bor');
   const bor: Mark[] = known ? [] : [{ kind: 'bor', name: 'BOR', at: count }];
-  left.marks = [...moved.map((mark) => ({ ...mark, at: count - mark.at })), ...bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + count }))].sort((a, b) => a.at - b.at);
+  left.marks = [
+    ...moved.map((mark) => ({ ...mark, at: count - mark.at })),
+    ...bor,
+    ...left.marks.map((mark) => ({ ...mark, at: mark.at + count })),
+  ].sort((a, b) => a.at - b.at);
   left.n += count;
   return true;
 }

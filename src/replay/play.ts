@@ -100,8 +100,23 @@ export function newHand(): Hand {
 
 export function newPlay(pattern: Pattern, flow: readonly Item[], text: (span: Span) => string, witness?: (moment: Moment) => void): Play {
   return {
-    ...(witness === undefined ? {} : { witness }), pattern, flow, text, sizeCount: pattern.sizes.length, hands: pattern.sizes.map(newHand), book: openBook(), sets: new Map(), fillers: new Map(), named: [],
-    section: 0, inline: null, depth: 0, at: 0, trying: false, ruled: null, decided: new Map(),
+    ...(witness === undefined ? {} : { witness }),
+    pattern,
+    flow,
+    text,
+    sizeCount: pattern.sizes.length,
+    hands: pattern.sizes.map(newHand),
+    book: openBook(),
+    sets: new Map(),
+    fillers: new Map(),
+    named: [],
+    section: 0,
+    inline: null,
+    depth: 0,
+    at: 0,
+    trying: false,
+    ruled: null,
+    decided: new Map(),
   };
 }
 
@@ -111,14 +126,31 @@ export function copyHand(hand: Hand): Hand {
 
 /** Plays something without writing it down and puts everything back; returns what it met and the hands as they then were. */
 export function tryOut(play: Play, action: () => void): { readonly met: readonly Met[]; readonly hands: readonly Hand[] } {
-  const saved = { hands: play.hands, book: play.book, inline: play.inline, section: play.section, at: play.at, trying: play.trying, ruled: play.ruled, named: play.named.length };
+  const saved = {
+    hands: play.hands,
+    book: play.book,
+    inline: play.inline,
+    section: play.section,
+    at: play.at,
+    trying: play.trying,
+    ruled: play.ruled,
+    named: play.named.length,
+  };
   play.hands = play.hands.map(copyHand);
   play.book = openBook();
   play.trying = true;
   action();
   const result = { met: play.book.met, hands: play.hands };
   play.named.length = saved.named;
-  Object.assign(play, { hands: saved.hands, book: saved.book, inline: saved.inline, section: saved.section, at: saved.at, trying: saved.trying, ruled: saved.ruled });
+  Object.assign(play, {
+    hands: saved.hands,
+    book: saved.book,
+    inline: saved.inline,
+    section: saved.section,
+    at: saved.at,
+    trying: saved.trying,
+    ruled: saved.ruled,
+  });
   return result;
 }
 
@@ -131,7 +163,16 @@ export function shown(hand: Hand): number | null {
   return hand.needles.sure && !hand.fresh ? live(hand.needles) : null;
 }
 
-export function met(play: Play, trouble: Trouble, size: number, node: Statement | null, row: string | null, more: Readonly<Record<string, number>> = {}, evidence: readonly string[] = [], inner: Span | null = null): void {
+export function met(
+  play: Play,
+  trouble: Trouble,
+  size: number,
+  node: Statement | null,
+  row: string | null,
+  more: Readonly<Record<string, number>> = {},
+  evidence: readonly string[] = [],
+  inner: Span | null = null,
+): void {
   const certain = handOf(play, size).needles.sure;
   const each = troubleMet(trouble, size, { section: play.section, row, node }, certain, more);
   if (each !== null) play.book.met.push({ ...each, evidence, inner });
@@ -148,9 +189,25 @@ export interface EntryWords {
 }
 
 /** Writes one line of the sheet from the counts before and after, for the sizes that worked it. */
-export function write(play: Play, words: EntryWords, sizes: readonly number[], before: readonly (number | null)[], takes: readonly (number | null)[] = [], makes: readonly (number | null)[] = []): void {
+export function write(
+  play: Play,
+  words: EntryWords,
+  sizes: readonly number[],
+  before: readonly (number | null)[],
+  takes: readonly (number | null)[] = [],
+  makes: readonly (number | null)[] = [],
+): void {
   const blank = (): (number | null)[] => Array.from({ length: play.sizeCount }, () => null);
-  const entry = { section: play.section, ...words, times: words.times ?? 1, before: blank(), after: blank(), takes: blank(), makes: blank(), afterPerRepeat: null };
+  const entry = {
+    section: play.section,
+    ...words,
+    times: words.times ?? 1,
+    before: blank(),
+    after: blank(),
+    takes: blank(),
+    makes: blank(),
+    afterPerRepeat: null,
+  };
   for (const size of sizes) {
     entry.before[size] = before[size] ?? null;
     entry.after[size] = shown(handOf(play, size));

@@ -1,14 +1,18 @@
 /** References from one piece to another: "as given for Back to **", "complete to match first side". */
 import { sizeValue } from '../../grammar/count.ts';
 import type { Goal, Refer, Statement, Until } from '../../grammar/tree.ts';
+import { openBook } from './book.ts';
 import { live } from './needles.ts';
 import { copyHand, deepest, handOf, met, newHand, type Play, shown, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom, playStatement } from './statements.ts';
-import { openBook } from './book.ts';
 
 function titleWords(title: string): string[] {
-  return title.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== '' && !['the', 'of', 'first', 'second'].includes(word)).map((word) => (word.length > 3 ? word.replace(/s$/, '') : word));
+  return title
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word !== '' && !['the', 'of', 'first', 'second'].includes(word))
+    .map((word) => (word.length > 3 ? word.replace(/s$/, '') : word));
 }
 
 /** First and last section of the piece a name means. */
@@ -44,7 +48,8 @@ export function playRefer(play: Play, node: Refer, sizes: readonly number[]): vo
   else {
     for (const size of sizes) handOf(play, size).needles.sure = false;
   }
-  if (sizes.some((size) => !handOf(play, size).fresh)) write(play, { label: 'As given before', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, sizes, before);
+  if (sizes.some((size) => !handOf(play, size).fresh))
+    write(play, { label: 'As given before', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, sizes, before);
   for (const stated of node.stated) checkStated(play, stated, sizes, { before: counts, node, label: null });
 }
 
@@ -72,14 +77,27 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     if (goal === null && here && each.first) break;
     const waiting = sizes.filter((size) => !done.has(size));
     if (waiting.length === 0) break;
-    if (each.statement.type === 'declare' && each.statement.what === 'blockMark' && node.until?.mark !== null && node.until?.mark !== undefined && each.statement.name === node.until.mark) break;
+    if (
+      each.statement.type === 'declare' &&
+      each.statement.what === 'blockMark' &&
+      node.until?.mark !== null &&
+      node.until?.mark !== undefined &&
+      each.statement.name === node.until.mark
+    )
+      break;
     if (goesOn && isLast(each.statement) && live(handOf(play, waiting[0] as number).needles) > 0) break;
     if (!begun) {
       begun = beginsAt(each.statement, node.from);
       if (!begun || each.statement.type === 'declare') continue;
     }
     playFrom(play, item, item + 1, waiting);
-    if (goal?.kind === 'measure' && each.statement.type === 'until' && each.statement.goal.kind === 'measure' && reaches(each.statement, goal)) for (const size of waiting) done.add(size);
+    if (
+      goal?.kind === 'measure' &&
+      each.statement.type === 'until' &&
+      each.statement.goal.kind === 'measure' &&
+      reaches(each.statement, goal)
+    )
+      for (const size of waiting) done.add(size);
     if (goal?.kind === 'count' && (words.length === 0 || here)) {
       for (const size of waiting) if (live(handOf(play, size).needles) === sizeValue(goal.count.values, size)) done.add(size);
     }
@@ -91,11 +109,24 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     if (goal?.kind === 'measure' && !done.has(size)) handOf(play, size).needles.sure = false;
     if (goal?.kind === 'count' && !done.has(size)) {
       const target = sizeValue(goal.count.values, size);
-      met(play, { kind: 'targetMissed', span: goal.count.span, numbers: { target: target ?? 0, live: live(handOf(play, size).needles), step: 0 }, words: { reference: node.name ?? '' } }, size, node, null);
+      met(
+        play,
+        {
+          kind: 'targetMissed',
+          span: goal.count.span,
+          numbers: { target: target ?? 0, live: live(handOf(play, size).needles), step: 0 },
+          words: { reference: node.name ?? '' },
+        },
+        size,
+        node,
+        null,
+      );
       handOf(play, size).needles.sure = false;
     }
   }
-  play.hands.forEach((hand, size) => { if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand; });
+  play.hands.forEach((hand, size) => {
+    if (!sizes.includes(size)) play.hands[size] = kept[size] ?? hand;
+  });
 }
 
 /** What ends a piece: its stitches are cast off or put aside. */
@@ -103,14 +134,22 @@ const isLast = (statement: Statement): boolean =>
   (statement.type === 'bindOff' && (statement.which === 'all' || statement.which === 'remaining')) ||
   (statement.type === 'hold' && (statement.which === 'these' || statement.which === 'remaining'));
 
-const sameValues = (a: readonly (number | null)[], b: readonly (number | null)[]): boolean => a.length === b.length && a.every((value, index) => value === b[index]);
+const sameValues = (a: readonly (number | null)[], b: readonly (number | null)[]): boolean =>
+  a.length === b.length && a.every((value, index) => value === b[index]);
 
 /** Whether a stretch of the other piece goes to the length, or past it by the same measure with no shaping on the way. */
 function reaches(stretch: Until, goal: Extract<Goal, { kind: 'measure' }>): boolean {
   if (stretch.goal.kind !== 'measure') return false;
   const { values, unit, of } = stretch.goal;
   if (sameValues(values, goal.values)) return true;
-  return stretch.inside.length === 0 && unit === goal.unit && of !== null && of.replace(/s$/, '') === goal.of?.replace(/s$/, '') && values.length === goal.values.length && values.every((value, size) => value === null || value > (goal.values[size] ?? value));
+  return (
+    stretch.inside.length === 0 &&
+    unit === goal.unit &&
+    of !== null &&
+    of.replace(/s$/, '') === goal.of?.replace(/s$/, '') &&
+    values.length === goal.values.length &&
+    values.every((value, size) => value === null || value > (goal.values[size] ?? value))
+  );
 }
 
 function beginsAt(statement: Statement, from: Refer['from']): boolean {
@@ -145,7 +184,10 @@ function replaySide(play: Play, sizes: readonly number[]): void {
 }
 
 function joins(statement: Statement): boolean {
-  return (statement.type === 'join' && statement.what === 'rejoin') || (statement.type === 'row' && statement.children.some((step) => (step as Statement).type === 'join'));
+  return (
+    (statement.type === 'join' && statement.what === 'rejoin') ||
+    (statement.type === 'row' && statement.children.some((step) => (step as Statement).type === 'join'))
+  );
 }
 
 function divides(statement: Statement): boolean {

@@ -3,8 +3,8 @@ import { sizeValue } from '../../grammar/count.ts';
 import type { Goal, Label, RepeatRows, Row, RowsNamed, Span, Statement } from '../../grammar/tree.ts';
 import { passesUntil, testsFor } from './goals.ts';
 import { live, type Needles } from './needles.ts';
-import { copyHand, handOf, type Hand, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { playPlainRows } from './plain-rows.ts';
+import { copyHand, type Hand, handOf, labelWords, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { contradictions, nextSide, playSteps, settle } from './rows.ts';
 import { intervalsOf, playIntervals } from './scheduled.ts';
 import { openTurns } from './short-rows.ts';
@@ -30,7 +30,13 @@ function again(row: Row, number: number | null): Again {
 
 /** Words of a name without what every name has. */
 function nameWords(name: string): string[] {
-  return name.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== '' && !['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'the', 'of', 'st', 'pattern', 'patt'].includes(word)).map((word) => (word.length > 3 ? word.replace(/(rease|rease[ds])$/, '').replace(/s$/, '') : word));
+  return name
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter(
+      (word) => word !== '' && !['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'the', 'of', 'st', 'pattern', 'patt'].includes(word),
+    )
+    .map((word) => (word.length > 3 ? word.replace(/(rease|rease[ds])$/, '').replace(/s$/, '') : word));
 }
 
 /** A named row: "Dec Rnd", "Rib rnd", "moss st row"; the newest of that name. */
@@ -56,14 +62,16 @@ export function findRow(play: Play, name: string, number: number | null): { row:
 
 /** The section whose numbered rows are meant: the one named, the one being worked, else the last that has them. */
 function setFor(play: Play, rows: RowsNamed): { section: number; set: Map<number, Row> } | null {
-  const has = (set: Map<number, Row> | undefined, section: number): boolean => set !== undefined && rows.numbers.every((number) => set.has(number) || fillerFor(play, section, number) !== null);
+  const has = (set: Map<number, Row> | undefined, section: number): boolean =>
+    set !== undefined && rows.numbers.every((number) => set.has(number) || fillerFor(play, section, number) !== null);
   if (rows.of !== null) {
     const wanted = nameWords(rows.of);
     const { sections } = play.pattern;
     for (let section = sections.length - 1; section >= 0; section -= 1) {
       const words = nameWords(sections[section]?.title ?? '');
       const set = play.sets.get(section);
-      if (set !== undefined && wanted.length > 0 && wanted.some((word) => words.includes(word)) && has(set, section)) return { section, set };
+      if (set !== undefined && wanted.length > 0 && wanted.some((word) => words.includes(word)) && has(set, section))
+        return { section, set };
     }
   }
   const own = play.sets.get(play.section);
@@ -76,7 +84,12 @@ function setFor(play: Play, rows: RowsNamed): { section: number; set: Map<number
 }
 
 /** The rows that the words name, in order, for one size; null when some of them do not exist. */
-function rowsNamed(play: Play, rows: RowsNamed, hand: Hand, size: number): { list: Again[]; missing: number | null; section: number } | null {
+function rowsNamed(
+  play: Play,
+  rows: RowsNamed,
+  hand: Hand,
+  size: number,
+): { list: Again[]; missing: number | null; section: number } | null {
   switch (rows.kind) {
     case 'last':
     case 'these':
@@ -140,32 +153,64 @@ function lastRows(hand: Hand, count: number): { list: Again[]; missing: number |
   for (let at = hand.history.length - 1; at >= 0 && need > 0; at -= 1) {
     const worked = hand.history[at] as Worked;
     const times = Math.min(worked.times, need);
-    list.unshift({ row: worked.row, number: worked.row?.label?.numbers[0] ?? null, times, textSpan: worked.textSpan, label: worked.label, change: worked.row === null ? worked.change : 0 });
+    list.unshift({
+      row: worked.row,
+      number: worked.row?.label?.numbers[0] ?? null,
+      times,
+      textSpan: worked.textSpan,
+      label: worked.label,
+      change: worked.row === null ? worked.change : 0,
+    });
     need -= times;
   }
   return need > 0 ? null : { list, missing: null, section: -1 };
 }
 
 function sameList(a: readonly Again[], b: readonly Again[]): boolean {
-  return a.length === b.length && a.every((each, index) => each.row === b[index]?.row && each.times === b[index]?.times && each.textSpan.start === b[index]?.textSpan.start && each.number === b[index]?.number);
+  return (
+    a.length === b.length &&
+    a.every(
+      (each, index) =>
+        each.row === b[index]?.row &&
+        each.times === b[index]?.times &&
+        each.textSpan.start === b[index]?.textSpan.start &&
+        each.number === b[index]?.number,
+    )
+  );
 }
 
 /** Where a hand stands, for seeing that a pass has changed nothing. */
 function signature(needles: Needles): string {
-  const marks = (list: readonly { kind: string; at: number; name: string | null }[]): string => list.map((mark) => `${mark.kind}${mark.name ?? ''}${mark.at}`).join(',');
+  const marks = (list: readonly { kind: string; at: number; name: string | null }[]): string =>
+    list.map((mark) => `${mark.kind}${mark.name ?? ''}${mark.at}`).join(',');
   return `${needles.left.n}/${needles.right.n}/${needles.side}/${needles.begun}/${needles.sure}/${needles.mode}/${marks(needles.left.marks)}/${marks(needles.right.marks)}`;
 }
 
 /** "Rnds 4–8. As Rnd 1": each of its numbers is one row of the same words. */
 function sameRows(row: Row): boolean {
   const { does, label } = row;
-  return label !== null && label.numbers.length > 1 && does?.type === 'refer' && does.to === 'row' && does.rows.length === 1 && does.times === null;
+  return (
+    label !== null &&
+    label.numbers.length > 1 &&
+    does?.type === 'refer' &&
+    does.to === 'row' &&
+    does.rows.length === 1 &&
+    does.times === null
+  );
 }
 
 function playAgain(play: Play, list: readonly Again[], sizes: readonly number[], span: Span, node: Statement): void {
   for (const each of list) {
-    if (each.row === null) playPlainRows(play, sizes, each.times, { span, textSpan: each.textSpan, node, label: each.label, change: each.change });
-    else if (each.row.does !== null) playRowsOfLabel(play, each.number !== null && each.times === 1 && sameRows(each.row) ? { ...each.row, label: { ...(each.row.label as Label), numbers: [each.number] } } : each.row, sizes);
+    if (each.row === null)
+      playPlainRows(play, sizes, each.times, { span, textSpan: each.textSpan, node, label: each.label, change: each.change });
+    else if (each.row.does !== null)
+      playRowsOfLabel(
+        play,
+        each.number !== null && each.times === 1 && sameRows(each.row)
+          ? { ...each.row, label: { ...(each.row.label as Label), numbers: [each.number] } }
+          : each.row,
+        sizes,
+      );
     else playSteps(play, each.row, each.row.children, sizes, { span, textSpan: each.textSpan, inline: false, number: each.number, node });
   }
 }
@@ -182,7 +227,11 @@ function playPasses(play: Play, list: readonly Again[], passes: ReadonlyMap<numb
     playAgain(play, list, sizes, span, node);
     const after = sizes.map((size) => signature(handOf(play, size).needles));
     // Worked flat, an odd number of rows stands as before only after two passes.
-    const period = after.every((each, index) => each === before[index]) ? 1 : last !== null && last.sizes === sizes.length && after.every((each, index) => each === last?.before[index]) ? 2 : 0;
+    const period = after.every((each, index) => each === before[index])
+      ? 1
+      : last !== null && last.sizes === sizes.length && after.every((each, index) => each === last?.before[index])
+        ? 2
+        : 0;
     const begun = period === 2 ? (last?.first ?? first) : first;
     last = { before, first, sizes: sizes.length };
     if (period === 0) continue;
@@ -227,7 +276,18 @@ export function playRepeat(play: Play, node: RepeatRows, sizes: readonly number[
         handOf(play, size).needles.sure = false;
         continue;
       }
-      met(play, { kind: 'rowMissing', span: node.span, numbers: found?.missing ? { row: found.missing } : {}, words: { name: node.rows.name ?? node.rows.of ?? '' } }, size, node, null);
+      met(
+        play,
+        {
+          kind: 'rowMissing',
+          span: node.span,
+          numbers: found?.missing ? { row: found.missing } : {},
+          words: { name: node.rows.name ?? node.rows.of ?? '' },
+        },
+        size,
+        node,
+        null,
+      );
       handOf(play, size).needles.sure = false;
       continue;
     }
@@ -249,7 +309,8 @@ export function playRepeat(play: Play, node: RepeatRows, sizes: readonly number[
   const variant = readingOf(play, node, working, worked, action);
   const entries = play.book.entries.length;
   action(variant);
-  if (play.book.entries.length === entries) write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, before);
+  if (play.book.entries.length === entries)
+    write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, before);
   const rows = play.hands.map((hand, size) => hand.rows - (rows0[size] ?? 0));
   const length = groups[0]?.list.reduce((sum, each) => sum + each.times, 0) ?? 0;
   for (const size of working) handOf(play, size).setRows = (rows[size] ?? 0) + (worked && node.rows.kind !== 'last' ? length : 0);
@@ -265,7 +326,8 @@ function finishSide(play: Play, node: RepeatRows, sizes: readonly number[], list
     if (node.until?.kind === 'measure' || node.until?.kind === 'matches' || node.until?.kind === 'loose') {
       // The number of rows is not known; the words say on which one the work stops.
       const index = row === null ? -1 : list.findIndex((each) => each.number === row);
-      if (index >= 0 && list.length % 2 === 0 && (index + 1) % 2 === 1 && needles.mode === 'flat') needles.side = needles.side === 'RS' ? 'WS' : 'RS';
+      if (index >= 0 && list.length % 2 === 0 && (index + 1) % 2 === 1 && needles.mode === 'flat')
+        needles.side = needles.side === 'RS' ? 'WS' : 'RS';
       else if (node.ending.last !== null && needles.mode === 'flat') settle(needles, node.ending.last === 'RS' ? 'WS' : 'RS');
     }
   }
@@ -326,7 +388,15 @@ function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], siz
 
 function passChange(play: Play, list: readonly Again[], size: number): number {
   const before = live(handOf(play, size).needles);
-  const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? ({ type: 'remark', span: { start: 0, end: 0 } } as Statement)) as Statement));
+  const { hands } = tryOut(play, () =>
+    playAgain(
+      play,
+      list,
+      [size],
+      { start: 0, end: 0 },
+      (list[0]?.row ?? ({ type: 'remark', span: { start: 0, end: 0 } } as Statement)) as Statement,
+    ),
+  );
   return live((hands[size] as Hand).needles) - before;
 }
 
@@ -344,7 +414,8 @@ function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Aga
       const rows = sizeValue(goal.count.values, size) ?? 0;
       const length = list.reduce((sum, each) => sum + each.times, 0) || 1;
       passes.set(size, Math.max(0, Math.round((rows - hand.sectionRows) / length)));
-    } else if (goal.kind === 'allWorked' || goal.kind === 'marks') passes.set(size, passesToTurns(play, node, goal, list, size, goal.kind === 'marks' ? sizeValue(goal.count.values, size) : null));
+    } else if (goal.kind === 'allWorked' || goal.kind === 'marks')
+      passes.set(size, passesToTurns(play, node, goal, list, size, goal.kind === 'marks' ? sizeValue(goal.count.values, size) : null));
     else {
       // To a length: the number of passes is open; one pass shows that the rows fit.
       const change = passChange(play, list, size);
@@ -365,7 +436,8 @@ function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Aga
 function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Again[], size: number, target: number, have: number): number {
   const change = passChange(play, list, size);
   const short = openTurns(handOf(play, size).needles).size > 0;
-  if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short)) return passesToTurns(play, node, node.until, list, size, target);
+  if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short))
+    return passesToTurns(play, node, node.until, list, size, target);
   if (sense === 'markers') {
     const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? node) as Statement));
     const part = passesBetweenMarkers(handOf(play, size).needles, (hands[size] as Hand).needles, target);
@@ -374,7 +446,18 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
       return 1;
     }
     if (!part.exact) {
-      met(play, { kind: 'targetMissed', span: node.until?.kind === 'count' ? node.until.count.span : node.span, numbers: { target, live: part.have, step: part.step }, words: {} }, size, node, null);
+      met(
+        play,
+        {
+          kind: 'targetMissed',
+          span: node.until?.kind === 'count' ? node.until.count.span : node.span,
+          numbers: { target, live: part.have, step: part.step },
+          words: {},
+        },
+        size,
+        node,
+        null,
+      );
       handOf(play, size).needles.sure = false;
     }
     return part.passes;
@@ -384,7 +467,18 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
   const need = target * needles - have;
   if (need / change < 0 || need % change !== 0) {
     const passes = Math.max(0, need / change);
-    met(play, { kind: need / change < 0 ? 'targetPassed' : 'targetMissed', span: node.until?.kind === 'count' ? node.until.count.span : node.span, numbers: { target, live: have, step: change }, words: {} }, size, node, null);
+    met(
+      play,
+      {
+        kind: need / change < 0 ? 'targetPassed' : 'targetMissed',
+        span: node.until?.kind === 'count' ? node.until.count.span : node.span,
+        numbers: { target, live: have, step: change },
+        words: {},
+      },
+      size,
+      node,
+      null,
+    );
     const hand = handOf(play, size);
     hand.needles.sure = false;
     return Math.floor(passes);
@@ -400,7 +494,13 @@ function passesToTurns(play: Play, node: RepeatRows, goal: Goal, list: readonly 
   const lenient = play.lenient;
   play.lenient = goal.kind === 'allWorked';
   const remark: Statement = { type: 'remark', span: { start: 0, end: 0 } };
-  const found = passesUntil(play, size, list.map((each) => () => playAgain(play, [each], [size], remark.span, remark)), signature, tests);
+  const found = passesUntil(
+    play,
+    size,
+    list.map((each) => () => playAgain(play, [each], [size], remark.span, remark)),
+    signature,
+    tests,
+  );
   play.lenient = lenient;
   if (found.end === 'met') {
     if (found.rows > 0) play.partial = new Map([...(play.partial ?? []), [size, found.rows]]);
@@ -411,7 +511,13 @@ function passesToTurns(play: Play, node: RepeatRows, goal: Goal, list: readonly 
   const kind = found.end === 'still' ? 'noProgress' : 'targetMissed';
   const numbers: Record<string, number> = { passes: found.passes, live: live(needles) };
   if (target !== null) numbers['target'] = target;
-  met(play, { kind, span: goal.kind === 'count' || goal.kind === 'marks' ? goal.count.span : node.span, numbers, words: {} }, size, node, null);
+  met(
+    play,
+    { kind, span: goal.kind === 'count' || goal.kind === 'marks' ? goal.count.span : node.span, numbers, words: {} },
+    size,
+    node,
+    null,
+  );
   return found.passes;
 }
 
@@ -423,13 +529,33 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
   play.depth += 1;
   const before = play.hands.map((hand) => live(hand.needles));
   // "Rnds 1–5: As Head": the rounds of those numbers.
-  const ofPiece = does.type === 'refer' && does.to === 'piece' && does.name !== null && does.rows.length === 0 && does.until === null && does.from === undefined && label !== null && label.name === null && label.numbers.length > 0;
+  const ofPiece =
+    does.type === 'refer' &&
+    does.to === 'piece' &&
+    does.name !== null &&
+    does.rows.length === 0 &&
+    does.until === null &&
+    does.from === undefined &&
+    label !== null &&
+    label.name === null &&
+    label.numbers.length > 0;
   if (does.type === 'repeatRows' || (does.type === 'refer' && (does.to === 'row' || ofPiece))) {
-    const named: RowsNamed = does.type === 'repeatRows' ? does.rows : ofPiece ? { kind: 'numbers', count: null, numbers: label.numbers, name: null, of: does.name, mark: null, toMark: null } : { kind: 'numbers', count: null, numbers: does.rows, name: null, of: does.name, mark: null, toMark: null };
+    const named: RowsNamed =
+      does.type === 'repeatRows'
+        ? does.rows
+        : ofPiece
+          ? { kind: 'numbers', count: null, numbers: label.numbers, name: null, of: does.name, mark: null, toMark: null }
+          : { kind: 'numbers', count: null, numbers: does.rows, name: null, of: does.name, mark: null, toMark: null };
     const found = rowsNamed(play, named, handOf(play, sizes[0] as number), sizes[0] as number);
     if (found === null || found.missing !== null || found.list.length === 0) {
       for (const size of sizes) {
-        met(play, { kind: 'rowMissing', span: does.span, numbers: found?.missing ? { row: found.missing } : {}, words: { name: named.name ?? '' } }, size, row, labelWords(label));
+        met(
+          play,
+          { kind: 'rowMissing', span: does.span, numbers: found?.missing ? { row: found.missing } : {}, words: { name: named.name ?? '' } },
+          size,
+          row,
+          labelWords(label),
+        );
         handOf(play, size).needles.sure = false;
       }
       play.depth -= 1;
@@ -444,9 +570,31 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
       const n = said === null ? null : sizeValue(said.count.values, size);
       const byLabel = rows === null ? null : rows / length;
       if (n !== null && byLabel !== null && n !== byLabel) {
-        met(play, { kind: 'rangeDiffers', span: said?.count.span ?? does.span, numbers: { labelRows: rows ?? 0, named: length, times: n, rows: n * length }, words: { label: labelWords(label) } }, size, row, labelWords(label));
+        met(
+          play,
+          {
+            kind: 'rangeDiffers',
+            span: said?.count.span ?? does.span,
+            numbers: { labelRows: rows ?? 0, named: length, times: n, rows: n * length },
+            words: { label: labelWords(label) },
+          },
+          size,
+          row,
+          labelWords(label),
+        );
       } else if (byLabel !== null && n === null && !Number.isInteger(byLabel)) {
-        met(play, { kind: 'rangeDiffers', span: does.span, numbers: { labelRows: rows ?? 0, named: length, times: 0, rows: length }, words: { label: labelWords(label) } }, size, row, labelWords(label));
+        met(
+          play,
+          {
+            kind: 'rangeDiffers',
+            span: does.span,
+            numbers: { labelRows: rows ?? 0, named: length, times: 0, rows: length },
+            words: { label: labelWords(label) },
+          },
+          size,
+          row,
+          labelWords(label),
+        );
       }
       passes.set(size, Math.max(1, Math.floor(byLabel ?? n ?? 1)));
     }
@@ -454,7 +602,8 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
     playPasses(play, own, passes, row.span, row);
   } else {
     const times = label === null ? 1 : Math.max(1, label.numbers.length);
-    if (does.type === 'plain' || does.type === 'until') playPlainRows(play, sizes, times, { span: row.span, textSpan: row.span, node: row, label: labelWords(label), change: 0 });
+    if (does.type === 'plain' || does.type === 'until')
+      playPlainRows(play, sizes, times, { span: row.span, textSpan: row.span, node: row, label: labelWords(label), change: 0 });
     else playNested(play, does, sizes);
   }
   play.depth -= 1;
@@ -463,7 +612,7 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
 
 import { needlesMeant, passesBetweenMarkers } from './sections.ts';
 import { playStatement } from './statements.ts';
+
 function playNested(play: Play, statement: Statement, sizes: readonly number[]): void {
   playStatement(play, statement, sizes);
 }
-

@@ -44,7 +44,19 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
   const needles = copyNeedles(hand.needles);
   const held = hand.held.map((set) => ({ ...set }));
   const hands: Hands = {
-    needles, size, vocabulary: play.pattern.vocabulary, held, piece: pieceTitle(play), choice, taken: 0, made: 0, off: 0, last: 0, turned: false, divided: false, asides: [],
+    needles,
+    size,
+    vocabulary: play.pattern.vocabulary,
+    held,
+    piece: pieceTitle(play),
+    choice,
+    taken: 0,
+    made: 0,
+    off: 0,
+    last: 0,
+    turned: false,
+    divided: false,
+    asides: [],
     base: headBorder(needles),
     lenient: play.lenient === true,
     row: true,
@@ -52,7 +64,8 @@ function attempt(play: Play, size: number, row: Row, steps: readonly Step[], cho
   };
   if (picksUpFirst(steps)) beginRow(needles);
   const trouble = workSteps(hands, steps);
-  const left = trouble === null && !hands.divided && !leavesRest(steps, hands) && !stopsShort(play, row, steps, needles) ? unfinished(hands) : 0;
+  const left =
+    trouble === null && !hands.divided && !leavesRest(steps, hands) && !stopsShort(play, row, steps, needles) ? unfinished(hands) : 0;
   return { needles, held, hands, trouble, left };
 }
 
@@ -102,7 +115,8 @@ function choicesFor(steps: readonly Step[]): RowChoice[] {
   let choices: RowChoice[] = [firstChoice];
   if (open.times) choices = choices.flatMap((choice) => [choice, { ...choice, times: 'all' as const }]);
   if (open.loop) choices = choices.flatMap((choice) => [choice, { ...choice, loop: 'apart' as const }]);
-  if (open.names > 1) choices = choices.flatMap((choice) => Array.from({ length: Math.min(open.names, 3) }, (_, names) => ({ ...choice, names })));
+  if (open.names > 1)
+    choices = choices.flatMap((choice) => Array.from({ length: Math.min(open.names, 3) }, (_, names) => ({ ...choice, names })));
   return choices.slice(0, 12);
 }
 
@@ -117,12 +131,23 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const counts = play.hands.map((hand) => live(hand.needles));
   if (row.label?.unit === 'round') for (const size of sizes) roundFromStart(handOf(play, size));
   const replayed = sizes.map((size) => nextSide(handOf(play, size).needles));
-  if (row.label?.unit === 'round') for (const size of sizes) backToRounds(play, size, call.span, row, label, steps.some((step) => step.type === 'turn'));
+  if (row.label?.unit === 'round')
+    for (const size of sizes)
+      backToRounds(
+        play,
+        size,
+        call.span,
+        row,
+        label,
+        steps.some((step) => step.type === 'turn'),
+      );
   if (call.inline && row.label !== null) checkSide(play, row.label, sizes, call, label);
   const facing = sizes.map((size, position) => replayed[position] ?? nextSide(handOf(play, size).needles));
   const choices = choicesFor(steps);
   const metBefore = play.book.met.length;
-  const heads = play.trying ? null : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
+  const heads = play.trying
+    ? null
+    : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
   let best: Outcome[] = [];
   let bestFit = -1;
   let chosen = 0;
@@ -167,7 +192,8 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
       hand.needles = outcome.needles;
       hand.held = outcome.held;
       const side = facing[position];
-      if (side !== null && side !== undefined) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [side]: outcome.hands.taken };
+      if (side !== null && side !== undefined)
+        hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [side]: outcome.hands.taken };
       endRow(hand.needles);
     } else {
       const numbers = { before: counts[size] as number, taken: outcome.hands.taken, made: outcome.hands.made };
@@ -176,7 +202,16 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
       // A row that was right where it stands and fails when it is called again: the call is at fault.
       const called = !call.inline && call.span.start !== call.textSpan.start;
       if (hand.needles.lost && usesMarkers(steps)) hand.needles.sure = false;
-      met(play, called ? { ...words, span: call.span, words: { ...words.words, row: label } } : words, size, row, label, numbers, [], called ? words.span : null);
+      met(
+        play,
+        called ? { ...words, span: call.span, words: { ...words.words, row: label } } : words,
+        size,
+        row,
+        label,
+        numbers,
+        [],
+        called ? words.span : null,
+      );
       recover(hand.needles, outcome, counts[size] as number);
       if (trouble.kind !== 'unread') hand.held = outcome.held;
     }
@@ -188,29 +223,66 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     }
     hand.rows += 1;
     hand.sectionRows += 1;
-    remember(hand.history, { row, times: 1, section: play.section, textSpan: call.textSpan, label, change: live(hand.needles) - (counts[size] as number) });
+    remember(hand.history, {
+      row,
+      times: 1,
+      section: play.section,
+      textSpan: call.textSpan,
+      label,
+      change: live(hand.needles) - (counts[size] as number),
+    });
   });
   if (call.inline) for (const each of row.stated) checkStated(play, each, sizes, { before: counts, node: row, label });
   const troubled = play.book.met.length > metBefore && play.book.heads.length < mostHeads;
   play.book.steps.set(play.book.entries.length, steps);
   if (troubled || play.witness !== undefined)
     heads?.forEach((head, position) => {
-      const moment: Moment = { ...head, entry: play.book.entries.length, size: sizes[position] as number, row, steps, choice: choices[chosen] as RowChoice, choices, piece: pieceTitle(play), number: call.number, inline: call.inline };
+      const moment: Moment = {
+        ...head,
+        entry: play.book.entries.length,
+        size: sizes[position] as number,
+        row,
+        steps,
+        choice: choices[chosen] as RowChoice,
+        choices,
+        piece: pieceTitle(play),
+        number: call.number,
+        inline: call.inline,
+      };
       play.witness?.(moment);
       if (troubled) play.book.heads.push(moment);
     });
-  write(play, { label, span: call.span, textSpan: call.textSpan, node: call.node, side: common(facing), unit: row.label?.unit ?? 'row' }, sizes, before, takes, makes);
+  write(
+    play,
+    { label, span: call.span, textSpan: call.textSpan, node: call.node, side: common(facing), unit: row.label?.unit ?? 'row' },
+    sizes,
+    before,
+    takes,
+    makes,
+  );
 }
 
 /** Whether a row measures from markers, so that it cannot be checked where they may hang wrong. */
 function usesMarkers(steps: readonly Step[]): boolean {
-  return steps.some((step) => step.type === 'marker' || (step.type === 'repeat' && ((step.extent?.kind === 'place' && step.extent.place === 'marker') || usesMarkers(step.children))));
+  return steps.some(
+    (step) =>
+      step.type === 'marker' ||
+      (step.type === 'repeat' && ((step.extent?.kind === 'place' && step.extent.place === 'marker') || usesMarkers(step.children))),
+  );
 }
 
 /** "Cast on 6 sts. Rnd 1: …": a piece whose first row is called a round is worked in the round, though nothing says to join. */
 export function roundFromStart(hand: Hand): void {
   const { needles } = hand;
-  if (hand.rows > 0 || needles.mode === 'round' || needles.side !== null || needles.begun || needles.right.n > 0 || needles.left.marks.length > 0) return;
+  if (
+    hand.rows > 0 ||
+    needles.mode === 'round' ||
+    needles.side !== null ||
+    needles.begun ||
+    needles.right.n > 0 ||
+    needles.left.marks.length > 0
+  )
+    return;
   needles.mode = 'round';
   needles.side = 'RS';
 }
@@ -220,7 +292,8 @@ export function backToRounds(play: Play, size: number, span: Span, node: Stateme
   const { needles } = handOf(play, size);
   if (!needles.suspended || turns) return;
   if (nextSide(needles) === 'WS') met(play, { kind: 'turnInRound', span, numbers: {}, words: {} }, size, node, label);
-  else if (!atBeginning(needles)) met(play, { kind: 'notAtBeginning', span, numbers: { left: needles.left.n }, words: {} }, size, node, label);
+  else if (!atBeginning(needles))
+    met(play, { kind: 'notAtBeginning', span, numbers: { left: needles.left.n }, words: {} }, size, node, label);
   resumeRound(needles, true);
 }
 
@@ -239,8 +312,13 @@ function recover(needles: Needles, outcome: Outcome, before: number): void {
   const guess = outcome.trouble === null ? before + outcome.hands.made - outcome.hands.taken : before;
   const { side, mode } = outcome.needles.begun ? outcome.needles : { side: nextSide(needles), mode: needles.mode };
   const total = Math.max(0, guess);
-  const marks = [...outcome.needles.right.marks, ...outcome.needles.left.marks.map((mark) => ({ ...mark, at: total - mark.at }))].filter((mark) => mark.kind === 'marker' && mark.at >= 0 && mark.at <= total);
-  const short = [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'gap') || outcome.trouble?.kind === 'noGap' || outcome.hands.turned;
+  const marks = [...outcome.needles.right.marks, ...outcome.needles.left.marks.map((mark) => ({ ...mark, at: total - mark.at }))].filter(
+    (mark) => mark.kind === 'marker' && mark.at >= 0 && mark.at <= total,
+  );
+  const short =
+    [...needles.left.marks, ...needles.right.marks].some((mark) => mark.kind === 'gap') ||
+    outcome.trouble?.kind === 'noGap' ||
+    outcome.hands.turned;
   needles.left = { n: 0, marks: [] };
   needles.right = { n: total, marks: marks.sort((a, b) => a.at - b.at) };
   needles.lost = needles.lost || marks.length > 0;
@@ -256,7 +334,15 @@ const mostHeads = 400;
 
 export function remember(history: Worked[], worked: Worked): void {
   const last = history.at(-1);
-  if (last !== undefined && last.row === null && worked.row === null && last.change === 0 && worked.change === 0 && last.textSpan.start === worked.textSpan.start) history[history.length - 1] = { ...last, times: last.times + worked.times };
+  if (
+    last !== undefined &&
+    last.row === null &&
+    worked.row === null &&
+    last.change === 0 &&
+    worked.change === 0 &&
+    last.textSpan.start === worked.textSpan.start
+  )
+    history[history.length - 1] = { ...last, times: last.times + worked.times };
   else history.push(worked);
   if (history.length > longestMemory) history.splice(0, history.length - longestMemory);
 }
@@ -280,7 +366,13 @@ function checkSide(play: Play, label: Label, sizes: readonly number[], call: Cal
       continue;
     }
     if (facing !== null && facing !== side && !first) {
-      met(play, { kind: 'sideDiffers', span: label.sideSpan ?? call.span, numbers: {}, words: { stated: side, replayed: facing } }, size, call.node, words);
+      met(
+        play,
+        { kind: 'sideDiffers', span: label.sideSpan ?? call.span, numbers: {}, words: { stated: side, replayed: facing } },
+        size,
+        call.node,
+        words,
+      );
     }
     if (facing !== side) settle(needles, side);
   }
@@ -294,14 +386,30 @@ export function settle(needles: Needles, side: Side | null): void {
 }
 
 /** More than one reading: says so where they differ, and where only an unusual one fits. */
-function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: readonly RowChoice[], chosen: number, fits: readonly number[], call: Call, label: string): void {
+function noteReadings(
+  play: Play,
+  row: Row,
+  sizes: readonly number[],
+  choices: readonly RowChoice[],
+  chosen: number,
+  fits: readonly number[],
+  call: Call,
+  label: string,
+): void {
   if (play.trying) return;
   const full = sizes.length * 2;
   // Two meanings of a stitch name that both fit are settled by custom; only how often and whose loop are questions.
   const fitting = choices.filter((choice, index) => fits[index] === full && choice.names === (choices[chosen] as RowChoice).names);
   const span = readingSpan(row.children) ?? row.span;
   if (chosen > 0 && fits[chosen] === full && fits[0] !== full) {
-    for (const size of sizes) met(play, { kind: 'readingNotDefault', span, numbers: {}, words: { reading: choiceWords(choices[chosen] as RowChoice) } }, size, call.node, label);
+    for (const size of sizes)
+      met(
+        play,
+        { kind: 'readingNotDefault', span, numbers: {}, words: { reading: choiceWords(choices[chosen] as RowChoice) } },
+        size,
+        call.node,
+        label,
+      );
     return;
   }
   if (fitting.length < 2) return;
@@ -319,7 +427,18 @@ function noteReadings(play: Play, row: Row, sizes: readonly number[], choices: r
     });
   if (against(fitting[differs] as RowChoice) > against(fitting[0] as RowChoice)) return;
   sizes.forEach((size, position) => {
-    met(play, { kind: 'readingsDiffer', span, numbers: { first: ends[0]?.[position] ?? 0, second: ends[differs]?.[position] ?? 0 }, words: { first: choiceWords(fitting[0] as RowChoice), second: choiceWords(fitting[differs] as RowChoice) } }, size, call.node, label);
+    met(
+      play,
+      {
+        kind: 'readingsDiffer',
+        span,
+        numbers: { first: ends[0]?.[position] ?? 0, second: ends[differs]?.[position] ?? 0 },
+        words: { first: choiceWords(fitting[0] as RowChoice), second: choiceWords(fitting[differs] as RowChoice) },
+      },
+      size,
+      call.node,
+      label,
+    );
   });
 }
 
@@ -346,5 +465,9 @@ function readingSpan(steps: readonly Step[]): Span | null {
 /** How the sizes stand after something is tried: used where a later line decides between two readings. */
 export function contradictions(play: Play, sizes: readonly number[], action: () => void): number {
   const { met: found } = tryOut(play, action);
-  return new Set(found.filter((each) => each.certain && sizes.includes(each.size) && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer').map((each) => `${each.kind}|${each.span.start}|${each.size}`)).size;
+  return new Set(
+    found
+      .filter((each) => each.certain && sizes.includes(each.size) && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer')
+      .map((each) => `${each.kind}|${each.span.start}|${each.size}`),
+  ).size;
 }

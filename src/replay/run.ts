@@ -13,8 +13,20 @@ function joinedRows(statements: readonly Statement[]): Statement[] {
   const out: Statement[] = [];
   for (const statement of statements) {
     const last = out.at(-1);
-    if (statement.type === 'row' && statement.label !== null && statement.does === null && last?.type === 'row' && last.label === statement.label && last.does === null) {
-      out[out.length - 1] = { ...last, children: [...last.children, ...statement.children], stated: [...last.stated, ...statement.stated], span: { start: last.span.start, end: statement.span.end } };
+    if (
+      statement.type === 'row' &&
+      statement.label !== null &&
+      statement.does === null &&
+      last?.type === 'row' &&
+      last.label === statement.label &&
+      last.does === null
+    ) {
+      out[out.length - 1] = {
+        ...last,
+        children: [...last.children, ...statement.children],
+        stated: [...last.stated, ...statement.stated],
+        span: { start: last.span.start, end: statement.span.end },
+      };
     } else out.push(statement);
   }
   return out;
@@ -25,7 +37,9 @@ function flowOf(pattern: Pattern): Item[] {
   const flow: Item[] = [];
   pattern.sections.forEach((section, index) => {
     if (section.kind === 'front' || section.kind === 'other') return;
-    joinedRows(section.statements).forEach((statement, position) => flow.push({ section: index, statement, first: position === 0 }));
+    joinedRows(section.statements).forEach((statement, position) => {
+      flow.push({ section: index, statement, first: position === 0 });
+    });
   });
   return flow;
 }

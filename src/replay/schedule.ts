@@ -48,7 +48,8 @@ export function eventsOf(segments: readonly Segment[], size: number, room: Room,
     const k = segment.k === null ? (segment.rowSide ? 2 : 1) : (sizeValue(segment.k, size) ?? 1);
     const runTo = (target: number): Missed | null => {
       const need = target - live();
-      if (room.step === 0 || need % room.step !== 0 || need / room.step < 0) return { target, live: live(), step: room.step, passed: room.step !== 0 && need / room.step < 0 };
+      if (room.step === 0 || need % room.step !== 0 || need / room.step < 0)
+        return { target, live: live(), step: room.step, passed: room.step !== 0 && need / room.step < 0 };
       count += need / room.step;
       rows += (need / room.step) * k;
       return null;
@@ -79,7 +80,8 @@ export function eventsOf(segments: readonly Segment[], size: number, room: Room,
         }
         if (n !== null) {
           // "next and every foll 4th row 6 times" is six in all; "6 more times" adds six.
-          const first = segment.kind === 'every' && index > 0 && segment.more !== 'more' && countFirst && segments[index - 1]?.kind !== 'every';
+          const first =
+            segment.kind === 'every' && index > 0 && segment.more !== 'more' && countFirst && segments[index - 1]?.kind !== 'every';
           const times = Math.max(0, first ? n - 1 : n);
           count += times;
           const average = segment.k2 ? (k + (sizeValue(segment.k2, size) ?? k)) / 2 : k;
@@ -94,13 +96,25 @@ export function eventsOf(segments: readonly Segment[], size: number, room: Room,
         }
         if (segment.kind === 'follEvery') {
           // "foll 4th row": once. "foll alt rows": up to the stated count.
-          const open = segment.k !== null && segment.k.length === 1 && segment.k[0] === 2 && room.stated !== null && index === segments.length - 1 && (room.stated - live()) % room.step === 0 && (room.stated - live()) / room.step >= 1;
+          const open =
+            segment.k !== null &&
+            segment.k.length === 1 &&
+            segment.k[0] === 2 &&
+            room.stated !== null &&
+            index === segments.length - 1 &&
+            (room.stated - live()) % room.step === 0 &&
+            (room.stated - live()) / room.step >= 1;
           const times = open ? ((room.stated as number) - live()) / room.step : 1;
           count += times;
           rows += times * k;
           break;
         }
-        if (room.stated !== null && room.step !== 0 && (room.stated - live()) % room.step === 0 && (room.stated - live()) / room.step >= 0) {
+        if (
+          room.stated !== null &&
+          room.step !== 0 &&
+          (room.stated - live()) % room.step === 0 &&
+          (room.stated - live()) / room.step >= 0
+        ) {
           const times = (room.stated - live()) / room.step;
           count += times;
           rows += times * k;

@@ -1,10 +1,11 @@
 /** Counts that the draft states, against the count the replay has made. */
-import type { Met } from './book.ts';
+
 import { sizeValue } from '../../grammar/count.ts';
 import type { Row, Stated, Statement } from '../../grammar/tree.ts';
+import type { Met } from './book.ts';
 import { headBorder } from './edgings.ts';
 import { live, setLive } from './needles.ts';
-import { copyHand, handOf, type Hand, met, type Play, tryOut } from './play.ts';
+import { copyHand, type Hand, handOf, met, type Play, tryOut } from './play.ts';
 import { playFrom } from './statements.ts';
 
 export interface StatedWhere {
@@ -35,7 +36,19 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         if (!hand.needles.sure) break;
         const change = live(hand.needles) - (where.before[size] ?? 0);
         const want = stated.what === 'increased' ? value : -value;
-        if (change !== want) met(play, { kind: 'changeDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.abs(change), change, before: where.before[size] ?? 0, after: live(hand.needles) }, words: { what: stated.what } }, size, where.node, where.label);
+        if (change !== want)
+          met(
+            play,
+            {
+              kind: 'changeDiffers',
+              span: stated.count.span,
+              numbers: { stated: value, replayed: Math.abs(change), change, before: where.before[size] ?? 0, after: live(hand.needles) },
+              words: { what: stated.what },
+            },
+            size,
+            where.node,
+            where.label,
+          );
         // Either may be wrong: the next stated count settles it.
         if (change !== want) hand.needles.sure = false;
         break;
@@ -47,7 +60,19 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         const { right, left } = hand.needles;
         const gap = left.marks.find((mark) => mark.kind === 'gap');
         const places = [right.n, left.n, gap?.at ?? -1];
-        if (!places.includes(value)) met(play, { kind: 'leftDiffers', span: stated.count.span, numbers: { stated: value, replayed: Math.min(right.n, gap?.at ?? right.n) }, words: {} }, size, where.node, where.label);
+        if (!places.includes(value))
+          met(
+            play,
+            {
+              kind: 'leftDiffers',
+              span: stated.count.span,
+              numbers: { stated: value, replayed: Math.min(right.n, gap?.at ?? right.n) },
+              words: {},
+            },
+            size,
+            where.node,
+            where.label,
+          );
         break;
       }
       case 'worked':
@@ -60,7 +85,19 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         break;
       case 'held': {
         const sets = hand.held.filter((set) => !set.used);
-        if (sets.length > 0 && !sets.some((set) => set.n === value) && sets.reduce((sum, set) => sum + set.n, 0) !== value) met(play, { kind: 'heldDiffers', span: stated.count.span, numbers: { stated: value, replayed: (sets.at(-1) as { n: number }).n }, words: { holder: sets.at(-1)?.name ?? '' } }, size, where.node, where.label);
+        if (sets.length > 0 && !sets.some((set) => set.n === value) && sets.reduce((sum, set) => sum + set.n, 0) !== value)
+          met(
+            play,
+            {
+              kind: 'heldDiffers',
+              span: stated.count.span,
+              numbers: { stated: value, replayed: (sets.at(-1) as { n: number }).n },
+              words: { holder: sets.at(-1)?.name ?? '' },
+            },
+            size,
+            where.node,
+            where.label,
+          );
         break;
       }
       default:
@@ -72,21 +109,41 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
 /** The row casts off and works to its end: what it states is what is on the needle now. */
 function endsWithBindOff(row: Row): boolean {
   const steps = row.children.filter((step) => step.type !== 'stated' && step.type !== 'remark' && step.type !== 'change');
-  return row.does === null && steps.some((step) => step.type === 'bindOff') && steps.every((step) => ['bindOff', 'work', 'repeat', 'marker'].includes(step.type));
+  return (
+    row.does === null &&
+    steps.some((step) => step.type === 'bindOff') &&
+    steps.every((step) => ['bindOff', 'work', 'repeat', 'marker'].includes(step.type))
+  );
 }
 
 /** "Cast off 70 sts, k to end. 30 sts remain for the bib", "k6, cast off 18, k to end. 6 sts remain on each side". */
 function checkSides(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
   const hand = handOf(play, size);
   const scope = stated.scope ?? '';
-  const sides = /^(?:on|at) (?:each|either) side$/i.test(scope) ? 2 : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope) ? 1 : 0;
+  const sides = /^(?:on|at) (?:each|either) side$/i.test(scope)
+    ? 2
+    : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope)
+      ? 1
+      : 0;
   if (sides === 0 || !hand.needles.sure || hand.fresh) return;
   if (sides === 1) {
     checkTotal(play, stated, size, value, where);
     return;
   }
   const have = live(hand.needles);
-  if (value * sides !== have) met(play, { kind: 'partDiffers', span: stated.count.span, numbers: { stated: value * sides, needles: sides, replayed: have }, words: { what: 'sides' } }, size, where.node, where.label);
+  if (value * sides !== have)
+    met(
+      play,
+      {
+        kind: 'partDiffers',
+        span: stated.count.span,
+        numbers: { stated: value * sides, needles: sides, replayed: have },
+        words: { what: 'sides' },
+      },
+      size,
+      where.node,
+      where.label,
+    );
 }
 
 /**
@@ -98,7 +155,9 @@ function checkRows(play: Play, stated: Stated, sizes: readonly number[], where: 
     const value = sizeValue(stated.count.values, size);
     const worked = where.rows?.[size];
     const hand = handOf(play, size);
-    return value === null || worked === undefined || worked === 0 ? [] : [{ size, value, meanings: [hand.setRows || worked, worked, hand.sectionRows, hand.rows, worked / 2] }];
+    return value === null || worked === undefined || worked === 0
+      ? []
+      : [{ size, value, meanings: [hand.setRows || worked, worked, hand.sectionRows, hand.rows, worked / 2] }];
   });
   const [first] = told;
   if (first === undefined) return;
@@ -113,7 +172,14 @@ function checkRows(play: Play, stated: Stated, sizes: readonly number[], where: 
   });
   for (const { size, value, meanings } of told) {
     const rows = meanings[meaning] as number;
-    if (rows !== value) met(play, { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: rows }, words: {} }, size, where.node, where.label);
+    if (rows !== value)
+      met(
+        play,
+        { kind: 'rowsDiffer', span: stated.count.span, numbers: { stated: value, replayed: rows }, words: {} },
+        size,
+        where.node,
+        where.label,
+      );
   }
 }
 
@@ -122,9 +188,23 @@ function checkWorked(play: Play, stated: Stated, size: number, value: number, wh
   if (!handOf(play, size).needles.sure) return;
   const side = /\brs\b|right side/i.test(stated.scope ?? '') ? 'RS' : /\bws\b|wrong side/i.test(stated.scope ?? '') ? 'WS' : null;
   if (!/\blast\b/i.test(stated.scope ?? '') || side === null) return;
-  const row = play.book.entries.findLast((entry) => entry.section === play.section && entry.side === side && entry.takes[size] !== null && entry.takes[size] !== undefined);
+  const row = play.book.entries.findLast(
+    (entry) => entry.section === play.section && entry.side === side && entry.takes[size] !== null && entry.takes[size] !== undefined,
+  );
   const worked = row?.takes[size];
-  if (worked !== null && worked !== undefined && worked !== value) met(play, { kind: 'leftDiffers', span: stated.count.span, numbers: { stated: value, replayed: worked }, words: { what: 'worked', row: row?.label ?? '' } }, size, where.node, where.label);
+  if (worked !== null && worked !== undefined && worked !== value)
+    met(
+      play,
+      {
+        kind: 'leftDiffers',
+        span: stated.count.span,
+        numbers: { stated: value, replayed: worked },
+        words: { what: 'worked', row: row?.label ?? '' },
+      },
+      size,
+      where.node,
+      where.label,
+    );
 }
 
 const needleNumbers: Readonly<Record<string, number>> = { two: 2, both: 2, three: 3, four: 4, five: 5 };
@@ -136,7 +216,19 @@ function checkEachNeedle(play: Play, stated: Stated, size: number, value: number
   if (word === undefined || !hand.needles.sure || hand.fresh) return;
   const needles = needleNumbers[word] ?? Number(word);
   const have = live(hand.needles);
-  if (value * needles !== have) met(play, { kind: 'partDiffers', span: stated.count.span, numbers: { stated: value, needles, sum: value * needles, replayed: have }, words: { what: 'each needle' } }, size, where.node, where.label);
+  if (value * needles !== have)
+    met(
+      play,
+      {
+        kind: 'partDiffers',
+        span: stated.count.span,
+        numbers: { stated: value, needles, sum: value * needles, replayed: have },
+        words: { what: 'each needle' },
+      },
+      size,
+      where.node,
+      where.label,
+    );
 }
 
 function notePart(hand: Hand, stated: Stated, value: number): void {
@@ -174,11 +266,24 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
     return;
   }
   const [asMade, asStated] = [have, value].map((count) => votes(play, size, count));
-  const fault = asMade === undefined || asStated === undefined || asMade.against === asStated.against ? 'tie' : asMade.against < asStated.against ? 'stated' : 'row';
+  const fault =
+    asMade === undefined || asStated === undefined || asMade.against === asStated.against
+      ? 'tie'
+      : asMade.against < asStated.against
+        ? 'stated'
+        : 'row';
   const evidence: string[] = [];
   if (fault === 'stated' && asStated?.first) evidence.push(voteWords(asStated.first, have, value));
   if (fault === 'row' && asMade?.first) evidence.push(voteWords(asMade.first, value, have));
-  met(play, { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after', fault } }, size, where.node, where.label, {}, evidence);
+  met(
+    play,
+    { kind: 'countDiffers', span: stated.count.span, numbers, words: { when: 'after', fault } },
+    size,
+    where.node,
+    where.label,
+    {},
+    evidence,
+  );
   play.decided.set(place, fault === 'row' ? value : have);
   if (fault === 'row') {
     setLive(needles, value);
@@ -194,7 +299,9 @@ function votes(play: Play, size: number, count: number): { against: number; firs
     setLive(handOf(play, size).needles, count);
     playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 1 + horizon), [size]);
   });
-  const found = result.met.filter((each) => each.size === size && each.certain && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer');
+  const found = result.met.filter(
+    (each) => each.size === size && each.certain && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer',
+  );
   return { against: new Set(found.map((each) => each.span.start)).size, first: found[0] ?? null };
 }
 
@@ -202,8 +309,10 @@ function votes(play: Play, size: number, count: number): { against: number; firs
 function voteWords(later: Met, good: number, bad: number): string {
   const where = later.row ?? 'A later line';
   const { takes, wanted, stated } = later.numbers;
-  if (later.kind === 'repeatDoesNotFit' && takes !== undefined && takes > 1) return `${where} repeats over ${takes} sts: ${good} sts fit, ${bad} do not.`;
+  if (later.kind === 'repeatDoesNotFit' && takes !== undefined && takes > 1)
+    return `${where} repeats over ${takes} sts: ${good} sts fit, ${bad} do not.`;
   if (later.kind === 'tooFew' && wanted !== undefined) return `${where} can be worked on ${good} sts and not on ${bad}.`;
-  if (later.kind === 'countDiffers' && stated !== undefined) return `${where} states ${stated} sts, which follow from ${good} and not from ${bad}.`;
+  if (later.kind === 'countDiffers' && stated !== undefined)
+    return `${where} states ${stated} sts, which follow from ${good} and not from ${bad}.`;
   return `The lines that follow fit ${good} sts and not ${bad}.`;
 }

@@ -2,13 +2,13 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
 import { drawBorder, edgingAhead } from './edgings.ts';
+import { gatherPieces } from './gathering.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
+import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
-import { gatherPieces } from './gathering.ts';
 import { findRow, playRepeat, playRowsOfLabel } from './repeats.ts';
 import { pieceTitle, playSteps } from './rows.ts';
-import { leaveTurns } from './open-turns.ts';
 import { playAndSoOn } from './series.ts';
 import { checkStated } from './stated.ts';
 import { playEdgeRows, playPlain, playShape, playTogether, playUntil } from './stretches.ts';
@@ -76,7 +76,12 @@ export function playStatement(play: Play, statement: Statement, sizes: readonly 
       playCastOn(play, statement, sizes);
       return;
     case 'stated':
-      checkStated(play, statement, sizes, { before: play.hands.map((hand) => live(hand.needles)), node: statement, label: null, rows: play.hands.map((hand) => hand.sectionRows) });
+      checkStated(play, statement, sizes, {
+        before: play.hands.map((hand) => live(hand.needles)),
+        node: statement,
+        label: null,
+        rows: play.hands.map((hand) => hand.sectionRows),
+      });
       settleEntry(play, statement.span, sizes);
       return;
     case 'andSoOn':
@@ -118,8 +123,18 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       }
       continue;
     }
-    const edging = live(hand.needles) > 0 && edgingAhead(play.flow.slice(play.at + 1, play.at + 40).filter((item) => item.section === play.section).map((item) => item.statement));
-    const fresh = hand.fresh || live(hand.needles) === 0 || (!edging && section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
+    const edging =
+      live(hand.needles) > 0 &&
+      edgingAhead(
+        play.flow
+          .slice(play.at + 1, play.at + 40)
+          .filter((item) => item.section === play.section)
+          .map((item) => item.statement),
+      );
+    const fresh =
+      hand.fresh ||
+      live(hand.needles) === 0 ||
+      (!edging && section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
     if (fresh) {
       if (live(hand.needles) > 0) leaveTurns(play, size);
       hand.needles = emptyNeedles();
@@ -137,7 +152,12 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       else hand.needles.left.n += n;
     }
   }
-  write(play, { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' }, sizes, before);
+  write(
+    play,
+    { label: 'Cast on', span: statement.span, textSpan: statement.span, node: statement, side: null, unit: 'step' },
+    sizes,
+    before,
+  );
 }
 
 /** "Slip the sleeves onto the needle (352 sts)": the count told behind an order whose own number is not known is the order's. */
@@ -147,7 +167,15 @@ function settleEntry(play: Play, span: Span, sizes: readonly number[]): void {
   for (const size of sizes) entry.after[size] ??= shown(handOf(play, size));
 }
 
-const orderLabels: Record<string, string> = { hold: 'Stitches on hold', takeUp: 'Stitches taken up', bindOff: 'Bind off', join: 'Join', pickUp: 'Pick up', only: 'Stitches worked on', evenly: 'Shaped evenly' };
+const orderLabels: Record<string, string> = {
+  hold: 'Stitches on hold',
+  takeUp: 'Stitches taken up',
+  bindOff: 'Bind off',
+  join: 'Join',
+  pickUp: 'Pick up',
+  only: 'Stitches worked on',
+  evenly: 'Shaped evenly',
+};
 
 /** Whether the statement behind this one turns the work first. */
 function turnsNext(play: Play, statement: Statement): boolean {
@@ -162,7 +190,22 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
   let touched = false;
   for (const size of sizes) {
     const hand = handOf(play, size);
-    const hands: Hands = { needles: hand.needles, size, vocabulary: play.pattern.vocabulary, held: hand.held, piece: pieceTitle(play), choice: firstChoice, taken: 0, made: 0, off: 0, base: 0, last: 0, turned: false, divided: false, asides: [] };
+    const hands: Hands = {
+      needles: hand.needles,
+      size,
+      vocabulary: play.pattern.vocabulary,
+      held: hand.held,
+      piece: pieceTitle(play),
+      choice: firstChoice,
+      taken: 0,
+      made: 0,
+      off: 0,
+      base: 0,
+      last: 0,
+      turned: false,
+      divided: false,
+      asides: [],
+    };
     const trouble = workSteps(hands, [step as Step]);
     for (const aside of hands.asides) met(play, aside, size, step, null);
     if (hands.doubt) hand.needles.sure = false;
@@ -171,7 +214,15 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
       hand.needles.sure = false;
     }
     // "With RS facing, cast on 6 sts" behind a finished row: the row to come is the RS row.
-    if (step.type === 'change' && step.what === 'side' && hand.needles.mode === 'flat' && hand.needles.left.n === 0 && hand.needles.right.n > 0 && hand.needles.side !== null) hand.needles.side = hand.needles.side === 'RS' ? 'WS' : 'RS';
+    if (
+      step.type === 'change' &&
+      step.what === 'side' &&
+      hand.needles.mode === 'flat' &&
+      hand.needles.left.n === 0 &&
+      hand.needles.right.n > 0 &&
+      hand.needles.side !== null
+    )
+      hand.needles.side = hand.needles.side === 'RS' ? 'WS' : 'RS';
     if (step.type === 'join' && step.what === 'round') hand.joined = true;
     if (step.type === 'takeUp' && hand.fresh) hand.fresh = false;
     if (step.type === 'takeUp' || (step.type === 'bindOff' && live(hand.needles) === 0)) {
@@ -180,12 +231,20 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
     if (step.type !== 'change' && step.type !== 'marker') {
       if (step.type === 'bindOff' || step.type === 'hold') endRow(hand.needles);
       // "Leave the 28 instep sts unworked. Turn.": from here on the rest is worked in rows.
-      if (step.type === 'hold' && hand.needles.mode === 'round' && !hand.needles.suspended && live(hand.needles) > 0 && turnsNext(play, step)) toRows(hand.needles);
+      if (
+        step.type === 'hold' &&
+        hand.needles.mode === 'round' &&
+        !hand.needles.suspended &&
+        live(hand.needles) > 0 &&
+        turnsNext(play, step)
+      )
+        toRows(hand.needles);
     }
     if (live(hand.needles) !== counts[size] || (trouble !== null && step.type === 'takeUp')) touched = true;
   }
   const label = orderLabels[step.type];
-  if (label !== undefined && (touched || step.type === 'hold')) write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
+  if (label !== undefined && (touched || step.type === 'hold'))
+    write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
 }
 
 /** Puts a row where "rep Rows 1–4" and "Rep Dec Rnd" will look for it. */
@@ -249,7 +308,11 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
   if (section.kind === 'front') return;
   if (active.length === 0) return;
   // Nothing is on the needles: the row is told for later, unless it works what the holders have.
-  if (!begins(row) && !gatherPieces(play, row, active) && active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure)) {
+  if (
+    !begins(row) &&
+    !gatherPieces(play, row, active) &&
+    active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure)
+  ) {
     return;
   }
   // All stitches of the row are picked up here: whatever was in doubt before, it is not about these.
@@ -259,7 +322,8 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
     note(play, label);
     return;
   }
-  const numbers: readonly (number | null)[] = label === null || label.numbers.length === 0 ? [null] : label.name !== null ? [label.numbers[0] ?? null] : label.numbers;
+  const numbers: readonly (number | null)[] =
+    label === null || label.numbers.length === 0 ? [null] : label.name !== null ? [label.numbers[0] ?? null] : label.numbers;
   if (label !== null && label.andAll !== null) {
     const number = label.numbers[0] ?? null;
     playOnce(play, row, active, number);
@@ -268,7 +332,14 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
   const next = label?.next?.values ?? null;
   const times = next === null ? 1 : Math.max(1, ...active.map((size) => sizeValue(next, size) ?? 1));
   for (const number of numbers) {
-    if (number !== null && label?.name === null && play.inline !== null && play.inline.section === play.section && number > play.inline.number + 1) fillTo(play, play.section, play.inline.number + 1, number, active);
+    if (
+      number !== null &&
+      label?.name === null &&
+      play.inline !== null &&
+      play.inline.section === play.section &&
+      number > play.inline.number + 1
+    )
+      fillTo(play, play.section, play.inline.number + 1, number, active);
     for (let time = 0; time < Math.min(times, 400); time += 1) {
       const now = next === null ? active : active.filter((size) => (sizeValue(next, size) ?? 1) > time);
       playOnce(play, row, now, number);
@@ -290,11 +361,22 @@ const besidePicking = new Set<Step['type']>(['pickUp', 'change', 'remark', 'mark
 
 /** Every stitch is picked up from an edge, by a number each, and none from a holder. */
 function picksUpAll(row: Row): boolean {
-  return row.children.some((step) => step.type === 'pickUp') && row.children.every((step) => besidePicking.has(step.type) && (step.type !== 'pickUp' || (step.count !== null && !step.includingHeld)));
+  return (
+    row.children.some((step) => step.type === 'pickUp') &&
+    row.children.every((step) => besidePicking.has(step.type) && (step.type !== 'pickUp' || (step.count !== null && !step.includingHeld)))
+  );
 }
 
 /** A row that brings its own stitches. */
 function begins(row: Row): boolean {
-  return row.children.some((step) => step.type === 'castOn' || step.type === 'pickUp' || step.type === 'takeUp' || (step.type === 'join' && step.what === 'rejoin') || (step.type === 'hold' && step.which === 'centre'));
+  return row.children.some(
+    (step) =>
+      step.type === 'castOn' ||
+      step.type === 'pickUp' ||
+      step.type === 'takeUp' ||
+      (step.type === 'join' && step.what === 'rejoin') ||
+      (step.type === 'hold' && step.which === 'centre'),
+  );
 }
+
 export type { Span };

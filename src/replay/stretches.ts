@@ -2,9 +2,9 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { AtSameTime, EdgeRows, EndSide, Evenly, Plain, Segment, Shape, Stated, Statement, Until } from '../../grammar/tree.ts';
 import { live, setLive, stopShort } from './needles.ts';
-import { type Hand, handOf, met, type Play, shown, write } from './play.ts';
 import { passRows, playPlainRows } from './plain-rows.ts';
-import { nextSide, remember, settle, roundFromStart } from './rows.ts';
+import { type Hand, handOf, met, type Play, shown, write } from './play.ts';
+import { nextSide, remember, roundFromStart, settle } from './rows.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';
 import { playAndSoOn } from './series.ts';
 import { openTurns } from './short-rows.ts';
@@ -31,7 +31,8 @@ function checkEnding(play: Play, ending: EndSide | null, size: number, node: Sta
   }
   if (ending.last === null) return;
   const last = nextSide(needles) === 'RS' ? 'WS' : nextSide(needles) === 'WS' ? 'RS' : null;
-  if (known && last !== null && last !== ending.last) met(play, { kind: 'endingSide', span: ending.span, numbers: {}, words: { stated: ending.last, replayed: last } }, size, node, null);
+  if (known && last !== null && last !== ending.last)
+    met(play, { kind: 'endingSide', span: ending.span, numbers: {}, words: { stated: ending.last, replayed: last } }, size, node, null);
   settle(needles, ending.last === 'RS' ? 'WS' : 'RS');
 }
 
@@ -66,11 +67,23 @@ export function playPlain(play: Play, node: Plain, sizes: readonly number[]): vo
     hand.rows += n;
     hand.sectionRows += n;
     for (const inside of node.inside) insideStretch(play, inside, size, n, node);
-    remember(hand.history, { row: null, times: Math.max(n, 0), section: play.section, textSpan: node.span, label: words(play, node), change: 0 });
+    remember(hand.history, {
+      row: null,
+      times: Math.max(n, 0),
+      section: play.section,
+      textSpan: node.span,
+      label: words(play, node),
+      change: 0,
+    });
     checkEnding(play, node.ending, size, node, true);
   }
   if (working.length === 0) return;
-  write(play, { label: words(play, node), span: node.span, textSpan: node.span, node, side: facing, unit: node.unit, times: Math.max(1, most) }, working, before);
+  write(
+    play,
+    { label: words(play, node), span: node.span, textSpan: node.span, node, side: facing, unit: node.unit, times: Math.max(1, most) },
+    working,
+    before,
+  );
   for (const stated of node.stated) checkStated(play, stated, working, { before: counts, node, label: null, rows });
 }
 
@@ -95,7 +108,14 @@ function applyEvenly(play: Play, step: Evenly, size: number, node: Statement): v
   if (n === null) return;
   const have = live(hand.needles);
   const change = step.change === 'to' ? n - have : step.change === 'inc' ? n : -n;
-  if (change < 0 && -change > have / 2) met(play, { kind: 'tooFew', span: step.count.span, numbers: { left: have, wanted: -change * 2 }, words: { place: 'evenly' } }, size, node, null);
+  if (change < 0 && -change > have / 2)
+    met(
+      play,
+      { kind: 'tooFew', span: step.count.span, numbers: { left: have, wanted: -change * 2 }, words: { place: 'evenly' } },
+      size,
+      node,
+      null,
+    );
   hand.needles.right.n += change;
 }
 
@@ -107,13 +127,31 @@ function stepOf(play: Play, shape: Shape, size: number): number {
   const n = sizeValue(shape.count.values, size) ?? 0;
   const { needles } = handOf(play, size);
   const markers = [...needles.left.marks, ...needles.right.marks].filter((mark) => mark.kind === 'marker').length;
-  const places = shape.place === 'bothEnds' ? 2 : shape.place === 'eachEdge' ? edgesOf(handOf(play, size)) : shape.place === 'eachSideOfMarkers' ? 2 * Math.max(1, markers) : 1;
+  const places =
+    shape.place === 'bothEnds'
+      ? 2
+      : shape.place === 'eachEdge'
+        ? edgesOf(handOf(play, size))
+        : shape.place === 'eachSideOfMarkers'
+          ? 2 * Math.max(1, markers)
+          : 1;
   return (shape.change === 'dec' ? -1 : 1) * n * places;
 }
 
 function missed(play: Play, miss: Missed, shape: Shape, size: number, node: Statement): void {
   const span = shape.schedule.find((segment) => segment.until !== null)?.until?.span ?? shape.span;
-  met(play, { kind: miss.passed ? 'targetPassed' : 'targetMissed', span, numbers: { target: miss.target, live: miss.live, step: miss.step }, words: {} }, size, node, null);
+  met(
+    play,
+    {
+      kind: miss.passed ? 'targetPassed' : 'targetMissed',
+      span,
+      numbers: { target: miss.target, live: miss.live, step: miss.step },
+      words: {},
+    },
+    size,
+    node,
+    null,
+  );
   const { needles } = handOf(play, size);
   needles.right.n = Math.max(0, needles.right.n + miss.target - miss.live);
   needles.sure = false;
@@ -167,11 +205,26 @@ function apply(play: Play, node: Statement, size: number, step: number, found: E
   hand.rows += found.rows;
   hand.sectionRows += found.rows;
   events.set(size, found.count);
-  remember(hand.history, { row: null, times: Math.max(1, found.rows), section: play.section, textSpan: node.span, label: words(play, node), change: found.count === found.rows ? step : 0 });
+  remember(hand.history, {
+    row: null,
+    times: Math.max(1, found.rows),
+    section: play.section,
+    textSpan: node.span,
+    label: words(play, node),
+    change: found.count === found.rows ? step : 0,
+  });
 }
 
 /** One line of the sheet for each shaping row, sizes with fewer of them beginning later; long runs in one line. */
-function writeEvents(play: Play, node: Statement, sizes: readonly number[], before: readonly (number | null)[], counts: readonly number[], events: ReadonlyMap<number, number>, side: ReturnType<typeof nextSide>): void {
+function writeEvents(
+  play: Play,
+  node: Statement,
+  sizes: readonly number[],
+  before: readonly (number | null)[],
+  counts: readonly number[],
+  events: ReadonlyMap<number, number>,
+  side: ReturnType<typeof nextSide>,
+): void {
   const most = Math.max(0, ...events.values());
   const label = words(play, node);
   const line = { label, span: node.span, textSpan: node.span, node, side, unit: 'row' as const };
@@ -208,12 +261,23 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
     for (const part of node.parts) {
       const n = sizeValue(part.count.values, size);
       if (n === null) continue;
-      const events = eventsOf(part.rows.length > 0 ? part.rows : [next(part.span)], size, { live: live(hand.needles), step: node.change === 'castOn' ? n : -n, window: null, stated: null }, true);
+      const events = eventsOf(
+        part.rows.length > 0 ? part.rows : [next(part.span)],
+        size,
+        { live: live(hand.needles), step: node.change === 'castOn' ? n : -n, window: null, stated: null },
+        true,
+      );
       if ('target' in events) continue;
       const change = events.count * n * (node.each === true ? edgesOf(hand) : 1);
       const have = live(hand.needles);
       if (node.change === 'bindOff' && change > have) {
-        met(play, { kind: 'tooFew', span: part.count.span, numbers: { left: have, wanted: change, before: have }, words: { place: 'edge' } }, size, node, null);
+        met(
+          play,
+          { kind: 'tooFew', span: part.count.span, numbers: { left: have, wanted: change, before: have }, words: { place: 'edge' } },
+          size,
+          node,
+          null,
+        );
         hand.needles.sure = false;
         continue;
       }
@@ -221,13 +285,34 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
       hand.needles.right.n += node.change === 'castOn' ? change : -change;
       hand.needles.right.marks = hand.needles.right.marks.filter((mark) => mark.at <= hand.needles.right.n);
       rows += events.rows;
-      for (let event = 0; event < Math.min(events.count, 60); event += 1) remember(hand.history, { row: null, times: 1, section: play.section, textSpan: node.span, label: words(play, node), change: node.change === 'castOn' ? n : -n });
+      for (let event = 0; event < Math.min(events.count, 60); event += 1)
+        remember(hand.history, {
+          row: null,
+          times: 1,
+          section: play.section,
+          textSpan: node.span,
+          label: words(play, node),
+          change: node.change === 'castOn' ? n : -n,
+        });
     }
     hand.rows += rows;
     hand.sectionRows += rows;
     most[size] = rows;
   }
-  write(play, { label: words(play, node), span: node.span, textSpan: node.span, node, side: facing, unit: 'row', times: Math.max(1, ...active.map((size) => most[size] ?? 1)) }, active, before);
+  write(
+    play,
+    {
+      label: words(play, node),
+      span: node.span,
+      textSpan: node.span,
+      node,
+      side: facing,
+      unit: 'row',
+      times: Math.max(1, ...active.map((size) => most[size] ?? 1)),
+    },
+    active,
+    before,
+  );
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null, rows: most });
 }
 
@@ -245,7 +330,21 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
   }
   if (node.goal.kind === 'count' && active.every((size) => openTurns(handOf(play, size).needles).size > 0)) {
     // "Cont in this way until 6 sts rem" among short rows: their series goes on.
-    playAndSoOn(play, { type: 'andSoOn', step: null, sense: null, schedule: [], times: null, until: node.goal, ending: node.ending, stated: [], span: node.span }, active);
+    playAndSoOn(
+      play,
+      {
+        type: 'andSoOn',
+        step: null,
+        sense: null,
+        schedule: [],
+        times: null,
+        until: node.goal,
+        ending: node.ending,
+        stated: [],
+        span: node.span,
+      },
+      active,
+    );
     for (const stated of node.stated) checkStated(play, stated, active, { before: [], node, label: null });
     return;
   }
@@ -278,7 +377,8 @@ function reachCount(play: Play, node: Until, size: number, target: number | null
   if (target === null || target === have) return;
   const step = history.findLast((worked) => worked.change !== 0)?.change ?? 0;
   const fits = step !== 0 && (target - have) / step > 0 && (target - have) % step === 0;
-  if (step !== 0 && !fits && node.goal.kind === 'count') met(play, { kind: 'targetMissed', span: node.goal.count.span, numbers: { target, live: have, step }, words: {} }, size, node, null);
+  if (step !== 0 && !fits && node.goal.kind === 'count')
+    met(play, { kind: 'targetMissed', span: node.goal.count.span, numbers: { target, live: have, step }, words: {} }, size, node, null);
   setLive(needles, target);
   if (step === 0) needles.sure = false;
 }
@@ -300,7 +400,12 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
     const one = eventsOf(shape.schedule, size, { live: live(hand.needles), step: stepOne, window: null, stated: null }, true);
     const changed = 'target' in one ? 0 : one.count * stepOne;
     // A count to run to speaks of both tracks together.
-    const two = eventsOf(second.schedule, size, { live: live(hand.needles) + changed, step: stepTwo, window: null, stated: statedFor([...second.stated, ...shape.stated], size) }, true);
+    const two = eventsOf(
+      second.schedule,
+      size,
+      { live: live(hand.needles) + changed, step: stepTwo, window: null, stated: statedFor([...second.stated, ...shape.stated], size) },
+      true,
+    );
     if ('target' in one || 'target' in two) {
       missed(play, 'target' in one ? one : (two as Missed), 'target' in one ? shape : second, size, other);
       continue;
@@ -311,6 +416,18 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
     hand.rows += rows;
     hand.sectionRows += rows;
   }
-  write(play, { label: words(play, shape), span: { start: shape.span.start, end: other.span.end }, textSpan: shape.span, node: shape, side: null, unit: 'row' }, sizes, before);
+  write(
+    play,
+    {
+      label: words(play, shape),
+      span: { start: shape.span.start, end: other.span.end },
+      textSpan: shape.span,
+      node: shape,
+      side: null,
+      unit: 'row',
+    },
+    sizes,
+    before,
+  );
   for (const stated of [...shape.stated, ...second.stated]) checkStated(play, stated, sizes, { before: counts, node: shape, label: null });
 }

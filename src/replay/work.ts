@@ -2,12 +2,44 @@
 import { type Sized, sizeValue } from '../../grammar/count.ts';
 import { entryNamed } from '../../grammar/lexicon/index.ts';
 import { stitchUse } from '../../grammar/lexicon/use.ts';
-import type { Arrange, BindOff, Extent, Goal, Hold, IntoOne, Join, Marker, NeedlePart, Only, PullOver, Repeat, Span, Step, TakeUp, Turn, Work } from '../../grammar/tree.ts';
+import type {
+  Arrange,
+  BindOff,
+  Extent,
+  Goal,
+  Hold,
+  IntoOne,
+  Join,
+  Marker,
+  NeedlePart,
+  Only,
+  PullOver,
+  Repeat,
+  Span,
+  Step,
+  TakeUp,
+  Turn,
+  Work,
+} from '../../grammar/tree.ts';
 import type { Vocabulary } from '../../grammar/vocabulary.ts';
 import { joinBelow } from './edgings.ts';
 import { testsFor } from './goals.ts';
 import { type Held, heldSet } from './holders.ts';
-import { beginRow, borderOf, leave, leaveFirst, live, type Mark, type Needles, passTip, reachRound, setLive, turn, workPlain, workToken } from './needles.ts';
+import {
+  beginRow,
+  borderOf,
+  leave,
+  leaveFirst,
+  live,
+  type Mark,
+  type Needles,
+  passTip,
+  reachRound,
+  setLive,
+  turn,
+  workPlain,
+  workToken,
+} from './needles.ts';
 import type { ObservationKind } from './replay.ts';
 import { gapsAhead, justTurned, shortOf, workShort } from './short-rows.ts';
 
@@ -82,30 +114,38 @@ export interface Watch {
   between(step: Repeat, steps: readonly Step[], hands: Hands): void;
 }
 
-const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, number> = {}, words: Record<string, string> = {}): Trouble => ({ kind, span, numbers, words });
+const stopped = (kind: Trouble['kind'], span: Span, numbers: Record<string, number> = {}, words: Record<string, string> = {}): Trouble => ({
+  kind,
+  span,
+  numbers,
+  words,
+});
 
 /** Most single steps one repeat may be unrolled to where it cannot be folded. */
 const mostPasses = 20_000;
 
-function valueOf(hands: Hands, values: Sized): number | null {
+function countFor(hands: Hands, values: Sized): number | null {
   // A list that breaks off before this size: what the size works is not known.
   if (values.length > 1 && hands.size >= values.length) hands.needles.sure = false;
   return sizeValue(values, hands.size);
 }
 
 /** The two numbers of a stitch in this size; null when the size skips it. */
-function useOf(hands: Hands, step: Work): { takes: number; makes: number; kind: string; face: string | null; moves: string; times?: number } | null {
+function useOf(
+  hands: Hands,
+  step: Work,
+): { takes: number; makes: number; kind: string; face: string | null; moves: string; times?: number } | null {
   const reading = step.readings?.[hands.choice.names] ?? step.readings?.[0];
   const name = reading?.stitch ?? step.stitch;
   const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
   if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null, moves: '' };
   const count = reading === undefined ? step.n : reading.n;
-  const n = count === null ? 1 : valueOf(hands, count.values);
+  const n = count === null ? 1 : countFor(hands, count.values);
   if (n === null) return null;
   if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null, moves: entry.moves };
   const use = stitchUse(entry, n, step.m ?? 1);
   const often = reading?.times ?? step.times;
-  const times = often ? valueOf(hands, often.values) : 1;
+  const times = often ? countFor(hands, often.values) : 1;
   if (times === null) return null;
   return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null, moves: entry.moves, times };
 }
@@ -124,7 +164,8 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
         if (use.kind === 'unknown' || use.kind === 'shortRow') return null;
         takes += use.takes;
         makes += use.makes;
-        if (use.kind === 'slip' || use.kind === 'yarnOver') for (let each = Math.min(use.makes, reach) - 1; each >= 0; each -= 1) slips.push(makes - each);
+        if (use.kind === 'slip' || use.kind === 'yarnOver')
+          for (let each = Math.min(use.makes, reach) - 1; each >= 0; each -= 1) slips.push(makes - each);
         break;
       }
       case 'pullOver': {
@@ -153,7 +194,7 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
           break;
         }
         if (extent.kind === 'over' && step.form === 'run') {
-          const n = valueOf(hands, extent.count.values);
+          const n = countFor(hands, extent.count.values);
           if (n === null || extent.count.all) return null;
           takes += n;
           makes += n;
@@ -183,14 +224,14 @@ function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: number } 
   if (inner === null) return null;
   // Said of every double yarn over met on the way: two loops worked as two stitches change nothing.
   if (step.everywhere === true) return inner.makes === 2 ? { takes: 0, makes: 0 } : null;
-  const times = step.times ? (valueOf(hands, step.times.values) ?? 0) : 1;
+  const times = step.times ? (countFor(hands, step.times.values) ?? 0) : 1;
   if (step.into === 'doubleYarnOver') return { takes: 2 * times, makes: Math.max(inner.makes, 0) * times };
-  const takes = step.takes ? (valueOf(hands, step.takes.values) ?? 1) : 1;
+  const takes = step.takes ? (countFor(hands, step.takes.values) ?? 1) : 1;
   return { takes: takes * times, makes: inner.makes * times };
 }
 
 function passesOf(hands: Hands, extent: Extract<Extent, { kind: 'times' }>): number | null {
-  const n = valueOf(hands, extent.count.values);
+  const n = countFor(hands, extent.count.values);
   if (n === null) return 0;
   if (extent.sense === 'all') return n;
   if (extent.sense === 'more') return n + 1;
@@ -203,7 +244,15 @@ export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boo
   const found = { loop: false, times: false, names: 0 };
   const visit = (list: readonly Step[]): void => {
     list.forEach((step, index) => {
-      if (step.type === 'bindOff' && step.which !== 'all' && step.which !== 'remaining' && list.slice(index + 1).some((next) => next.type === 'work' || (next.type === 'repeat' && (next.extent?.kind === 'over' || next.form !== 'run')))) found.loop = true;
+      if (
+        step.type === 'bindOff' &&
+        step.which !== 'all' &&
+        step.which !== 'remaining' &&
+        list
+          .slice(index + 1)
+          .some((next) => next.type === 'work' || (next.type === 'repeat' && (next.extent?.kind === 'over' || next.form !== 'run')))
+      )
+        found.loop = true;
       if (step.type === 'repeat') {
         if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') found.times = true;
         visit(step.children);
@@ -239,13 +288,15 @@ function workStep(hands: Hands, step: Step): Trouble | null {
       return token(hands, use.takes, use.makes, step.span);
     }
     case 'repeat':
-      return plainRun(step) ? workRun(hands, step) : workRepeat(hands, step.form === 'run' ? { ...step, form: 'list', repeats: 'all' } : step);
+      return plainRun(step)
+        ? workRun(hands, step)
+        : workRepeat(hands, step.form === 'run' ? { ...step, form: 'list', repeats: 'all' } : step);
     case 'turn':
       return workTurn(hands, step);
     case 'marker':
       return workMarker(hands, step);
     case 'castOn': {
-      const n = valueOf(hands, step.count.values) ?? 0;
+      const n = countFor(hands, step.count.values) ?? 0;
       const { needles } = hands;
       // At the head of a row new stitches come before those that are there; behind others they are the last worked.
       const head = hands.row === true && !needles.begun;
@@ -264,7 +315,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'takeUp':
       return workTakeUp(hands, step);
     case 'pickUp': {
-      const n = step.count === null ? null : valueOf(hands, step.count.values);
+      const n = step.count === null ? null : countFor(hands, step.count.values);
       if (n === null) {
         if (step.count === null) return stopped('unread', step.span);
         return null;
@@ -278,7 +329,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'needlePart':
       return workPart(hands, step);
     case 'evenly': {
-      const n = valueOf(hands, step.count.values);
+      const n = countFor(hands, step.count.values);
       if (n === null) return null;
       beginRow(hands.needles);
       if (hands.needles.left.n > hands.base) {
@@ -326,7 +377,13 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   // A row that opens with a yarn over makes it on the needle that is empty then.
   beginRow(needles);
   if (takes > 0) {
-    if (needles.left.n - hands.base < takes && (needles.mode === 'round' || hands.ring) && (hands.divided || needles.suspended) && hands.base === 0) reachRound(needles, takes - needles.left.n);
+    if (
+      needles.left.n - hands.base < takes &&
+      (needles.mode === 'round' || hands.ring) &&
+      (hands.divided || needles.suspended) &&
+      hands.base === 0
+    )
+      reachRound(needles, takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < takes) return stopped('tooFew', span, { left: have, wanted: takes }, words);
   }
@@ -337,7 +394,8 @@ function token(hands: Hands, takes: number, makes: number, span: Span, words: Re
   if (inside?.name === 'centre') {
     // The centre stitch is the middle one of a decrease: what is made of it is the centre stitch again.
     for (const mark of needles.right.marks) if (mark.name === 'centre' && mark.at === needles.right.n) mark.at -= makes;
-  } else if (inside !== null && inside.kind === 'marker') hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
+  } else if (inside !== null && inside.kind === 'marker')
+    hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
   hands.taken += takes;
   hands.made += makes;
   hands.last = makes;
@@ -366,7 +424,10 @@ function noteSlips(hands: Hands, use: { makes: number; kind: string }): void {
   if (use.kind !== 'slip' && use.kind !== 'yarnOver') return;
   const from = hands.needles.right.n;
   const last = Math.min(use.makes, reach);
-  hands.slips = [...(hands.slips ?? []).filter((at) => from - at <= reach), ...Array.from({ length: last }, (_, each) => from - last + each + 1)];
+  hands.slips = [
+    ...(hands.slips ?? []).filter((at) => from - at <= reach),
+    ...Array.from({ length: last }, (_, each) => from - last + each + 1),
+  ];
 }
 
 function workOne(hands: Hands, step: Work): Trouble | null {
@@ -375,7 +436,13 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   if (use.kind === 'unknown') return stopped('unread', step.span, {}, { text: step.stitch });
   // "k2tog (as before)" at the border of an edging: its second stitch is one of the piece.
   const border = borderOf(hands.needles);
-  const joining = step.joins === undefined && border > 0 && hands.base === border && use.takes === 2 && use.makes === 1 && hands.needles.left.n - border === 1;
+  const joining =
+    step.joins === undefined &&
+    border > 0 &&
+    hands.base === border &&
+    use.takes === 2 &&
+    use.makes === 1 &&
+    hands.needles.left.n - border === 1;
   const unjoined = joinBelow(hands, joining ? { ...step, joins: { of: 'live', count: 1 } } : step);
   if (unjoined !== null) return unjoined;
   const short = workShort(hands, step, use);
@@ -383,7 +450,13 @@ function workOne(hands: Hands, step: Work): Trouble | null {
   if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {
     const { needles } = hands;
     beginRow(needles);
-    if (needles.left.n - hands.base < use.takes && (needles.mode === 'round' || hands.ring) && (hands.divided || needles.suspended) && hands.base === 0) reachRound(needles, use.takes - needles.left.n);
+    if (
+      needles.left.n - hands.base < use.takes &&
+      (needles.mode === 'round' || hands.ring) &&
+      (hands.divided || needles.suspended) &&
+      hands.base === 0
+    )
+      reachRound(needles, use.takes - needles.left.n);
     const have = needles.left.n - hands.base;
     if (have < use.takes) return stopped('tooFew', step.span, { left: have, wanted: use.takes });
     workPlain(needles, use.takes);
@@ -419,7 +492,10 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     // At the head of a round the marker of its beginning is not one to go to.
     const head = hands.needles.mode === 'round' && hands.needles.right.n === 0 ? left.n : -1;
     const markers = ahead.filter((mark) => mark.kind !== 'gap' && mark.at !== head);
-    const named = extent.name === undefined ? [] : markers.filter((mark) => mark.name !== null && (mark.name === extent.name || extent.name?.includes(mark.name)));
+    const named =
+      extent.name === undefined
+        ? []
+        : markers.filter((mark) => mark.name !== null && (mark.name === extent.name || extent.name?.includes(mark.name)));
     if (extent.which === 'beginning') {
       const bor = markers.find((mark) => mark.kind === 'bor' || mark.name === 'BOR');
       return bor ? { at: bor.at, mark: bor } : { at: 0, mark: null };
@@ -428,8 +504,18 @@ function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' }>): { 
     // At a marker that the last run went up to, "to m" means the next one; else it is reached with no stitch.
     const open = list.filter((mark) => mark.at < left.n || (mark.at === left.n && mark !== hands.reached));
     // "sm, m1L, k to second marker": the markers are counted from the beginning of the row; one that marks the beginning itself is not among them.
-    const passed = extent.ordinal === undefined ? 0 : hands.needles.right.marks.filter((mark) => mark.kind === 'marker' && mark.at > 0 && (named.length === 0 || mark.name === (named[0] as Mark).name)).length;
-    const which = extent.ordinal !== undefined ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1]) : extent.which === 'last' ? open.at(-1) : open[0];
+    const passed =
+      extent.ordinal === undefined
+        ? 0
+        : hands.needles.right.marks.filter(
+            (mark) => mark.kind === 'marker' && mark.at > 0 && (named.length === 0 || mark.name === (named[0] as Mark).name),
+          ).length;
+    const which =
+      extent.ordinal !== undefined
+        ? (open[extent.ordinal - 1 - passed] ?? open[extent.ordinal - 1])
+        : extent.which === 'last'
+          ? open.at(-1)
+          : open[0];
     if (which) {
       if (extent.side === 'at') hands.reached = which;
       return { at: which.at, mark: which };
@@ -457,16 +543,16 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
       if (needles.suspended) return needles.left.marks.findLast((mark) => mark.kind === 'bor' && mark.at < needles.left.n)?.at ?? base;
       return base;
     case 'last': {
-      const n = valueOf(hands, extent.count.values);
+      const n = countFor(hands, extent.count.values);
       return n === null ? null : base + n;
     }
     case 'over': {
-      const n = valueOf(hands, extent.count.values);
+      const n = countFor(hands, extent.count.values);
       if (n === null) return null;
       return needles.left.n - n;
     }
     case 'onRight': {
-      const n = valueOf(hands, extent.count.values);
+      const n = countFor(hands, extent.count.values);
       if (n === null) return null;
       const need = extent.afterBindOff || needles.right.n >= n ? n : n - needles.right.n;
       return needles.left.n - need;
@@ -474,7 +560,7 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
     case 'place': {
       const found = markAhead(hands, extent);
       if (found === null) return stopped(extent.place === 'marker' ? 'markerNotThere' : 'noGap', span, {}, { place: extent.place });
-      const n = extent.n === null ? 0 : valueOf(hands, extent.n.values);
+      const n = extent.n === null ? 0 : countFor(hands, extent.n.values);
       if (n === null) return null;
       const { at } = found;
       const method = found.mark?.method;
@@ -493,14 +579,22 @@ function targetOf(hands: Hands, extent: Extent, span: Span): number | Trouble | 
       // Instep and sole are the halves of a foot until the draft says otherwise.
       const total = live(needles);
       const whole = needles.right.n === 0 || needles.right.n * 2 === total;
-      if (/^(?:the )?(?:instep|sole|heel)\b/i.test(extent.name) && needles.mode === 'round' && needles.parts.length !== 1 && hands.base === 0 && total % 2 === 0 && whole) return Math.max(0, needles.left.n - total / 2);
+      if (
+        /^(?:the )?(?:instep|sole|heel)\b/i.test(extent.name) &&
+        needles.mode === 'round' &&
+        needles.parts.length !== 1 &&
+        hands.base === 0 &&
+        total % 2 === 0 &&
+        whole
+      )
+        return Math.max(0, needles.left.n - total / 2);
       return stopped('unread', span);
     }
     case 'times':
       return null;
     case 'relative': {
       const worked = shortOf(needles, extent.side);
-      const n = valueOf(hands, extent.count.values);
+      const n = countFor(hands, extent.count.values);
       if (worked === null || n === null) return stopped('unread', span);
       return needles.left.n - (extent.sense === 'fewer' ? worked - n : worked + n) + hands.taken;
     }
@@ -531,12 +625,13 @@ function workRun(hands: Hands, step: Repeat): Trouble | null {
     return null;
   }
   if (extent.kind === 'over' && extent.count.all) {
-    const n = valueOf(hands, extent.count.values);
+    const n = countFor(hands, extent.count.values);
     const have = needles.left.n - hands.base;
-    if (n !== null && n !== have) hands.asides.push(stopped('countDiffers', extent.count.span, { stated: n, replayed: have }, { when: 'before' }));
+    if (n !== null && n !== have)
+      hands.asides.push(stopped('countDiffers', extent.count.span, { stated: n, replayed: have }, { when: 'before' }));
     return runTo(hands, hands.base, step.span);
   }
-  if (extent.kind === 'over') fromHolder(hands, valueOf(hands, extent.count.values));
+  if (extent.kind === 'over') fromHolder(hands, countFor(hands, extent.count.values));
   const target = targetOf(hands, extent, step.span);
   if (target === null) return null;
   if (typeof target !== 'number') return target;
@@ -564,8 +659,10 @@ function runTo(hands: Hands, target: number, span: Span): Trouble | null {
     const need = -target;
     if (reachRound(needles, need)) return runTo(hands, 0, span);
   }
-  if (target > needles.left.n) return stopped('tooFew', span, { left: needles.left.n - hands.base, wanted: target - hands.base }, { place: 'run' });
-  if (target < Math.min(hands.base, 0) || target < 0) return stopped('tooFew', span, { left: needles.left.n, wanted: needles.left.n - target });
+  if (target > needles.left.n)
+    return stopped('tooFew', span, { left: needles.left.n - hands.base, wanted: target - hands.base }, { place: 'run' });
+  if (target < Math.min(hands.base, 0) || target < 0)
+    return stopped('tooFew', span, { left: needles.left.n, wanted: needles.left.n - target });
   const count = needles.left.n - target;
   hands.ran = true;
   workPlain(needles, count);
@@ -651,7 +748,10 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     }
     if (worked !== null) hands.watch?.pass(step, worked + 1, worked + 1, hands);
     const children = step.children.slice(0, -1);
-    return workSteps(hands, step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children]);
+    return workSteps(
+      hands,
+      step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children],
+    );
   };
   if (use !== null && use.takes > 0 && step.once.length === 0) {
     const room = needles.left.n - target;
@@ -659,25 +759,35 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     const place = extent.kind === 'place' ? markAhead(hands, extent) : null;
     const from = place === null || place.at > target ? hands.base : place.at;
     const words: Readonly<Record<string, string>> = extent.kind === 'place' ? { place: extent.place } : {};
-    if (room < 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - from, wanted: target - from, takes: use.takes }, words);
+    if (room < 0)
+      return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - from, wanted: target - from, takes: use.takes }, words);
     if (room % use.takes !== 0) {
       // Nobody counts ahead: whoever watches sees the passes that fit.
       if (hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(room / use.takes), Math.ceil(room / use.takes));
-      return stopped('repeatDoesNotFit', step.span, { left: (room % use.takes) + target - from, wanted: target - from, takes: use.takes, room, over: room % use.takes }, words);
+      return stopped(
+        'repeatDoesNotFit',
+        step.span,
+        { left: (room % use.takes) + target - from, wanted: target - from, takes: use.takes, room, over: room % use.takes },
+        words,
+      );
     }
     const passes = room / use.takes;
     if (passes === 0 && step.ending === null) hands.asides.push(stopped('repeatNotWorked', step.span, {}));
     const trouble = foldPasses(hands, step, use, passes, passes + changed);
     return trouble ?? finish(passes);
   }
-  if (use !== null && use.takes === 0 && step.once.length === 0 && use.makes >= 0) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n, wanted: target, takes: 0 });
+  if (use !== null && use.takes === 0 && step.once.length === 0 && use.makes >= 0)
+    return stopped('repeatDoesNotFit', step.span, { left: needles.left.n, wanted: target, takes: 0 });
   let passes = 0;
   const goal = target;
   while (needles.left.n > goal) {
     const before = needles.left.n;
     hands.watch?.pass(step, passes + 1, null, hands);
     const trouble = workSteps(hands, step.children);
-    if (trouble) return trouble.kind === 'tooFew' ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n }) : trouble;
+    if (trouble)
+      return trouble.kind === 'tooFew'
+        ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n })
+        : trouble;
     if (passes === 0 && step.once.length > 0) {
       hands.watch?.between(step, step.once, hands);
       const between = workSteps(hands, step.once);
@@ -687,14 +797,15 @@ function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     if (needles.left.n >= before || passes > mostPasses) return stopped('noProgress', step.span, { left: needles.left.n });
     if (hands.turned && step.children.some((child) => child.type === 'turn')) continue;
   }
-  if (needles.left.n < goal) return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: goal - hands.base });
+  if (needles.left.n < goal)
+    return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: goal - hands.base });
   return finish(passes);
 }
 
 /** "rep from * until all sts have been worked", with turns inside: whole passes, the last of which may end short. */
 function workToGoal(hands: Hands, step: Repeat, goal: Goal): Trouble | null {
   const { needles } = hands;
-  const target = goal.kind === 'count' || goal.kind === 'marks' ? valueOf(hands, goal.count.values) : null;
+  const target = goal.kind === 'count' || goal.kind === 'marks' ? countFor(hands, goal.count.values) : null;
   const tests = testsFor(goal, target, needles);
   const before = live(needles);
   const lenient = hands.lenient === true;
@@ -725,7 +836,8 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
       beginRow(needles);
       const have = needles.left.n - hands.base;
       if (have < use.takes * passes && hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(have / use.takes), passes);
-      if (have < use.takes * passes) return stopped('tooFew', step.span, { left: have, wanted: use.takes * passes, takes: use.takes, passes }, { place: 'repeat' });
+      if (have < use.takes * passes)
+        return stopped('tooFew', step.span, { left: have, wanted: use.takes * passes, takes: use.takes, passes }, { place: 'repeat' });
     }
     return foldPasses(hands, step, use, passes);
   }
@@ -788,15 +900,17 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
     return null;
   }
   beginRow(needles);
-  if (hands.row === true && hands.ran === true && hands.taken === 0 && hands.made === 0 && needles.left.n > 0) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'turn' });
+  if (hands.row === true && hands.ran === true && hands.taken === 0 && hands.made === 0 && needles.left.n > 0)
+    return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'turn' });
   if (step.leaving !== null) {
-    const n = valueOf(hands, step.leaving.values);
+    const n = countFor(hands, step.leaving.values);
     const have = needles.left.n;
     if (n !== null && n !== have) hands.asides.push(stopped('leftDiffers', step.leaving.span, { stated: n, replayed: have }));
   }
   if (step.holds !== null) {
     if (needles.left.n > 0) {
-      const doubt = step.leaving !== null && valueOf(hands, step.leaving.values) !== needles.left.n && valueOf(hands, step.leaving.values) !== null;
+      const doubt =
+        step.leaving !== null && countFor(hands, step.leaving.values) !== needles.left.n && countFor(hands, step.leaving.values) !== null;
       hands.held.push({ name: step.holds, piece: hands.piece, rest: true, n: needles.left.n, used: false, sure: needles.sure && !doubt });
       if (doubt) needles.sure = false;
       leave(needles, needles.left.n);
@@ -806,13 +920,15 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
     return null;
   }
   // The last two turns of a heel that goes out again reach the edge and have nothing to wrap.
-  if (step.method === 'wrap' && needles.left.n === 0 && hands.lenient !== true && !needles.suspended) return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'wrap' });
+  if (step.method === 'wrap' && needles.left.n === 0 && hands.lenient !== true && !needles.suspended)
+    return stopped('tooFew', step.span, { left: 0, wanted: 1 }, { place: 'wrap' });
   if (justTurned(hands)) {
     // "w&t, turn" is one turn written twice.
     hands.asides.push(stopped('turnAgain', step.span));
     return null;
   }
-  if (turn(needles, step.method).same && needles.mode === 'flat') hands.asides.push(stopped('noProgress', step.span, { left: live(needles) - needles.left.n }));
+  if (turn(needles, step.method).same && needles.mode === 'flat')
+    hands.asides.push(stopped('noProgress', step.span, { left: live(needles) - needles.left.n }));
   hands.turned = true;
   hands.base = borderOf(needles);
   return null;
@@ -821,7 +937,8 @@ function workTurn(hands: Hands, step: Turn): Trouble | null {
 function workMarker(hands: Hands, step: Marker): Trouble | null {
   const { needles } = hands;
   // A marker that hangs in the centre stitch stands before it.
-  if (step.op === 'hang' && step.name === 'centre' && needles.right.n > 0 && needles.begun) needles.right.marks.push({ kind: 'marker', name: 'centre', at: needles.right.n - 1 });
+  if (step.op === 'hang' && step.name === 'centre' && needles.right.n > 0 && needles.begun)
+    needles.right.marks.push({ kind: 'marker', name: 'centre', at: needles.right.n - 1 });
   if (step.atRow || step.op === 'hang') return null;
   if (step.op === 'place' || step.op === 'replace') {
     if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
@@ -837,7 +954,9 @@ function workMarker(hands: Hands, step: Marker): Trouble | null {
     else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
     else if (!(needles.mode === 'round' && needles.left.n === hands.base)) {
       const ahead = needles.left.marks.findLast((mark) => mark.kind !== 'gap');
-      hands.asides.push(stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }));
+      hands.asides.push(
+        stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }),
+      );
     }
     return null;
   }
@@ -853,11 +972,12 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const { needles } = hands;
   beginRow(needles);
   const all = step.count.all === true;
-  const n = valueOf(hands, step.count.values);
+  const n = countFor(hands, step.count.values);
   if (n === null) return null;
   if (all) {
     const have = live(needles);
-    if (step.count.values.some((value) => value !== 0) && n !== have) hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));
+    if (step.count.values.some((value) => value !== 0) && n !== have)
+      hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));
     needles.left = { n: 0, marks: [] };
     needles.right = { n: 0, marks: [] };
     hands.off += have;
@@ -869,7 +989,8 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const have = needles.left.n - hands.base;
   // "K to 4 sts before end of rnd, BO 8 sts": the bind-off goes on over as many first stitches of the next round.
   const beyond = hands.ran === true && needles.mode === 'round' && !needles.suspended && hands.base === 0 && have > 0 ? n - have : 0;
-  if (have < n && (Math.abs(beyond - have) > 1 || beyond > needles.right.n || beyond === 0)) return stopped('tooFew', step.span, { left: have, wanted: n });
+  if (have < n && (Math.abs(beyond - have) > 1 || beyond > needles.right.n || beyond === 0))
+    return stopped('tooFew', step.span, { left: have, wanted: n });
   if (beyond > 0) leaveFirst(needles, beyond);
   leave(needles, Math.min(n, have));
   hands.off += n;
@@ -884,10 +1005,16 @@ function workBindOff(hands: Hands, step: BindOff): Trouble | null {
 
 function workHold(hands: Hands, step: Hold): Trouble | null {
   const { needles } = hands;
-  const n = step.count === null ? (step.which === 'centre' ? 1 : null) : valueOf(hands, step.count.values);
+  const n = step.count === null ? (step.which === 'centre' ? 1 : null) : countFor(hands, step.count.values);
   if (step.count !== null && n === null) return null;
   const put = (count: number): void => {
-    hands.held.push({ name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder), piece: hands.piece, rest: false, n: count, used: false });
+    hands.held.push({
+      name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder),
+      piece: hands.piece,
+      rest: false,
+      n: count,
+      used: false,
+    });
     hands.divided = true;
   };
   const total = live(needles);
@@ -919,7 +1046,10 @@ function workHold(hands: Hands, step: Hold): Trouble | null {
   }
   if (step.which === 'remaining' || step.which === 'these') {
     const count = needles.begun && needles.left.n > 0 ? needles.left.n : total;
-    if (n !== null && n !== count) hands.asides.push(stopped('countDiffers', (step.count ?? step).span, { stated: n, replayed: count }, { when: 'before', what: 'hold' }));
+    if (n !== null && n !== count)
+      hands.asides.push(
+        stopped('countDiffers', (step.count ?? step).span, { stated: n, replayed: count }, { when: 'before', what: 'hold' }),
+      );
     if (needles.begun && needles.left.n > 0) leave(needles, needles.left.n);
     else setLive(needles, 0);
     put(count);
@@ -956,7 +1086,7 @@ function workHold(hands: Hands, step: Hold): Trouble | null {
 
 function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   const { needles } = hands;
-  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  const n = step.count === null ? null : countFor(hands, step.count.values);
   if (step.count !== null && n === null) return null;
   const set = heldSet(hands.held, step.name, n);
   const count = n ?? set?.n ?? null;
@@ -968,7 +1098,10 @@ function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   if (twin) {
     /* its own holder is not told of */
   } else if (set !== null && set.sure === false) needles.sure = false;
-  else if (set !== null && set.n !== count) hands.asides.push(stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }));
+  else if (set !== null && set.n !== count)
+    hands.asides.push(
+      stopped('heldDiffers', (step.count ?? step).span, { stated: count, replayed: set.n }, { holder: set.name, piece: set.piece }),
+    );
   if (set !== null && !twin) set.used = true;
   if (step.worked) {
     needles.begun = true;
@@ -1013,7 +1146,10 @@ function netOf(hands: Hands, steps: readonly Step[]): number | null {
   for (const step of steps) {
     if (step.type === 'repeat' && step.form === 'run') continue;
     // "*k3, p1; rep from * to end of needle": as many as it takes, and none gained or lost.
-    const pass = step.type === 'repeat' && step.extent !== null && step.extent.kind !== 'times' && step.once.length === 0 && step.ending === null ? fixedUse(hands, step.children) : null;
+    const pass =
+      step.type === 'repeat' && step.extent !== null && step.extent.kind !== 'times' && step.once.length === 0 && step.ending === null
+        ? fixedUse(hands, step.children)
+        : null;
     if (pass !== null && pass.takes === pass.makes) continue;
     const use = fixedUse(hands, [step]);
     if (use === null) return null;
@@ -1037,8 +1173,16 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
         needles.left = { n: rest.n, marks: [] };
         needles.right = { n: 0, marks: [] };
         needles.begun = true;
-        const n = step.count === null ? null : valueOf(hands, step.count.values);
-        if (n !== null && n !== rest.n) hands.asides.push(stopped('heldDiffers', step.count?.span ?? step.span, { stated: n, replayed: rest.n }, { holder: rest.name, piece: rest.piece }));
+        const n = step.count === null ? null : countFor(hands, step.count.values);
+        if (n !== null && n !== rest.n)
+          hands.asides.push(
+            stopped(
+              'heldDiffers',
+              step.count?.span ?? step.span,
+              { stated: n, replayed: rest.n },
+              { holder: rest.name, piece: rest.piece },
+            ),
+          );
       }
       return null;
     }
@@ -1046,7 +1190,10 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
     case 'resumeRound': {
       if (step.what === 'resumeRound' && needles.mode === 'flat') waitingBack(hands, step);
       if (needles.left.n === 0 && needles.right.n > 0) {
-        needles.left = { n: needles.right.n, marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at) };
+        needles.left = {
+          n: needles.right.n,
+          marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at),
+        };
         needles.right = { n: 0, marks: [] };
       }
       if (needles.left.n > 0 && needles.right.n > 0) {
@@ -1064,8 +1211,11 @@ function workJoin(hands: Hands, step: Join): Trouble | null {
     }
     default: {
       const have = live(needles);
-      const n = step.count === null ? null : valueOf(hands, step.count.values);
-      if (n !== null && have > 0 && n !== have && step.what === 'thread') hands.asides.push(stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }));
+      const n = step.count === null ? null : countFor(hands, step.count.values);
+      if (n !== null && have > 0 && n !== have && step.what === 'thread')
+        hands.asides.push(
+          stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }),
+        );
       setLive(needles, 0);
       hands.divided = true;
       return null;
@@ -1078,12 +1228,13 @@ function workArrange(hands: Hands, step: Arrange): Trouble | null {
   const { needles } = hands;
   const parts: { name: string; n: number }[] = [];
   for (const part of step.parts) {
-    const n = valueOf(hands, part.count.values);
+    const n = countFor(hands, part.count.values);
     if (n !== null) parts.push({ name: part.name ?? `Needle ${parts.length + 1}`, n });
   }
-  const each = step.perNeedle === null ? null : valueOf(hands, step.perNeedle.values);
-  const count = step.needles === null ? null : valueOf(hands, step.needles.values);
-  if (parts.length === 0 && each !== null && count !== null) for (let needle = 1; needle <= count; needle += 1) parts.push({ name: `Needle ${needle}`, n: each });
+  const each = step.perNeedle === null ? null : countFor(hands, step.perNeedle.values);
+  const count = step.needles === null ? null : countFor(hands, step.needles.values);
+  if (parts.length === 0 && each !== null && count !== null)
+    for (let needle = 1; needle <= count; needle += 1) parts.push({ name: `Needle ${needle}`, n: each });
   const sum = parts.reduce((total, part) => total + part.n, 0);
   const have = live(needles);
   if (parts.length > 1 && have > 0 && sum !== have) {
@@ -1097,7 +1248,7 @@ function workArrange(hands: Hands, step: Arrange): Trouble | null {
 /** Back and forth on some stitches: the others wait until they are named again. */
 function workOnly(hands: Hands, step: Only): Trouble | null {
   const { needles } = hands;
-  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  const n = step.count === null ? null : countFor(hands, step.count.values);
   const have = live(needles);
   if (needles.mode === 'round') {
     // The rows begin where the round began, on the right side.
@@ -1121,12 +1272,15 @@ function waitingBack(hands: Hands, step: Join): void {
   const waiting = hands.held.find((set) => set.name === 'waiting' && !set.used);
   if (waiting === undefined) return;
   const have = live(needles);
-  const n = step.count === null ? null : valueOf(hands, step.count.values);
+  const n = step.count === null ? null : countFor(hands, step.count.values);
   if (n !== null && n === have) return;
   waiting.used = true;
   setLive(needles, have + waiting.n);
   hands.divided = true;
-  if (n !== null && n !== have + waiting.n) hands.asides.push(stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have + waiting.n }, { when: 'before', what: 'round' }));
+  if (n !== null && n !== have + waiting.n)
+    hands.asides.push(
+      stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have + waiting.n }, { when: 'before', what: 'round' }),
+    );
 }
 
 /** What the whole row leaves undone: stitches on the left needle with no turn. */

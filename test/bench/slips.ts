@@ -85,7 +85,9 @@ function slipsIn(source: string, body: number): Slip[] {
 const lineOf = (text: string, at: number): number => text.slice(0, at).split('\n').length;
 /** A draft without its spaces and capitals: an edit is the true repair where it leaves the draft as it was before the slip. */
 const plain = (text: string): string => text.replace(/\s+/g, '').toLowerCase();
-const serious = (result: Proof): { key: string; line: number; end: number; span: { start: number; end: number }; repair: readonly Edit[] }[] =>
+const serious = (
+  result: Proof,
+): { key: string; line: number; end: number; span: { start: number; end: number }; repair: readonly Edit[] }[] =>
   result.findings
     .filter((finding) => finding.level !== 'style')
     .map((finding) => ({
@@ -126,7 +128,12 @@ for (const { file, source, slip } of pool.slice(0, wanted)) {
     tally.further += found.length - 1;
     if (found.some((each) => each.line <= line && line <= each.end)) tally.placed += 1;
     if (found.some((each) => each.span.start <= slip.at + slip.now.length && slip.at <= each.span.end)) tally.blamed += 1;
-    if (found.some((each) => each.repair.some((edit) => plain(text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)) === plain(source)))) tally.repaired += 1;
+    if (
+      found.some((each) =>
+        each.repair.some((edit) => plain(text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)) === plain(source)),
+      )
+    )
+      tally.repaired += 1;
   } else missed.push(`${file}:${line} ${slip.kind}: "${slip.was}" -> "${slip.now}"`);
   kinds.set(slip.kind, tally);
 }

@@ -30,7 +30,15 @@ function extent(of: Extent | null): string {
     case 'goal':
       return `until ${goal(of.goal)}`;
     case 'place':
-      return [of.side === 'at' ? 'to' : `${num(of.n)} ${of.side}`, of.which === 'next' ? '' : of.which, of.ordinal ?? '', of.name ?? '', of.place].filter((word) => word !== '').join(' ');
+      return [
+        of.side === 'at' ? 'to' : `${num(of.n)} ${of.side}`,
+        of.which === 'next' ? '' : of.which,
+        of.ordinal ?? '',
+        of.name ?? '',
+        of.place,
+      ]
+        .filter((word) => word !== '')
+        .join(' ');
   }
 }
 
@@ -60,19 +68,37 @@ function segment(of: Segment): string {
   return `${of.kind}${of.n ? ` n=${num(of.n)}` : ''}${k}${of.rowSide ? ` ${of.rowSide}` : ''}${measure}${more(of.more)}${of.until ? ` until ${num(of.until)}` : ''}`;
 }
 
-const ending = (of: EndSide | null): string => (of === null ? '' : ` ending ${of.last ?? ''}${of.row ? `row ${printSized(of.row)}` : ''}${of.edge ? `${of.edge} edge` : ''}`.replace(/ $/, ''));
-const list = (nodes: readonly Statement[]): string => nodes.map(outline).filter((text) => text !== '').join(' ');
+const ending = (of: EndSide | null): string =>
+  of === null
+    ? ''
+    : ` ending ${of.last ?? ''}${of.row ? `row ${printSized(of.row)}` : ''}${of.edge ? `${of.edge} edge` : ''}`.replace(/ $/, '');
+const list = (nodes: readonly Statement[]): string =>
+  nodes
+    .map(outline)
+    .filter((text) => text !== '')
+    .join(' ');
 
 /** One node in one line; remarks are left out. */
 export function outline(node: Statement): string {
-  const stated = 'stated' in node && Array.isArray(node.stated) ? (node.stated as readonly Statement[]).map((each) => ` ${outline(each)}`).join('') : '';
+  const stated =
+    'stated' in node && Array.isArray(node.stated) ? (node.stated as readonly Statement[]).map((each) => ` ${outline(each)}`).join('') : '';
   switch (node.type) {
     case 'remark':
       return '';
     case 'unread':
       return `UNREAD "${node.text.replace(/\s+/g, ' ')}"`;
     case 'work':
-      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}${node.readings && node.readings.length > 1 && ambiguityOf(node.spelling ?? '')?.undecided ? `(or ${node.readings.slice(1).map((other) => `${other.stitch}${other.n ? `{${num(other.n)}}` : ''}${other.m === undefined ? '' : `/${other.m}`}${other.times ? `×${num(other.times)}` : ''}`).join(', ')})` : ''}`;
+      return `${node.stitch}${node.n ? `{${num(node.n)}}` : ''}${node.m === undefined ? '' : `/${node.m}`}${node.manner.length > 0 ? `<${node.manner.join(' ')}>` : ''}${node.times ? `×${num(node.times)}` : ''}${node.joins ? ` joins ${node.joins.count} ${node.joins.of}` : ''}${
+        node.readings && node.readings.length > 1 && ambiguityOf(node.spelling ?? '')?.undecided
+          ? `(or ${node.readings
+              .slice(1)
+              .map(
+                (other) =>
+                  `${other.stitch}${other.n ? `{${num(other.n)}}` : ''}${other.m === undefined ? '' : `/${other.m}`}${other.times ? `×${num(other.times)}` : ''}`,
+              )
+              .join(', ')})`
+          : ''
+      }`;
     case 'intoOne':
       return `(${list(node.children)})into ${node.into}${node.takes ? ` ${num(node.takes)}` : ''}${node.times ? ` ×${num(node.times)}` : ''}${node.dropping ? ' dropping' : ''}${node.everywhere ? ' everywhere' : ''}`;
     case 'repeat': {
@@ -97,7 +123,14 @@ export function outline(node: Statement): string {
     case 'needlePart':
       return `${node.each ? 'each needle' : node.numbers && node.numbers.length > 0 ? `needle ${node.numbers.join(',')}` : node.needle.toLowerCase()}:{${list(node.children)}}`;
     case 'arrange':
-      return ['arrange', node.needles ? `${num(node.needles)} needles` : '', node.perNeedle ? `${num(node.perNeedle)} each` : '', node.parts.map((part) => `${part.name ? `${part.name} ` : ''}${num(part.count)}`).join(' / ')].filter((word) => word !== '').join(' ');
+      return [
+        'arrange',
+        node.needles ? `${num(node.needles)} needles` : '',
+        node.perNeedle ? `${num(node.perNeedle)} each` : '',
+        node.parts.map((part) => `${part.name ? `${part.name} ` : ''}${num(part.count)}`).join(' / '),
+      ]
+        .filter((word) => word !== '')
+        .join(' ');
     case 'only':
       return `only ${node.which}${node.count ? ` ${num(node.count)}` : ''}`;
     case 'andSoOn':
@@ -114,12 +147,34 @@ export function outline(node: Statement): string {
       return `=${num(node.count)} ${node.what}${node.scope ? ` (${node.scope})` : ''}`;
     case 'row': {
       const { label } = node;
-      const head = label === null ? 'row' : [label.unit, label.next ? `next${label.next.values[0] === 1 && label.next.values.length === 1 ? '' : ` ${num(label.next)}`}` : '', label.name ?? '', label.numbers.join(','), label.andAll ? `and all ${label.andAll}` : '', label.side ? `(${label.side})` : ''].filter((word) => word !== '').join(' ');
+      const head =
+        label === null
+          ? 'row'
+          : [
+              label.unit,
+              label.next ? `next${label.next.values[0] === 1 && label.next.values.length === 1 ? '' : ` ${num(label.next)}`}` : '',
+              label.name ?? '',
+              label.numbers.join(','),
+              label.andAll ? `and all ${label.andAll}` : '',
+              label.side ? `(${label.side})` : '',
+            ]
+              .filter((word) => word !== '')
+              .join(' ');
       return `${head}: ${node.does ? `${outline(node.does)} ` : ''}${list(node.children)}${stated}`.trim();
     }
     case 'repeatRows': {
       const { rows } = node;
-      const which = [rows.kind, num(rows.count), rows.name ?? '', rows.numbers.join(','), rows.of ? `of ${rows.of}` : '', rows.mark ?? '', rows.toMark ? `to ${rows.toMark}` : ''].filter((word) => word !== '').join(' ');
+      const which = [
+        rows.kind,
+        num(rows.count),
+        rows.name ?? '',
+        rows.numbers.join(','),
+        rows.of ? `of ${rows.of}` : '',
+        rows.mark ?? '',
+        rows.toMark ? `to ${rows.toMark}` : '',
+      ]
+        .filter((word) => word !== '')
+        .join(' ');
       return `${node.verb} rows [${which}]${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.omitting ? ' omitting' : ''}${node.step ? ` step ${num(node.step)}${node.stepSense ? ` ${node.stepSense}` : ''}` : ''}${node.inPlace ? ` in place: ${node.inPlace.name} for ${node.inPlace.of.join(',')} {${node.inPlace.schedule.map(segment).join('; ')}}` : ''}${ending(node.ending)}${stated}`;
     }
     case 'plain':
@@ -152,7 +207,11 @@ export interface OutlineOptions {
 /** Reads a text and prints its statements, joined by " | ". */
 export function read(text: string, options: OutlineOptions = {}): string {
   const sizes = options.sizes ?? ['one'];
-  return readPassage(text, 0, { vocabulary: options.vocabulary ?? vocabularyOf({}), sizes, ...(options.itemNumber === undefined ? {} : { itemNumber: options.itemNumber }) })
+  return readPassage(text, 0, {
+    vocabulary: options.vocabulary ?? vocabularyOf({}),
+    sizes,
+    ...(options.itemNumber === undefined ? {} : { itemNumber: options.itemNumber }),
+  })
     .map(outline)
     .filter((line) => line !== '')
     .join(' | ');

@@ -1,5 +1,5 @@
 /** Laws that every phrase must keep, or the parser hangs or misreads without a word. Read from the parser's own grammar. */
-import { Alternation, NonTerminal, Option, Repetition, RepetitionMandatory, Rule, Terminal } from 'chevrotain';
+import { Alternation, NonTerminal, Option, Repetition, RepetitionMandatory, type Rule, Terminal } from 'chevrotain';
 import { describe, expect, it } from 'vitest';
 import { Series } from '../../grammar/phrases/series.ts';
 

@@ -6,7 +6,7 @@ import { lexicon } from '../../grammar/lexicon/index.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 
-const withoutComments = (text: string): string => text.replace(/\/\*[^]*?\*\/|(?<=^|\s)\/\/.*$/gm, '');
+const withoutComments = (text: string): string => text.replace(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/.*$/gm, '');
 
 function sources(folder: string): { path: string; text: string }[] {
   return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
@@ -19,16 +19,30 @@ function sources(folder: string): { path: string; text: string }[] {
 const all = [...sources('src'), ...sources('grammar'), ...sources('rules')];
 const imports = (text: string): string[] => [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1] as string);
 const offenders = (files: readonly { path: string; text: string }[], forbidden: (name: string) => boolean): string[] =>
-  files.flatMap(({ path, text }) => imports(text).filter(forbidden).map((name) => `${path} imports ${name}`));
+  files.flatMap(({ path, text }) =>
+    imports(text)
+      .filter(forbidden)
+      .map((name) => `${path} imports ${name}`),
+  );
 
 describe('rooms', () => {
   test('only the manuscript knows Markdown', () => {
     const markdown = /^(unified|remark|micromark|mdast)/;
-    expect(offenders(all.filter(({ path }) => !path.startsWith('src/manuscript/')), (name) => markdown.test(name))).toEqual([]);
+    expect(
+      offenders(
+        all.filter(({ path }) => !path.startsWith('src/manuscript/')),
+        (name) => markdown.test(name),
+      ),
+    ).toEqual([]);
   });
 
   test('only the grammar knows chevrotain', () => {
-    expect(offenders(all.filter(({ path }) => !path.startsWith('grammar/')), (name) => name.startsWith('chevrotain'))).toEqual([]);
+    expect(
+      offenders(
+        all.filter(({ path }) => !path.startsWith('grammar/')),
+        (name) => name.startsWith('chevrotain'),
+      ),
+    ).toEqual([]);
   });
 
   test('only the command line knows files, terminals and exit statuses', () => {
@@ -52,16 +66,25 @@ describe('rooms', () => {
       ['rules/', /\/(report|command-line)\//],
     ];
     for (const [room, forbidden] of behind) {
-      expect(offenders(all.filter(({ path }) => path.startsWith(room)), (name) => forbidden.test(name)).filter((line) => !/rules\/tables/.test(line))).toEqual([]);
+      expect(
+        offenders(
+          all.filter(({ path }) => path.startsWith(room)),
+          (name) => forbidden.test(name),
+        ).filter((line) => !/rules\/tables/.test(line)),
+      ).toEqual([]);
     }
   });
 
   test('no stitch name stands outside the grammar', () => {
     // Names long enough not to be ordinary words or single letters.
-    const names = lexicon.map((entry) => entry.name).filter((name) => /^[a-z0-9]{3,}$/i.test(name) && /\d|^(ssk|skp|kfb|pfb|psso|cdd|sssk)$/.test(name));
+    const names = lexicon
+      .map((entry) => entry.name)
+      .filter((name) => /^[a-z0-9]{3,}$/i.test(name) && /\d|^(ssk|skp|kfb|pfb|psso|cdd|sssk)$/.test(name));
     const quoted = new RegExp(`['"\`](${names.join('|')})['"\`]`);
     const known = /^rules\/tables\//;
-    expect([...sources('src'), ...sources('rules')].filter(({ path, text }) => !known.test(path) && quoted.test(text)).map(({ path }) => path)).toEqual([]);
+    expect(
+      [...sources('src'), ...sources('rules')].filter(({ path, text }) => !known.test(path) && quoted.test(text)).map(({ path }) => path),
+    ).toEqual([]);
   });
 
   test('no any in the core', () => {

@@ -240,7 +240,11 @@ describe('the width of a repeat that happens to fit', () => {
   });
 
   it('names the later of two rows of lace', () => {
-    const draft = band('Row 1 (RS): K1, *yo, k2tog, k1; rep from * to end.', 'Row 2: Purl.', 'Row 3: K1, *k1, yo, ssk, k10; rep from * to end.');
+    const draft = band(
+      'Row 1 (RS): K1, *yo, k2tog, k1; rep from * to end.',
+      'Row 2: Purl.',
+      'Row 3: K1, *k1, yo, ssk, k10; rep from * to end.',
+    );
     expect(words(draft, of(draft, 'repeat-width'))).toContain('k10');
   });
 });

@@ -342,7 +342,14 @@ function turnsAt(text: string, index: number, sizeCount: number): NumberList | n
     at = pattern.lastIndex;
     places.push({ start, end: values.length % 2 === 1 ? at - 1 : at });
   }
-  return { values, upper: values.some((value, i) => value !== upper[i]) ? upper : null, length: at - index, places, bracket: '(', closed: true };
+  return {
+    values,
+    upper: values.some((value, i) => value !== upper[i]) ? upper : null,
+    length: at - index,
+    places,
+    bracket: '(',
+    closed: true,
+  };
 }
 
 export interface FoundList extends NumberList {

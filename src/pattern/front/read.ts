@@ -1,5 +1,6 @@
 /** Reads what stands before the instructions. Never throws; what it does not know it leaves alone. */
 import type { Block, Manuscript, Span } from '../../manuscript/manuscript.ts';
+import { looksLikeTitle, titleKind } from '../titles.ts';
 import { readAbbreviations } from './abbreviations.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { readGauges } from './gauge.ts';
@@ -10,7 +11,6 @@ import { readNotions } from './notions.ts';
 import { type Front, readSegments } from './segments.ts';
 import { readSizes } from './sizes.ts';
 import { readTitle } from './title.ts';
-import { looksLikeTitle, titleKind } from '../titles.ts';
 import { readYarns } from './yarn.ts';
 
 /** Words that may be part of an instruction; a paragraph before the first heading with none of them is prose. */

@@ -90,7 +90,11 @@ function bracketFirst(text: string): NameList | null {
   const names: string[] = [];
   let at = 0;
   for (let turn = 0; turn < 20; turn += 1) {
-    const found = (turn % 2 === 0 ? /^\s{0,2}\(\s?([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)\s?\)/ : /^\s{0,2}([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)(?=\s|[.,;]|$)/).exec(text.slice(at, at + 24));
+    const found = (
+      turn % 2 === 0
+        ? /^\s{0,2}\(\s?([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)\s?\)/
+        : /^\s{0,2}([A-Za-z0-9½]{1,5}(?:\s?[-–/]\s?[A-Za-z0-9½]{1,5})?)(?=\s|[.,;]|$)/
+    ).exec(text.slice(at, at + 24));
     if (found === null || !isSizeName(found[1]!)) break;
     names.push(clean(found[1]!));
     at += found[0].length;

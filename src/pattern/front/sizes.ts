@@ -238,7 +238,12 @@ function fromLists(manuscript: Manuscript): SizeList | null {
     for (const passage of passages) {
       for (const found of numberLists(passage.text, null)) {
         if (found.values.length < (found.bracket === null ? 3 : 2)) continue;
-        if (found.values.length === 2 && found.bracket === counts && /^\.?\s{0,4}(?:\n|$)/.test(passage.text.slice(found.index + found.length, found.index + found.length + 8))) continue;
+        if (
+          found.values.length === 2 &&
+          found.bracket === counts &&
+          /^\.?\s{0,4}(?:\n|$)/.test(passage.text.slice(found.index + found.length, found.index + found.length + 8))
+        )
+          continue;
         total += 1;
         const known = byLength.get(found.values.length);
         if (known !== undefined) known.count += 1;

@@ -8,7 +8,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
     sizes: ['XS', 'S', 'M', 'L'],
     rows: [
       ['Using 3.25 mm needles and yarn A, cast on 100 (108: 116: 124) sts.', 'change needle | CO 100 (108, 116, 124) here'],
-      ['With smaller circular needle and MC, and using the tubular method, CO 182 (198, 214, 226) sts.', 'change needle | change yarn | CO 182 (198, 214, 226) here'],
+      [
+        'With smaller circular needle and MC, and using the tubular method, CO 182 (198, 214, 226) sts.',
+        'change needle | change yarn | CO 182 (198, 214, 226) here',
+      ],
       ['Cast on 48 (50: 52: 56) sts using 3.25 mm needles and thumb method.', 'CO 48 (50, 52, 56) here'],
       ['Using the long-tail method, CO 65 sts.', 'change yarn | CO 65 here'],
       ['Work 7 rows, then join and cont in rnds.', 'plain 7 rows | join round'],
@@ -20,10 +23,19 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Cast on 9 sts at beg of next 3 rows.', 'castOn rows 9 {next n=3}'],
       ['Next 2 rows: CO 3 (3, 4, 4) sts, work to end.', 'row next 2: CO 3 (3, 4, 4) here work→end'],
       ['Cast on 5 (6: 7: 8) sts at beg of next 4 rows, working new sts into patt.', 'castOn rows 5 (6, 7, 8) {next n=4}'],
-      ['Using cable cast-on, cast on 14 sts at beg of next row and 12 at beg of foll row.', 'change yarn | castOn rows 14 {next} + 12 {follEach}'],
+      [
+        'Using cable cast-on, cast on 14 sts at beg of next row and 12 at beg of foll row.',
+        'change yarn | castOn rows 14 {next} + 12 {follEach}',
+      ],
       ['Cast on 4 sts at the beginning of the next 2 rows.', 'castOn rows 4 {next n=2}'],
-      ['K to marker, place next 54 (58, 62, 66) sts on waste yarn, using backward-loop method CO 6 (6, 8, 8) sts, k to next marker.', 'row: k→to marker hold next 54 (58, 62, 66) on waste yarn change yarn CO 6 (6, 8, 8) here k→to marker'],
-      ['Next row (RS): K to end, turn, CO 14 (16: 16: 18) sts, turn; pm, join.', 'row next (RS): k→end turn CO 14 (16, 16, 18) here turn marker place join round'],
+      [
+        'K to marker, place next 54 (58, 62, 66) sts on waste yarn, using backward-loop method CO 6 (6, 8, 8) sts, k to next marker.',
+        'row: k→to marker hold next 54 (58, 62, 66) on waste yarn change yarn CO 6 (6, 8, 8) here k→to marker',
+      ],
+      [
+        'Next row (RS): K to end, turn, CO 14 (16: 16: 18) sts, turn; pm, join.',
+        'row next (RS): k→end turn CO 14 (16, 16, 18) here turn marker place join round',
+      ],
       ['At end of last row, cast on 4 sts.', 'CO 4 end'],
       ['K to end, CO 7 sts.', 'row: k→end CO 7 here'],
       ['Next row: K to end, cast on 4 sts.', 'row next: k→end CO 4 here'],
@@ -37,7 +49,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Loosely cast on 80 (84, 88) sts.', 'CO 80 (84, 88) here'],
       ['CO 80 (84, 88) sts. Do not join.', 'CO 80 (84, 88) here | join noRound'],
       ['CO 96 (104, 112) sts, pm and join in the round, being careful not to twist.', 'CO 96 (104, 112) here | marker place | join round'],
-      ['Cast on 96 sts. Join in a ring, taking care not to twist. Place marker for beg of rnd.', 'CO 96 here | join round | marker place BOR'],
+      [
+        'Cast on 96 sts. Join in a ring, taking care not to twist. Place marker for beg of rnd.',
+        'CO 96 here | join round | marker place BOR',
+      ],
       ['Cast on 96 sts; join for working in the rnd.', 'CO 96 here | join round'],
       ['With crochet hook and waste yarn, provisionally cast on 40 sts.', 'change yarn | CO 40 here provisional'],
       ['Using a provisional cast-on, CO 40 (44, 48) sts.', 'change yarn | CO 40 (44, 48) here provisional'],

@@ -7,8 +7,14 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
   {
     sizes: ['XS', 'S', 'M', 'L'],
     rows: [
-      ['Place 24 (25: 27: 28) shoulder sts on needle. With RS together, join using three-needle bind-off.', 'take up 24 (25, 27, 28) unworked | change side | join threeNeedle'],
-      ['Work 3-needle BO across both sets of shoulder sts, leaving 40 (42: 42: 44) neck sts on hold.', 'join threeNeedle | hold next 40 (42, 42, 44) on hold'],
+      [
+        'Place 24 (25: 27: 28) shoulder sts on needle. With RS together, join using three-needle bind-off.',
+        'take up 24 (25, 27, 28) unworked | change side | join threeNeedle',
+      ],
+      [
+        'Work 3-needle BO across both sets of shoulder sts, leaving 40 (42: 42: 44) neck sts on hold.',
+        'join threeNeedle | hold next 40 (42, 42, 44) on hold',
+      ],
       ['Join shoulders: 3-needle BO.', 'join threeNeedle'],
       ['Graft 8 (10, 12, 12) underarm sts.', 'join graft 8 (10, 12, 12)'],
       ['Sew underarm sts together.', ''],

@@ -24,8 +24,14 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Next rnd: K.', 'round next: k→end'],
       ['Next Row—Begin shaping: K1, k2tog, k to end.', 'row next: k{1} kNtog{2} k→end'],
       ['Dec Row (RS): K1, ssk, k to end.', 'row dec (RS): k{1} ssk k→end'],
-      ['Set-up row (WS): P14, pm, p12, pm, p28, pm, p12, pm, p14.', 'row set-up (WS): p{14} marker place p{12} marker place p{28} marker place p{12} marker place p{14}'],
-      ['Set-up row (WS): P 16, pm, p 14, pm, p 30, pm, p 14, pm, p 16.', 'row set-up (WS): p{16} marker place p{14} marker place p{30} marker place p{14} marker place p{16}'],
+      [
+        'Set-up row (WS): P14, pm, p12, pm, p28, pm, p12, pm, p14.',
+        'row set-up (WS): p{14} marker place p{12} marker place p{28} marker place p{12} marker place p{14}',
+      ],
+      [
+        'Set-up row (WS): P 16, pm, p 14, pm, p 30, pm, p 14, pm, p 16.',
+        'row set-up (WS): p{16} marker place p{14} marker place p{30} marker place p{14} marker place p{16}',
+      ],
       ['Foundation row: P4, k4.', 'row foundation: p{4} k{4}'],
       ['Raglan inc rnd: K1, m1, k to end.', 'round raglan inc: k{1} M1 k→end'],
       ['Raglan row (RS, dec): K3, skpo, k to last 5 sts, k2tog, k3.', 'row raglan (RS): k{3} skp k→last 5 kNtog{2} k{3}'],
@@ -59,7 +65,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Next: Purl to end.', 'row next: p→end'],
       ['K3, k2tog, k to last 5 sts, ssk, k3.', 'row: k{3} kNtog{2} k→last 5 ssk k{3}'],
       ['Work 1 row even. K3, k2tog, k to last 5 sts, ssk, k3.', 'plain 1 rows | row: k{3} kNtog{2} k→last 5 ssk k{3}'],
-      ['Armhole shaping (RS): Bind off 6 (7, 8, 8) sts at beg of next 2 rows.', 'declare title Armhole shaping (RS) | bindOff rows 6 (7, 8, 8) {next n=2}'],
+      [
+        'Armhole shaping (RS): Bind off 6 (7, 8, 8) sts at beg of next 2 rows.',
+        'declare title Armhole shaping (RS) | bindOff rows 6 (7, 8, 8) {next n=2}',
+      ],
       ['Shape neck—Next row (RS): K30, turn.', 'declare title Shape neck | row next (RS): k{30} turn'],
       ['Back: With smaller needles, cast on 100 sts.', 'declare title Back | change needle | CO 100 here'],
     ],

@@ -7,7 +7,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
   {
     sizes: ['XS', 'S', 'M', 'L'],
     rows: [
-      ['K 30, pm, k 14, pm, k 30, pm, k 14, pm for BOR.', 'row: k{30} marker place k{14} marker place k{30} marker place k{14} marker place BOR'],
+      [
+        'K 30, pm, k 14, pm, k 30, pm, k 14, pm for BOR.',
+        'row: k{30} marker place k{14} marker place k{30} marker place k{14} marker place BOR',
+      ],
       ['Mark centre st.', 'marker hang'],
       ['Pm 22 (24: 26: 28) sts in from each edge.', 'marker place 22 (24, 26, 28) from eachEnd'],
       ['Sm, k to next marker.', 'row: marker slip k→to marker'],

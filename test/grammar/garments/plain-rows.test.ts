@@ -62,7 +62,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Rows 3, 5, 7: K the knit sts and p the purl sts as they face you.', 'row 3,5,7: as they appear→end'],
       ['Row 2: K the knits and p the purls.', 'row 2: as they appear→end'],
       ['Work in patt as established.', 'work patt until loose ""'],
-      ['Keeping continuity of patt, cast off 4 sts at beg of next 2 rows.', 'declare rule keeping continuity of patt | bindOff rows 4 {next n=2}'],
+      [
+        'Keeping continuity of patt, cast off 4 sts at beg of next 2 rows.',
+        'declare rule keeping continuity of patt | bindOff rows 4 {next n=2}',
+      ],
       ["Work all inc'd sts in st st.", "declare rule work all inc'd sts in st st"],
       ['Next row: Work in patt, dec 1 st at each end.', 'row next: plain 1 rows patt (dec 1 bothEnds {this})'],
       ['Next row: Work in patt.', 'row next: patt→end'],
@@ -128,7 +131,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Cont as set.', 'work patt until loose ""'],
       ['Cont in this manner.', 'work until loose ""'],
       ['Continue in pattern as established.', 'work patt until loose ""'],
-      ['Work in st st, keeping first and last 5 sts in garter st.', 'work st st until loose "" | declare rule keeping first and last 5 sts in garter st'],
+      [
+        'Work in st st, keeping first and last 5 sts in garter st.',
+        'work st st until loose "" | declare rule keeping first and last 5 sts in garter st',
+      ],
       ['Keep first and last 3 sts in garter stitch throughout.', 'declare rule keep first and last 3 sts in garter stitch throughout'],
       ['Keeping 4 sts at each end in garter st, work 10 rows.', 'declare rule keeping 4 sts at each end in garter st | plain 10 rows'],
       ['Maintaining pattern, work 4 rows.', 'declare rule maintaining pattern | plain 4 rows'],

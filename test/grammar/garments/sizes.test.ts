@@ -18,7 +18,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Cast on 94-100-106-112 sts.', 'CO 94 (100, 106, 112) here'],
       ['Cast on 92/98/104/112 sts.', 'CO 92 (98, 104, 112) here'],
       ['Work until piece measures 21-1/2 (22, 22-1/2, 23) ins, ending with a WS row.', 'work until piece 21.5 (22, 22.5, 23) in ending WS'],
-      ['3rd and 4th sizes only: Dec 1 st at each end of next 3 rows. – (–: 88: 92) sts.', 'sizes 2,3 {dec 1 bothEnds {next n=3} =– (–, 88, 92) total}'],
+      [
+        '3rd and 4th sizes only: Dec 1 st at each end of next 3 rows. – (–: 88: 92) sts.',
+        'sizes 2,3 {dec 1 bothEnds {next n=3} =– (–, 88, 92) total}',
+      ],
     ],
   },
   {
@@ -42,14 +45,20 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Dec 1 st at each end of foll 0 (0: 2) alt rows.', 'dec 1 bothEnds {follEvery n=0 (0, 2) k=2}'],
       ['Rep last 2 rows – (0, 1) times more.', 'rep rows [last 2] – (0, 1)× more'],
       ['Cast off 0 (4: 0) sts at beg of foll 0 (2: 0) rows.', 'bindOff rows 0 (4, 0) {follEach n=0 (2, 0)}'],
-      ['Cast off 3 sts at beg of next 2 rows, then 0 (4: 5) sts at beg of foll 0 (2: 4) rows.', 'bindOff rows 3 {next n=2} + 0 (4, 5) {follEach n=0 (2, 4)}'],
+      [
+        'Cast off 3 sts at beg of next 2 rows, then 0 (4: 5) sts at beg of foll 0 (2: 4) rows.',
+        'bindOff rows 3 {next n=2} + 0 (4, 5) {follEach n=0 (2, 4)}',
+      ],
       ['Inc 1 st at each end of every 8 (8, 6)th row 5 times.', 'inc 1 bothEnds {every n=5 k=8 (8, 6)}'],
       ['Rep Rows 1–6 twice (twice, 3 times).', 'rep rows [numbers 1,2,3,4,5,6] 2 (2, 3)×'],
       ['Rep Rows 1–6 once (twice, twice) more.', 'rep rows [numbers 1,2,3,4,5,6] 1 (2, 2)× more'],
       ['Work in patt, ending with Row 5 (12, 5).', 'work patt until loose "" ending row 5 (12, 5)'],
       ['*P4, k1; rep from * to last 1 (4: 1) sts, p1 (4: 1).', 'row: *[p{4} k{1}]→last 1 (4, 1) p{1 (4, 1)}'],
       ['[K8 (9, 11), k2tog] 9 times, k to end.', 'row: [k{8 (9, 11)} kNtog{2}]→9× k→end'],
-      ['Dec 1 st at each end of next 4 (6: 6) rows, then on foll 0 (1: 3) alt rows.', 'dec 1 bothEnds {next n=4 (6, 6); follEvery n=0 (1, 3) k=2}'],
+      [
+        'Dec 1 st at each end of next 4 (6: 6) rows, then on foll 0 (1: 3) alt rows.',
+        'dec 1 bothEnds {next n=4 (6, 6); follEvery n=0 (1, 3) k=2}',
+      ],
       ['Work Rows 1–8 (10, 12) once.', 'work rows [numbers 1,2,3,4,5,6,7,8] 1×'],
       ['Beg with Row 3 (1, 1), work 8 rows in patt.', 'plain 8 rows patt beg row 3'],
       ['K20 (22), p2.', 'row: k{20} p{2}'],
@@ -61,7 +70,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
     sizes: ['S', 'M', 'L', 'XL'],
     rows: [
       ['Sizes M and L only: BO 3 sts at beg of next 3 rows.', 'sizes 1,2 {bindOff rows 3 {next n=3}}'],
-      ['Sizes M and L only: BO 2 sts at beg of next 2 rows. All sizes: Purl 1 row.', 'sizes 1,2 {bindOff rows 2 {next n=2}} | sizes all {plain 1 rows purl}'],
+      [
+        'Sizes M and L only: BO 2 sts at beg of next 2 rows. All sizes: Purl 1 row.',
+        'sizes 1,2 {bindOff rows 2 {next n=2}} | sizes all {plain 1 rows purl}',
+      ],
       ['For size S only, work Rows 1–4 once more.', 'sizes 0 {work rows [numbers 1,2,3,4] 1× more}'],
       ['2nd size only: K 1 row.', 'sizes 1 {plain 1 rows knit}'],
       ['Larger sizes only: K 2 rows.', 'sizes 1,2,3 {plain 2 rows knit}'],
@@ -83,9 +95,18 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Sizes 2–4 only: K 1 row.', 'sizes 1,2,3 {plain 1 rows knit}'],
       ['Sizes – (2, 3, –) only: K 1 row.', 'sizes 1,2 {plain 1 rows knit}'],
       ['All sizes except S: K 1 row.', 'sizes 1,2,3 {plain 1 rows knit}'],
-      ['Sizes L and XL only: Dec 1 st each end of next 2 (3) rows. – (–: 86: 90) sts. All sizes: Work 1 row.', 'sizes 2,3 {dec 1 bothEnds {next n=2 (3)} =– (–, 86, 90) total} | sizes all {plain 1 rows}'],
-      ['Sizes S and M only: K2 (3) rows. Sizes L and XL: Work 4 rows. All sizes: P 1 row.', 'sizes 0,1 {plain 2 (3) rows knit} | sizes 2,3 {plain 4 rows} | sizes all {plain 1 rows purl}'],
-      ['Sizes S and M only: Work 2 rows. Remaining sizes: Work 4 rows. All sizes: P 1 row.', 'sizes 0,1 {plain 2 rows} | sizes rest 2,3 {plain 4 rows} | sizes all {plain 1 rows purl}'],
+      [
+        'Sizes L and XL only: Dec 1 st each end of next 2 (3) rows. – (–: 86: 90) sts. All sizes: Work 1 row.',
+        'sizes 2,3 {dec 1 bothEnds {next n=2 (3)} =– (–, 86, 90) total} | sizes all {plain 1 rows}',
+      ],
+      [
+        'Sizes S and M only: K2 (3) rows. Sizes L and XL: Work 4 rows. All sizes: P 1 row.',
+        'sizes 0,1 {plain 2 (3) rows knit} | sizes 2,3 {plain 4 rows} | sizes all {plain 1 rows purl}',
+      ],
+      [
+        'Sizes S and M only: Work 2 rows. Remaining sizes: Work 4 rows. All sizes: P 1 row.',
+        'sizes 0,1 {plain 2 rows} | sizes rest 2,3 {plain 4 rows} | sizes all {plain 1 rows purl}',
+      ],
       ['For all sizes except the smallest, work 2 rows.', 'sizes 1,2,3 {plain 2 rows}'],
     ],
   },
@@ -110,7 +131,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['K 12 (13/14/15/16) sts.', 'row: k{12 (13, 14, 15, 16)}'],
       ['K10 (11 12 13 14), p2.', 'row: k{10 (11, 12, 13, 14)} p{2}'],
       ['K20 (–, 22, –, 24) sts, pm.', 'row: k{20 (–, 22, –, 24)} marker place'],
-      ['P0 (1, 2, 3, 4), *k2, p2; rep from * to last 0 (1, 2, 3, 4) sts, p0 (1, 2, 3, 4).', 'row: p{0 (1, 2, 3, 4)} *[k{2} p{2}]→last 0 (1, 2, 3, 4) p{0 (1, 2, 3, 4)}'],
+      [
+        'P0 (1, 2, 3, 4), *k2, p2; rep from * to last 0 (1, 2, 3, 4) sts, p0 (1, 2, 3, 4).',
+        'row: p{0 (1, 2, 3, 4)} *[k{2} p{2}]→last 0 (1, 2, 3, 4) p{0 (1, 2, 3, 4)}',
+      ],
       ['Size XS only: Purl 1 row.', 'sizes 0 {plain 1 rows purl}'],
       ['Sizes XS (S, M) only: K2tog, k to end.', 'sizes 0,1,2 {row: kNtog{2} k→end}'],
       ['For sizes S, M and L only: work 2 rows without shaping.', 'sizes 1,2,3 {plain 2 rows}'],
@@ -130,7 +154,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['1st (2nd, 3rd) sizes only: K 1 row.', 'sizes 0,1,2 {plain 1 rows knit}'],
       ['For sizes XS and S, work 6 rows; for sizes M, L and XL, work 8 rows.', 'sizes 0,1 {plain 6 rows} | sizes 2,3,4 {plain 8 rows}'],
       ['Every size: K 1 row.', 'sizes all {plain 1 rows knit}'],
-      ['2nd, 4th and 5th sizes only: Inc 1 st at each end of next row. – (82, –, 94, 100) sts.', 'sizes 1,3,4 {inc 1 bothEnds {next} =– (82, –, 94, 100) total}'],
+      [
+        '2nd, 4th and 5th sizes only: Inc 1 st at each end of next row. – (82, –, 94, 100) sts.',
+        'sizes 1,3,4 {inc 1 bothEnds {next} =– (82, –, 94, 100) total}',
+      ],
     ],
   },
   {

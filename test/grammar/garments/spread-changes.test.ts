@@ -7,7 +7,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
   {
     sizes: ['XS', 'S', 'M'],
     rows: [
-      ['Work 18 rows rib, inc 6 (6: 8) sts evenly across last row. 106 (114: 124) sts.', 'plain 18 rows rib (evenly inc 6 (6, 8) on last row) =106 (114, 124) total'],
+      [
+        'Work 18 rows rib, inc 6 (6: 8) sts evenly across last row. 106 (114: 124) sts.',
+        'plain 18 rows rib (evenly inc 6 (6, 8) on last row) =106 (114, 124) total',
+      ],
       ['Next row (WS): Purl, dec 5 (7, 7) sts evenly.', 'row next (WS): p→end evenly dec 5 (7, 7)'],
       ['Work in rib for 7 cm, inc 12 (14: 14) sts on last row.', 'work rib until it 7 cm (evenly inc 12 (14, 14) on last row)'],
       ['Knit 1 rnd, dec to 92 (98, 104) sts.', 'plain 1 rounds knit (evenly to 92 (98, 104))'],
@@ -22,7 +25,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Next row: K, increasing 8 sts evenly spaced.', 'row next: k→end evenly inc 8'],
       ['Work 9 rows in rib, dec 1 st at centre of last row.', 'plain 9 rows rib (evenly dec 1 on last row)'],
       ['Next rnd: Knit, increasing to 122 (130, 138) sts.', 'round next: k→end evenly to 122 (130, 138)'],
-      ['Work 5 cm in rib, ending with a WS row and inc 4 sts evenly on last row.', 'work rib until it 5 cm (evenly inc 4 on last row) ending WS'],
+      [
+        'Work 5 cm in rib, ending with a WS row and inc 4 sts evenly on last row.',
+        'work rib until it 5 cm (evenly inc 4 on last row) ending WS',
+      ],
       ['K 1 row, inc 3 sts across row.', 'plain 1 rows knit (evenly inc 3)'],
       ['Inc row: K4 (5, 6), [M1L, k8] 9 times, M1L, k to end.', 'row inc: k{4 (5, 6)} [M1L k{8}]→9× M1L k→end'],
       ['Next row (WS): P6, *p2tog, p8; rep from * to last 4 sts, p4.', 'row next (WS): p{6} *[pNtog{2} p{8}]→last 4 p{4}'],

@@ -56,7 +56,10 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Rnd 6: (k3, kfb) x 6 [30]', 'round 6: [k{3} kfb]→6× =30 total'],
   ['Rnd 1: knit [6]\nRnd 2: kfb x 6 [12]', 'round 1: k→end =6 total | round 2: kfb×6 =12 total'],
   ['There are 7 sts in each wing between the edge sts and the centre st.', '=7 part (in each wing)'],
-  ['9 (10, 11) sts are wrapped at each side and 10 (12, 14) sts rem unwrapped.', '=9 (10, 11) part (wrapped) | =10 (12, 14) part (wrapped)'],
+  [
+    '9 (10, 11) sts are wrapped at each side and 10 (12, 14) sts rem unwrapped.',
+    '=9 (10, 11) part (wrapped) | =10 (12, 14) part (wrapped)',
+  ],
   ['Rep Rnds 1 and 2 until there are 56 sts: 28 sts on each needle.', 'rep rows [numbers 1,2] until 56 sts =28 part (on each needle)'],
 ];
 
