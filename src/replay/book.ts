@@ -1,8 +1,8 @@
 /** The count sheet as it is written while the replay goes on, and what the replay met on the way. */
 import type { Side, Span, Statement, Step } from '../../grammar/tree.ts';
+import type { Trouble } from './hands.ts';
 import type { Moment } from './play.ts';
 import type { Entry, Observation, ObservationKind } from './replay.ts';
-import type { Trouble } from './work.ts';
 
 export interface OpenEntry {
   section: number;

@@ -6,8 +6,8 @@
  *     base ─────────────────────────── border ───────── tip
  */
 import type { Statement, Step, Work } from '../../grammar/tree.ts';
+import type { Hands, Trouble } from './hands.ts';
 import { borderOf, live, type Mark, type Needle, type Needles } from './needles.ts';
-import type { Hands, Trouble } from './work.ts';
 
 function joins(steps: readonly Step[]): boolean {
   return steps.some(

@@ -1,10 +1,11 @@
 /** Going back to the head of a row: the needles as they stood there, and the row worked again from them. */
 import type { Step } from '../../grammar/tree.ts';
 import type { Proof } from '../index.ts';
+import type { Hands, RowChoice, Trouble, Watch } from './hands.ts';
 import { beginRow, copyNeedles, endRow, type Needles } from './needles.ts';
 import type { Moment } from './play.ts';
 import { replayPattern } from './run.ts';
-import { type Hands, type RowChoice, type Trouble, unfinished, type Watch, workSteps } from './work.ts';
+import { unfinished, workSteps } from './work.ts';
 
 /** How a row ended in one size. */
 export interface RowEnd {

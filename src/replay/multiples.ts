@@ -4,10 +4,12 @@
  */
 import type { Extent, Repeat, Row, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
+import { firstChoice, type Hands, type RowChoice } from './hands.ts';
 import { emptyNeedles } from './needles.ts';
 import { labelWords, type Play } from './play.ts';
 import { defineRow, fillerFor } from './statements.ts';
-import { firstChoice, fixedUse, type Hands, plainRun, type RowChoice } from './work.ts';
+import { plainRun } from './steps/runs.ts';
+import { fixedUse } from './steps/use.ts';
 
 /** Stitches of a row for n repeats: `perRepeat`·n + `plus`. */
 export interface Linear {

@@ -2,9 +2,9 @@
 import type { Label, Row, Side, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
 import { type Book, type Met, openBook, troubleMet } from './book.ts';
+import type { RowChoice, Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
 import { copyNeedles, emptyNeedles, live, type Needles } from './needles.ts';
-import type { RowChoice, Trouble } from './work.ts';
 
 /** A row that was worked, as "rep last 2 rows" calls it again. */
 export interface Worked {

@@ -4,6 +4,7 @@ import type { Proof } from '../index.ts';
 import type { RowReplay, RowReplayLine, RowVerdict } from '../report/row-replay.ts';
 import { plainWords } from '../report/words.ts';
 import { findEntries } from './find-row.ts';
+import { firstChoice } from './hands.ts';
 import { headOf, momentsOf, type RowEnd, workMoment } from './moments.ts';
 import { emptyNeedles, live } from './needles.ts';
 import type { Moment } from './play.ts';
@@ -12,7 +13,6 @@ import { lineWriter } from './row-lines.ts';
 import { designerSentence, outcomeOf, verdictOf } from './row-outcome.ts';
 import { slipsFor } from './row-slips.ts';
 import { choiceWords } from './rows.ts';
-import { firstChoice } from './work.ts';
 
 /** Repeats of a stitch pattern that is given only by its multiple, where no count is asked for. */
 const repeatsShown = 3;

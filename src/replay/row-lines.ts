@@ -1,8 +1,8 @@
 /** The lines of a row that is watched while it is worked: one for each step, one for each pass of a repeat. */
 import type { Repeat, Span, Step } from '../../grammar/tree.ts';
 import type { RowReplayLine } from '../report/row-replay.ts';
+import type { Hands, Watch } from './hands.ts';
 import type { Mark } from './needles.ts';
-import type { Hands, Watch } from './work.ts';
 
 interface Head {
   readonly taken: number;

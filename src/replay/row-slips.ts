@@ -2,9 +2,9 @@
 import { entryNamed } from '../../grammar/lexicon/index.ts';
 import type { Repeat, Span, Step, Work } from '../../grammar/tree.ts';
 import type { Proof } from '../index.ts';
+import type { Hands } from './hands.ts';
 import { workMoment } from './moments.ts';
 import type { Moment } from './play.ts';
-import type { Hands } from './work.ts';
 
 /** Rows looked back. */
 const farthest = 8;

@@ -3,8 +3,8 @@
  * it, the wrapped stitch that goes back, and the stitches that close its gap.
  */
 import type { Anchor, Side, Span, Work } from '../../grammar/tree.ts';
+import type { Hands, Trouble } from './hands.ts';
 import { beginRow, type Mark, type Method, type Needles, turn, workPlain, workToken } from './needles.ts';
-import type { Hands, Trouble } from './work.ts';
 
 interface Use {
   readonly takes: number;

@@ -3,6 +3,7 @@ import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
 import { drawBorder, edgingAhead } from './edgings.ts';
 import { gatherPieces } from './gathering.ts';
+import { firstChoice, type Hands } from './hands.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
@@ -12,7 +13,7 @@ import { pieceTitle, playSteps } from './rows.ts';
 import { playAndSoOn } from './series.ts';
 import { checkStated } from './stated.ts';
 import { playEdgeRows, playPlain, playShape, playTogether, playUntil } from './stretches.ts';
-import { firstChoice, type Hands, workSteps } from './work.ts';
+import { workSteps } from './work.ts';
 
 /** Plays the items `[from, to)` of the flow in the given sizes. */
 export function playFrom(play: Play, from: number, to: number, sizes: readonly number[]): void {

@@ -1,0 +1,39 @@
+/** Stitches bound off within a row or all at once. */
+import type { BindOff } from '../../../grammar/tree.ts';
+import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
+import { beginRow, leave, leaveFirst, live, workPlain } from '../needles.ts';
+
+export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
+  const { needles } = hands;
+  beginRow(needles);
+  const all = step.count.all === true;
+  const n = countFor(hands, step.count.values);
+  if (n === null) return null;
+  if (all) {
+    const have = live(needles);
+    if (step.count.values.some((value) => value !== 0) && n !== have)
+      hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));
+    needles.left = { n: 0, marks: [] };
+    needles.right = { n: 0, marks: [] };
+    hands.off += have;
+    hands.divided = true;
+    return null;
+  }
+  const apart = step.loopCounted === true ? false : hands.choice.loop === 'apart';
+  const takes = apart ? n + 1 : n;
+  const have = needles.left.n - hands.base;
+  // "K to 4 sts before end of rnd, BO 8 sts": the bind-off goes on over as many first stitches of the next round.
+  const beyond = hands.ran === true && needles.mode === 'round' && !needles.suspended && hands.base === 0 && have > 0 ? n - have : 0;
+  if (have < n && (Math.abs(beyond - have) > 1 || beyond > needles.right.n || beyond === 0))
+    return stopped('tooFew', step.span, { left: have, wanted: n });
+  if (beyond > 0) leaveFirst(needles, beyond);
+  leave(needles, Math.min(n, have));
+  hands.off += n;
+  hands.taken += Math.min(n, have);
+  if (takes > n && needles.left.n > hands.base) {
+    workPlain(needles, 1);
+    hands.taken += 1;
+    hands.made += 1;
+  }
+  return null;
+}

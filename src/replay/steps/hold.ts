@@ -1,0 +1,106 @@
+/** Stitches put aside: on holders, on waste yarn, or waiting while only some are worked. */
+import type { Hold, Only } from '../../../grammar/tree.ts';
+import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
+import { beginRow, leave, live, setLive } from '../needles.ts';
+
+export function workHold(hands: Hands, step: Hold): Trouble | null {
+  const { needles } = hands;
+  const n = step.count === null ? (step.which === 'centre' ? 1 : null) : countFor(hands, step.count.values);
+  if (step.count !== null && n === null) return null;
+  const put = (count: number): void => {
+    hands.held.push({
+      name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder),
+      piece: hands.piece,
+      rest: false,
+      n: count,
+      used: false,
+    });
+    hands.divided = true;
+  };
+  const total = live(needles);
+  const waiting = hands.held.find((set) => set.name === 'waiting' && !set.used);
+  if (waiting !== undefined && (step.which === 'other' || step.which === 'remaining') && (n === null || n === waiting.n)) {
+    // "Work on the first 28 sts only. Slip the other 28 onto waste yarn": they have been counted out already.
+    waiting.used = true;
+    put(waiting.n);
+    return null;
+  }
+  if (total === 0) {
+    // The stitches that wait for the second side: a centre set of them goes on a holder of its own.
+    const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
+    if (rest === undefined) return stopped('nothingHeld', step.span, {});
+    const count = n ?? rest.n;
+    if (count > rest.n) return stopped('tooFew', step.span, { left: rest.n, wanted: count });
+    rest.n -= count;
+    put(count);
+    return null;
+  }
+  if (step.which === 'next' && hands.row === true) beginRow(needles);
+  if (step.which === 'these' && needles.begun) {
+    const count = n ?? hands.last;
+    if (count > needles.right.n) return stopped('tooFew', step.span, { left: needles.right.n, wanted: count });
+    needles.right.n -= count;
+    needles.right.marks = needles.right.marks.filter((mark) => mark.at <= needles.right.n);
+    put(count);
+    return null;
+  }
+  if (step.which === 'remaining' || step.which === 'these') {
+    const count = needles.begun && needles.left.n > 0 ? needles.left.n : total;
+    if (n !== null && n !== count)
+      hands.asides.push(
+        stopped('countDiffers', (step.count ?? step).span, { stated: n, replayed: count }, { when: 'before', what: 'hold' }),
+      );
+    if (needles.begun && needles.left.n > 0) leave(needles, needles.left.n);
+    else setLive(needles, 0);
+    put(count);
+    return null;
+  }
+  const count = n ?? 0;
+  if (needles.begun) {
+    if (needles.left.n === 0 && needles.right.n >= count && step.which === 'last') {
+      needles.right.n -= count;
+      put(count);
+      return null;
+    }
+    if (needles.left.n < count) return stopped('tooFew', step.span, { left: needles.left.n, wanted: count });
+    leave(needles, count);
+    put(count);
+    // The row goes on over what is left.
+    hands.divided = false;
+    return null;
+  }
+  if (count > total) return stopped('tooFew', step.span, { left: total, wanted: count });
+  const restored = total - count;
+  setLive(needles, restored);
+  if (needles.mode === 'round' && (step.which === 'other' || step.which === 'first' || step.which === 'last')) {
+    needles.mode = 'flat';
+    if (needles.left.n === 0) {
+      needles.left = needles.right;
+      needles.right = { n: 0, marks: [] };
+    }
+    needles.side = 'RS';
+  }
+  put(count);
+  return null;
+}
+
+/** Back and forth on some stitches: the others wait until they are named again. */
+export function workOnly(hands: Hands, step: Only): Trouble | null {
+  const { needles } = hands;
+  const n = step.count === null ? null : countFor(hands, step.count.values);
+  const have = live(needles);
+  if (needles.mode === 'round') {
+    // The rows begin where the round began, on the right side.
+    if (needles.left.n === 0) {
+      needles.left = { n: have, marks: [] };
+      needles.right = { n: 0, marks: [] };
+    }
+    needles.mode = 'flat';
+    needles.side = 'RS';
+  }
+  if (n === null || n >= have) return null;
+  hands.held.push({ name: 'waiting', piece: hands.piece, rest: false, n: have - n, used: false });
+  setLive(needles, n);
+  hands.divided = true;
+  return null;
+}

@@ -1,0 +1,70 @@
+/** Joining: yarn rejoined, rounds closed, the last stitches threaded or sewn together. */
+import type { Join } from '../../../grammar/tree.ts';
+import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
+import { live, setLive } from '../needles.ts';
+import { waitingBack } from './take-ups.ts';
+
+export function workJoin(hands: Hands, step: Join): Trouble | null {
+  const { needles } = hands;
+  switch (step.what) {
+    case 'rejoin':
+    case 'noRound':
+    case 'seam': {
+      if (step.what !== 'rejoin') return null;
+      if (step.side !== null) needles.side = step.side;
+      const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
+      if (live(needles) === 0 && rest !== undefined) {
+        rest.used = true;
+        needles.sure = rest.sure !== false;
+        needles.left = { n: rest.n, marks: [] };
+        needles.right = { n: 0, marks: [] };
+        needles.begun = true;
+        const n = step.count === null ? null : countFor(hands, step.count.values);
+        if (n !== null && n !== rest.n)
+          hands.asides.push(
+            stopped(
+              'heldDiffers',
+              step.count?.span ?? step.span,
+              { stated: n, replayed: rest.n },
+              { holder: rest.name, piece: rest.piece },
+            ),
+          );
+      }
+      return null;
+    }
+    case 'round':
+    case 'resumeRound': {
+      if (step.what === 'resumeRound' && needles.mode === 'flat') waitingBack(hands, step);
+      if (needles.left.n === 0 && needles.right.n > 0) {
+        needles.left = {
+          n: needles.right.n,
+          marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at),
+        };
+        needles.right = { n: 0, marks: [] };
+      }
+      if (needles.left.n > 0 && needles.right.n > 0) {
+        // Picked up beside stitches that waited: all of them make the round.
+        needles.left = { n: live(needles), marks: [] };
+        needles.right = { n: 0, marks: [] };
+      }
+      needles.left.marks = needles.left.marks.filter((mark) => mark.name !== 'BOR' && mark.at > 0);
+      needles.begun = false;
+      needles.mode = 'round';
+      needles.side = 'RS';
+      needles.suspended = false;
+      if (step.loses > 0) needles.left.n -= step.loses;
+      return null;
+    }
+    default: {
+      const have = live(needles);
+      const n = step.count === null ? null : countFor(hands, step.count.values);
+      if (n !== null && have > 0 && n !== have && step.what === 'thread')
+        hands.asides.push(
+          stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }),
+        );
+      setLive(needles, 0);
+      hands.divided = true;
+      return null;
+    }
+  }
+}

@@ -1,0 +1,38 @@
+/** Markers placed, slipped and removed. */
+import type { Marker } from '../../../grammar/tree.ts';
+import { type Hands, stopped, type Trouble } from '../hands.ts';
+import { passTip } from '../needles.ts';
+
+export function workMarker(hands: Hands, step: Marker): Trouble | null {
+  const { needles } = hands;
+  // A marker that hangs in the centre stitch stands before it.
+  if (step.op === 'hang' && step.name === 'centre' && needles.right.n > 0 && needles.begun)
+    needles.right.marks.push({ kind: 'marker', name: 'centre', at: needles.right.n - 1 });
+  if (step.atRow || step.op === 'hang') return null;
+  if (step.op === 'place' || step.op === 'replace') {
+    if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
+    const marks = needles.right.marks;
+    needles.lost = false;
+    marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
+    return null;
+  }
+  const tip = needles.left.marks.at(-1);
+  const there = tip !== undefined && tip.kind !== 'gap' && tip.at === needles.left.n;
+  if (step.op === 'slip') {
+    if (there) passTip(needles);
+    else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
+    else if (!(needles.mode === 'round' && needles.left.n === hands.base)) {
+      const ahead = needles.left.marks.findLast((mark) => mark.kind !== 'gap');
+      hands.asides.push(
+        stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }),
+      );
+    }
+    return null;
+  }
+  if (there) needles.left.marks.pop();
+  else {
+    needles.left.marks = needles.left.marks.filter((mark) => mark.kind === 'gap');
+    needles.right.marks = needles.right.marks.filter((mark) => mark.kind === 'gap');
+  }
+  return null;
+}

@@ -1,0 +1,29 @@
+/** Where the words of a row allow several readings. */
+import type { Step } from '../../../grammar/tree.ts';
+
+/** Whether some node of the row can be read in more than one way, and which. */
+export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; names: number } {
+  const found = { loop: false, times: false, names: 0 };
+  const visit = (list: readonly Step[]): void => {
+    list.forEach((step, index) => {
+      if (
+        step.type === 'bindOff' &&
+        step.which !== 'all' &&
+        step.which !== 'remaining' &&
+        list
+          .slice(index + 1)
+          .some((next) => next.type === 'work' || (next.type === 'repeat' && (next.extent?.kind === 'over' || next.form !== 'run')))
+      )
+        found.loop = true;
+      if (step.type === 'repeat') {
+        if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') found.times = true;
+        visit(step.children);
+        visit(step.once);
+      }
+      if (step.type === 'work' || step.type === 'pullOver') found.names = Math.max(found.names, step.readings?.length ?? 0);
+      if (step.type === 'needlePart' || step.type === 'intoOne') visit(step.children);
+    });
+  };
+  visit(steps);
+  return found;
+}

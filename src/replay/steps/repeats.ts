@@ -1,0 +1,205 @@
+/** Repeats within a row: brackets and stars, so many times, up to a place, or until a goal is met. */
+import type { Goal, Repeat } from '../../../grammar/tree.ts';
+import { testsFor } from '../goals.ts';
+import { countFor, type Hands, mostPasses, stopped, type Trouble } from '../hands.ts';
+import { beginRow, live, passTip } from '../needles.ts';
+import { workSteps } from '../work.ts';
+import { needleShares } from './needle-parts.ts';
+import { markAhead, targetOf } from './places.ts';
+import { fixedUse, passesOf } from './use.ts';
+
+/** Works `passes` whole passes of steps with fixed use, folding over stretches without markers; `of` passes in all. */
+function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number, of = passes): Trouble | null {
+  const { needles } = hands;
+  if (hands.watch !== undefined && passes <= mostPasses) {
+    for (let pass = 1; pass <= passes; pass += 1) {
+      hands.watch.pass(step, pass, of, hands);
+      const trouble = workSteps(hands, step.children);
+      if (trouble) return trouble;
+    }
+    hands.last = use.makes * passes;
+    return null;
+  }
+  let rest = passes;
+  while (rest > 0) {
+    const { left } = needles;
+    // A marker at the tip stays there until a stitch is taken: what is made before lies in front of it.
+    const ahead = left.marks.filter((mark) => mark.at <= left.n && mark.at > left.n - use.takes * rest).at(-1);
+    const free = ahead === undefined ? rest : Math.min(rest, use.takes === 0 ? rest : Math.floor((left.n - ahead.at) / use.takes));
+    if (free > 0) {
+      const boundary = left.n - use.takes * free;
+      if (use.takes > 0) passTip(needles);
+      left.n = boundary;
+      // The mark that ends this stretch stays at the tip and is passed with the next stitch.
+      needles.right.n += use.makes * free;
+      hands.taken += use.takes * free;
+      hands.made += use.makes * free;
+      rest -= free;
+    }
+    if (rest > 0) {
+      const trouble = workSteps(hands, step.children);
+      if (trouble) return trouble;
+      rest -= 1;
+    }
+  }
+  hands.last = use.makes * passes;
+  return null;
+}
+
+export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
+  const { needles } = hands;
+  const extent = step.extent;
+  if (extent === null) return workSteps(hands, step.children);
+  const use = fixedUse(hands, step.children);
+  if (extent.kind === 'times') {
+    const passes = passesOf(hands, extent);
+    if (passes === null || passes <= 0) return null;
+    return repeatTimes(hands, step, use, passes);
+  }
+  beginRow(needles);
+  if (extent.kind === 'goal') return workToGoal(hands, step, extent.goal);
+  let target = targetOf(hands, extent, step.span);
+  if (target === null) return null;
+  if (typeof target !== 'number') return target;
+  const ending = step.ending === null ? null : fixedUse(hands, step.ending.children);
+  let lastTakes = 0;
+  // "to last 2 sts, end k2": the ending is those two.
+  if (step.ending?.kind === 'then' && ending !== null && extent.kind === 'end') target += ending.takes;
+  if (step.ending?.kind === 'lastRepeat' && ending !== null && use !== null) {
+    const replaced = step.children.at(-1);
+    const old = replaced === undefined ? null : fixedUse(hands, [replaced]);
+    lastTakes = use.takes - (old?.takes ?? 0) + ending.takes;
+    target += lastTakes;
+  }
+  if (step.ending?.kind === 'omitting' && ending !== null && use !== null) {
+    lastTakes = use.takes - ending.takes;
+    target += lastTakes;
+  }
+  const changed = step.ending !== null && step.ending.kind !== 'then' ? 1 : 0;
+  const finish = (worked: number | null): Trouble | null => {
+    if (step.ending === null) return null;
+    if (step.ending.kind === 'then') {
+      hands.watch?.between(step, step.ending.children, hands);
+      return workSteps(hands, step.ending.children);
+    }
+    if (worked !== null) hands.watch?.pass(step, worked + 1, worked + 1, hands);
+    const children = step.children.slice(0, -1);
+    return workSteps(
+      hands,
+      step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children],
+    );
+  };
+  if (use !== null && use.takes > 0 && step.once.length === 0) {
+    const room = needles.left.n - target;
+    // What is left is told up to the marker or gap where one is named.
+    const place = extent.kind === 'place' ? markAhead(hands, extent) : null;
+    const from = place === null || place.at > target ? hands.base : place.at;
+    const words: Readonly<Record<string, string>> = extent.kind === 'place' ? { place: extent.place } : {};
+    if (room < 0)
+      return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - from, wanted: target - from, takes: use.takes }, words);
+    if (room % use.takes !== 0) {
+      // Nobody counts ahead: whoever watches sees the passes that fit.
+      if (hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(room / use.takes), Math.ceil(room / use.takes));
+      return stopped(
+        'repeatDoesNotFit',
+        step.span,
+        { left: (room % use.takes) + target - from, wanted: target - from, takes: use.takes, room, over: room % use.takes },
+        words,
+      );
+    }
+    const passes = room / use.takes;
+    if (passes === 0 && step.ending === null) hands.asides.push(stopped('repeatNotWorked', step.span, {}));
+    const trouble = foldPasses(hands, step, use, passes, passes + changed);
+    return trouble ?? finish(passes);
+  }
+  if (use !== null && use.takes === 0 && step.once.length === 0 && use.makes >= 0)
+    return stopped('repeatDoesNotFit', step.span, { left: needles.left.n, wanted: target, takes: 0 });
+  let passes = 0;
+  const goal = target;
+  while (needles.left.n > goal) {
+    const before = needles.left.n;
+    hands.watch?.pass(step, passes + 1, null, hands);
+    const trouble = workSteps(hands, step.children);
+    if (trouble)
+      return trouble.kind === 'tooFew'
+        ? stopped('repeatDoesNotFit', step.span, { left: before - hands.base, wanted: goal - hands.base, takes: before - needles.left.n })
+        : trouble;
+    if (passes === 0 && step.once.length > 0) {
+      hands.watch?.between(step, step.once, hands);
+      const between = workSteps(hands, step.once);
+      if (between) return between;
+    }
+    passes += 1;
+    if (needles.left.n >= before || passes > mostPasses) return stopped('noProgress', step.span, { left: needles.left.n });
+    if (hands.turned && step.children.some((child) => child.type === 'turn')) continue;
+  }
+  if (needles.left.n < goal)
+    return stopped('repeatDoesNotFit', step.span, { left: needles.left.n - hands.base, wanted: goal - hands.base });
+  return finish(passes);
+}
+
+/** "rep from * until all sts have been worked", with turns inside: whole passes, the last of which may end short. */
+function workToGoal(hands: Hands, step: Repeat, goal: Goal): Trouble | null {
+  const { needles } = hands;
+  const target = goal.kind === 'count' || goal.kind === 'marks' ? countFor(hands, goal.count.values) : null;
+  const tests = testsFor(goal, target, needles);
+  const before = live(needles);
+  const lenient = hands.lenient === true;
+  if (tests === null) {
+    // To a length: one pass shows that it can be worked.
+    const trouble = workSteps(hands, step.children);
+    if (trouble === null && live(needles) !== before) hands.doubt = true;
+    return trouble;
+  }
+  hands.lenient = goal.kind === 'allWorked';
+  for (let pass = 0; pass < mostPasses; pass += 1) {
+    const [left, right] = [needles.left.n, needles.right.n];
+    const trouble = workSteps(hands, step.children);
+    if (trouble) return trouble;
+    if (tests[0]?.(needles) === true) {
+      hands.lenient = lenient;
+      return null;
+    }
+    if (needles.left.n === left && needles.right.n === right && live(needles) === before) return stopped('noProgress', step.span, { left });
+  }
+  return stopped('noProgress', step.span, { left: needles.left.n });
+}
+
+function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {
+  const { needles } = hands;
+  if (use !== null && step.once.length === 0 && step.ending === null) {
+    if (use.takes > 0) {
+      beginRow(needles);
+      const have = needles.left.n - hands.base;
+      if (have < use.takes * passes && hands.watch !== undefined) foldPasses(hands, step, use, Math.floor(have / use.takes), passes);
+      if (have < use.takes * passes)
+        return stopped('tooFew', step.span, { left: have, wanted: use.takes * passes, takes: use.takes, passes }, { place: 'repeat' });
+    }
+    return foldPasses(hands, step, use, passes);
+  }
+  const shares = needleShares(hands, step, passes);
+  const base = hands.base;
+  for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+    hands.watch?.pass(step, pass + 1, passes, hands);
+    const share = shares?.[pass];
+    const worked = needles.right.n;
+    if (share !== undefined) hands.base = needles.left.n - share;
+    const trouble = workSteps(hands, step.children);
+    const over = needles.left.n - hands.base;
+    hands.base = base;
+    if (trouble) return trouble;
+    if (share !== undefined) {
+      if (over !== 0) return stopped('leftOver', step.span, { left: over }, { needle: `Needle ${pass + 1}` });
+      const part = needles.parts.length === passes ? needles.parts[pass] : undefined;
+      if (part !== undefined) part.n = needles.right.n - worked;
+    }
+    if (pass === 0 && step.once.length > 0) {
+      hands.watch?.between(step, step.once, hands);
+      const between = workSteps(hands, step.once);
+      if (between) return between;
+    }
+  }
+  if (step.ending === null) return null;
+  hands.watch?.between(step, step.ending.children, hands);
+  return workSteps(hands, step.ending.children);
+}

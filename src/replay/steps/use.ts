@@ -1,0 +1,122 @@
+/** What steps take and make, as far as that can be told without looking at the needle. */
+import { entryNamed } from '../../../grammar/lexicon/index.ts';
+import { stitchUse } from '../../../grammar/lexicon/use.ts';
+import type { Extent, IntoOne, PullOver, Step, Work } from '../../../grammar/tree.ts';
+import { countFor, type Hands } from '../hands.ts';
+
+/** The two numbers of a stitch in this size; null when the size skips it. */
+export function useOf(
+  hands: Hands,
+  step: Work,
+): { takes: number; makes: number; kind: string; face: string | null; moves: string; times?: number } | null {
+  const reading = step.readings?.[hands.choice.names] ?? step.readings?.[0];
+  const name = reading?.stitch ?? step.stitch;
+  const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
+  if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null, moves: '' };
+  const count = reading === undefined ? step.n : reading.n;
+  const n = count === null ? 1 : countFor(hands, count.values);
+  if (n === null) return null;
+  if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null, moves: entry.moves };
+  const use = stitchUse(entry, n, step.m ?? 1);
+  const often = reading?.times ?? step.times;
+  const times = often ? countFor(hands, often.values) : 1;
+  if (times === null) return null;
+  return { takes: use.takes * times, makes: use.makes * times, kind: entry.kind, face: entry.face ?? null, moves: entry.moves, times };
+}
+
+/** Stitches that may lie between a slipped stitch and the place where it is passed over. */
+export const reach = 4;
+
+/** A bare "psso" behind two slipped stitches lifts both, or one. */
+export function overOf(hands: Hands, step: PullOver): number {
+  return step.readings?.[hands.choice.names] ?? step.count;
+}
+
+/** What a stretch of steps takes and makes when that does not depend on the needle; null when it does. */
+export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number; makes: number } | null {
+  let takes = 0;
+  let makes = 0;
+  /** What was slipped in this very stretch and can be passed over in it: height of `makes`. */
+  let slips: number[] = [];
+  for (const step of steps) {
+    switch (step.type) {
+      case 'work': {
+        const use = useOf(hands, step);
+        if (use === null) break;
+        if (use.kind === 'unknown' || use.kind === 'shortRow') return null;
+        takes += use.takes;
+        makes += use.makes;
+        if (use.kind === 'slip' || use.kind === 'yarnOver')
+          for (let each = Math.min(use.makes, reach) - 1; each >= 0; each -= 1) slips.push(makes - each);
+        break;
+      }
+      case 'pullOver': {
+        const over = makes;
+        const waiting = slips.filter((at) => over - at <= reach && at <= over);
+        const count = overOf(hands, step);
+        if (waiting.length < count) return null;
+        slips = waiting.slice(0, -count);
+        makes -= count;
+        break;
+      }
+      case 'intoOne': {
+        const use = intoUse(hands, step);
+        if (use === null) return null;
+        takes += use.takes;
+        makes += use.makes;
+        break;
+      }
+      case 'repeat': {
+        const extent = step.extent;
+        if (extent === null) {
+          const inner = fixedUse(hands, step.children);
+          if (inner === null) return null;
+          takes += inner.takes;
+          makes += inner.makes;
+          break;
+        }
+        if (extent.kind === 'over' && step.form === 'run') {
+          const n = countFor(hands, extent.count.values);
+          if (n === null || extent.count.all) return null;
+          takes += n;
+          makes += n;
+          break;
+        }
+        if (extent.kind !== 'times' || step.once.length > 0 || step.ending !== null) return null;
+        const passes = passesOf(hands, extent);
+        const inner = fixedUse(hands, step.children);
+        if (passes === null || inner === null) return null;
+        takes += inner.takes * passes;
+        makes += inner.makes * passes;
+        break;
+      }
+      case 'remark':
+      case 'resolve':
+      case 'stated':
+        break;
+      default:
+        return null;
+    }
+  }
+  return { takes, makes };
+}
+
+export function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: number } | null {
+  const inner = fixedUse(hands, step.children);
+  if (inner === null) return null;
+  // Said of every double yarn over met on the way: two loops worked as two stitches change nothing.
+  if (step.everywhere === true) return inner.makes === 2 ? { takes: 0, makes: 0 } : null;
+  const times = step.times ? (countFor(hands, step.times.values) ?? 0) : 1;
+  if (step.into === 'doubleYarnOver') return { takes: 2 * times, makes: Math.max(inner.makes, 0) * times };
+  const takes = step.takes ? (countFor(hands, step.takes.values) ?? 1) : 1;
+  return { takes: takes * times, makes: inner.makes * times };
+}
+
+export function passesOf(hands: Hands, extent: Extract<Extent, { kind: 'times' }>): number | null {
+  const n = countFor(hands, extent.count.values);
+  if (n === null) return 0;
+  if (extent.sense === 'all') return n;
+  if (extent.sense === 'more') return n + 1;
+  if (extent.form === 'bracket') return n;
+  return hands.choice.times === 'more' ? n + 1 : n;
+}
