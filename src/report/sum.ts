@@ -60,9 +60,13 @@ export function sumOf(proof: Proof, finding: Finding): Sum | null {
   if (entry === null) return null;
   const lines = sizesOf(proof, finding)
     .map((size, index) => {
-      const after = entry.after[size] ?? null;
+      const stated = valueAt(finding.stated, index);
+      const worked = valueAt(finding.replayed, index);
+      // Where the draft's count is believed, the sheet goes on from it; the sum shows what the row makes.
+      const believed = entry.after[size] ?? null;
+      const after = believed !== null && believed === stated && worked !== null ? worked : believed;
       // A stated number that is not the count after the row (a change, a part, stitches left) has no place in this sum.
-      const speaksOfAfter = after !== null && after === valueAt(finding.replayed, index);
+      const speaksOfAfter = after !== null && after === worked;
       const before = entry.before[size] ?? null;
       const takes = entry.takes[size] ?? null;
       const makes = entry.makes[size] ?? null;
@@ -74,7 +78,7 @@ export function sumOf(proof: Proof, finding: Finding): Sum | null {
         takes: whole ? takes : null,
         makes: whole ? makes : null,
         after,
-        stated: speaksOfAfter ? valueAt(finding.stated, index) : null,
+        stated: speaksOfAfter ? stated : null,
       };
     })
     .filter((line) => line.before !== null && line.after !== null);
