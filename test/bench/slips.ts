@@ -56,7 +56,11 @@ function slipsIn(source: string, body: number): Slip[] {
     ...numberIn(match, 1, -1),
   ]);
   each('stated count, one size', /, (\d{2,3})(?=[,)\]:] ?[^\n]{0,24}(?:sts|stitches)\b)/g, (match) => numberIn(match, 1, 2));
-  each('stitch number', /\b[kKpP](\d{1,2})(?=[,;.)\]])/g, (match) => [...numberIn(match, 1, 1), ...numberIn(match, 1, -1), ...numberIn(match, 1, 2)]);
+  each('stitch number', /\b[kKpP](\d{1,2})(?=[,;.)\]])/g, (match) => [
+    ...numberIn(match, 1, 1),
+    ...numberIn(match, 1, -1),
+    ...numberIn(match, 1, 2),
+  ]);
   each('repeat number', /\b(\d{1,2})(?= (?:more times|times more|times|further times)\b)/g, (match) => [
     ...numberIn(match, 1, 1),
     ...numberIn(match, 1, -1),
