@@ -1,0 +1,144 @@
+/** Rows worked again: so many times, up to a goal, on a schedule. */
+import { sizeValue } from '../../../grammar/count.ts';
+import type { RepeatRows } from '../../../grammar/tree.ts';
+import { live } from '../needles.ts';
+import { type Hand, handOf, met, type Play, shown, type Worked, write } from '../play.ts';
+import { contradictions, nextSide, settle } from '../rows.ts';
+import { intervalsOf, playIntervals } from '../scheduled.ts';
+import { checkStated } from '../stated.ts';
+import { playFrom } from '../statements.ts';
+import { type Again, rowsNamed, sameList } from './named-rows.ts';
+import { passChange, playAgain, playPasses } from './passes.ts';
+import { playToGoal } from './to-goal.ts';
+
+/** Whether the rows named have just been worked, so that "times" counts further passes. */
+function justWorked(hand: Hand, list: readonly Again[]): boolean {
+  const last = list.at(-1);
+  const worked = hand.history.at(-1);
+  if (last === undefined || worked === undefined || last.row === null) return false;
+  return worked.row === last.row || worked.textSpan.start === last.textSpan.start;
+}
+
+export function playRepeat(play: Play, node: RepeatRows, sizes: readonly number[]): void {
+  const live0 = play.hands.map((hand) => live(hand.needles));
+  const working = sizes.filter((size) => !handOf(play, size).fresh);
+  if (working.length === 0) return;
+  const rows0 = play.hands.map((hand) => hand.rows);
+  const groups: { sizes: number[]; list: Again[] }[] = [];
+  let worked = false;
+  for (const size of working) {
+    const found = rowsNamed(play, node.rows, handOf(play, size), size);
+    if (found === null || found.missing !== null) {
+      if (node.rows.kind === 'mark' || node.rows.kind === 'pattern') {
+        handOf(play, size).needles.sure = false;
+        continue;
+      }
+      met(
+        play,
+        {
+          kind: 'rowMissing',
+          span: node.span,
+          numbers: found?.missing ? { row: found.missing } : {},
+          words: { name: node.rows.name ?? node.rows.of ?? '' },
+        },
+        size,
+        node,
+        null,
+      );
+      handOf(play, size).needles.sure = false;
+      continue;
+    }
+    if (justWorked(handOf(play, size), found.list)) worked = true;
+    const group = groups.find((each) => sameList(each.list, found.list));
+    if (group) group.sizes.push(size);
+    else groups.push({ sizes: [size], list: found.list });
+  }
+  if (groups.length === 0) return;
+  if (node.times === null && node.until === null && node.schedule.length === 0 && node.inPlace === null) {
+    // "Rep Rows 1–6." at the end of a card: a declaration.
+    write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, play.hands.map(shown));
+    return;
+  }
+  const before = play.hands.map(shown);
+  const action = (variant: number): void => {
+    for (const group of groups) playGroup(play, node, group, worked, variant);
+  };
+  const variant = readingOf(play, node, working, worked, action);
+  const entries = play.book.entries.length;
+  action(variant);
+  if (play.book.entries.length === entries)
+    write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, before);
+  const rows = play.hands.map((hand, size) => hand.rows - (rows0[size] ?? 0));
+  const length = groups[0]?.list.reduce((sum, each) => sum + each.times, 0) ?? 0;
+  for (const size of working) handOf(play, size).setRows = (rows[size] ?? 0) + (worked && node.rows.kind !== 'last' ? length : 0);
+  for (const stated of node.stated) checkStated(play, stated, working, { before: live0, node, label: null, rows });
+  finishSide(play, node, working, groups[0]?.list ?? []);
+}
+
+function finishSide(play: Play, node: RepeatRows, sizes: readonly number[], list: readonly Again[]): void {
+  if (node.ending === null) return;
+  for (const size of sizes) {
+    const { needles } = handOf(play, size);
+    const row = node.ending.row === null ? null : sizeValue(node.ending.row, size);
+    if (node.until?.kind === 'measure' || node.until?.kind === 'matches' || node.until?.kind === 'loose') {
+      // The number of rows is not known; the words say on which one the work stops.
+      const index = row === null ? -1 : list.findIndex((each) => each.number === row);
+      if (index >= 0 && list.length % 2 === 0 && (index + 1) % 2 === 1 && needles.mode === 'flat')
+        needles.side = needles.side === 'RS' ? 'WS' : 'RS';
+      else if (node.ending.last !== null && needles.mode === 'flat') settle(needles, node.ending.last === 'RS' ? 'WS' : 'RS');
+    }
+  }
+}
+
+/** Chooses between "N more" and "N in all" by what the draft states next. */
+function readingOf(play: Play, node: RepeatRows, sizes: readonly number[], worked: boolean, action: (variant: number) => void): number {
+  if (play.trying || node.times === null || node.times.sense !== 'plain') return 0;
+  const check = (variant: number): number =>
+    contradictions(play, sizes, () => {
+      action(variant);
+      for (const stated of node.stated) checkStated(play, stated, sizes, { before: [], node, label: null });
+      if (node.stated.length === 0) playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 6), sizes);
+    });
+  const first = check(0);
+  if (first === 0) return 0;
+  void worked;
+  return check(1) < first ? 1 : 0;
+}
+
+function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list: Again[] }, worked: boolean, variant: number): void {
+  const { list, sizes } = group;
+  if (node.schedule.length > 0) {
+    playScheduled(play, node, list, sizes);
+    return;
+  }
+  if (node.until !== null) {
+    playToGoal(play, node, node.until, list, sizes);
+    return;
+  }
+  const passes = new Map<number, number>();
+  for (const size of sizes) {
+    const n = node.times === null ? 0 : sizeValue(node.times.count.values, size);
+    if (n === null) continue;
+    const more = node.times?.sense === 'more';
+    const inAll = node.times?.sense === 'all' || (node.times?.sense === 'plain' && node.verb === 'work' && node.rows.kind !== 'last');
+    // "Work Rows 1–8 twice" after they stood: the working just done is one of them.
+    const base = more ? n : inAll ? n - (worked ? 1 : 0) : n;
+    const other = more ? n : inAll ? n : n - 1;
+    passes.set(size, Math.max(0, variant === 0 ? base : other));
+  }
+  playPasses(play, list, passes, node.span, node);
+}
+
+/** "Rep Dec Rnd every 10 (10, 8) rnds 6 (7, 9) more times". */
+function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], sizes: readonly number[]): void {
+  const isNamed = (worked: Worked): boolean => worked.row !== null && worked.row === list.at(-1)?.row;
+  const intervals = new Map(sizes.map((size) => [size, intervalsOf(play, node, size, passChange(play, list, size), isNamed)]));
+  const side = list[0]?.row?.label?.side ?? null;
+  playIntervals(play, intervals, (now) => {
+    for (const size of now) {
+      const { needles } = handOf(play, size);
+      if (side !== null && needles.mode === 'flat' && nextSide(needles) === null) settle(needles, side);
+    }
+    playAgain(play, list, now, node.span, node);
+  });
+}

@@ -1,0 +1,131 @@
+/** How many passes a goal asks for: a count, a number of rows, all stitches worked. */
+import { sizeValue } from '../../../grammar/count.ts';
+import type { Goal, RepeatRows, Statement } from '../../../grammar/tree.ts';
+import { passesUntil, testsFor } from '../goals.ts';
+import { live } from '../needles.ts';
+import { type Hand, handOf, met, type Play, tryOut } from '../play.ts';
+import { needlesMeant, passesBetweenMarkers } from '../sections.ts';
+import { openTurns } from '../short-rows.ts';
+import type { Again } from './named-rows.ts';
+import { passChange, playAgain, playPasses, signature } from './passes.ts';
+
+/** Whole passes until the goal is met; a goal that is never met exactly is reported. */
+export function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: readonly Again[], sizes: readonly number[]): void {
+  const passes = new Map<number, number>();
+  for (const size of sizes) {
+    const hand = handOf(play, size);
+    const have = live(hand.needles);
+    if (goal.kind === 'count') {
+      const target = sizeValue(goal.count.values, size);
+      if (target === null) continue;
+      passes.set(size, passesTo(play, node, goal.sense, list, size, target, have));
+    } else if (goal.kind === 'rows') {
+      const rows = sizeValue(goal.count.values, size) ?? 0;
+      const length = list.reduce((sum, each) => sum + each.times, 0) || 1;
+      passes.set(size, Math.max(0, Math.round((rows - hand.sectionRows) / length)));
+    } else if (goal.kind === 'allWorked' || goal.kind === 'marks')
+      passes.set(size, passesToTurns(play, node, goal, list, size, goal.kind === 'marks' ? sizeValue(goal.count.values, size) : null));
+    else {
+      // To a length: the number of passes is open; one pass shows that the rows fit.
+      const change = passChange(play, list, size);
+      passes.set(size, 1);
+      if (change !== 0 && !(list.length === 0)) hand.needles.sure = hand.needles.sure && change === 0;
+    }
+  }
+  const lenient = play.lenient;
+  // All stitches may be worked before the last row of a pass: the rest of it is left out.
+  const partial = play.partial ?? new Map<number, number>();
+  play.lenient = goal.kind === 'allWorked';
+  play.partial = undefined;
+  playPasses(play, list, passes, node.span, node);
+  for (const [size, rows] of partial) playAgain(play, list.slice(0, rows), [size], node.span, node);
+  play.lenient = lenient;
+}
+
+function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Again[], size: number, target: number, have: number): number {
+  const change = passChange(play, list, size);
+  const short = openTurns(handOf(play, size).needles).size > 0;
+  if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short))
+    return passesToTurns(play, node, node.until, list, size, target);
+  if (sense === 'markers') {
+    const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? node) as Statement));
+    const part = passesBetweenMarkers(handOf(play, size).needles, (hands[size] as Hand).needles, target);
+    if (part === null) {
+      handOf(play, size).needles.sure = false;
+      return 1;
+    }
+    if (!part.exact) {
+      met(
+        play,
+        {
+          kind: 'targetMissed',
+          span: node.until?.kind === 'count' ? node.until.count.span : node.span,
+          numbers: { target, live: part.have, step: part.step },
+          words: {},
+        },
+        size,
+        node,
+        null,
+      );
+      handOf(play, size).needles.sure = false;
+    }
+    return part.passes;
+  }
+  const goal = node.until;
+  const needles = sense === 'section' && goal?.kind === 'count' ? needlesMeant(handOf(play, size).needles, goal.scope, target, change) : 1;
+  const need = target * needles - have;
+  if (need / change < 0 || need % change !== 0) {
+    const passes = Math.max(0, need / change);
+    met(
+      play,
+      {
+        kind: need / change < 0 ? 'targetPassed' : 'targetMissed',
+        span: node.until?.kind === 'count' ? node.until.count.span : node.span,
+        numbers: { target, live: have, step: change },
+        words: {},
+      },
+      size,
+      node,
+      null,
+    );
+    const hand = handOf(play, size);
+    hand.needles.sure = false;
+    return Math.floor(passes);
+  }
+  return need / change;
+}
+
+/** Passes among short rows: until every stitch is worked, or until a turn leaves `target` stitches. */
+function passesToTurns(play: Play, node: RepeatRows, goal: Goal, list: readonly Again[], size: number, target: number | null): number {
+  const { needles } = handOf(play, size);
+  const tests = testsFor(goal, target, needles);
+  if (tests === null) return 1;
+  const lenient = play.lenient;
+  play.lenient = goal.kind === 'allWorked';
+  const remark: Statement = { type: 'remark', span: { start: 0, end: 0 } };
+  const found = passesUntil(
+    play,
+    size,
+    list.map((each) => () => playAgain(play, [each], [size], remark.span, remark)),
+    signature,
+    tests,
+  );
+  play.lenient = lenient;
+  if (found.end === 'met') {
+    if (found.rows > 0) play.partial = new Map([...(play.partial ?? []), [size, found.rows]]);
+    return found.passes;
+  }
+  // The pass that cannot be worked is played, so that it is told where it stops.
+  if (found.end === 'trouble' && goal.kind === 'allWorked') return found.passes + 1;
+  const kind = found.end === 'still' ? 'noProgress' : 'targetMissed';
+  const numbers: Record<string, number> = { passes: found.passes, live: live(needles) };
+  if (target !== null) numbers['target'] = target;
+  met(
+    play,
+    { kind, span: goal.kind === 'count' || goal.kind === 'marks' ? goal.count.span : node.span, numbers, words: {} },
+    size,
+    node,
+    null,
+  );
+  return found.passes;
+}
