@@ -1,0 +1,180 @@
+/** The words of a sentence behind its label: steps, statements, stated counts and what goes on at the same time. */
+import { adverbAt, headingEnd } from '../introductions.ts';
+import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
+import { onThisRow, shapedRow, together } from '../shaped-rows.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  FullStop,
+  isA,
+  type KnitToken,
+  Mark,
+  Open,
+  PlainStitch,
+  Semicolon,
+  Stitch,
+  W,
+} from '../tokens.ts';
+import type { AtSameTime, Step } from '../tree.ts';
+import type { Passage } from './passage.ts';
+import { type OpenRow, rowSteps } from './row.ts';
+
+const separators = [Comma, Semicolon, FullStop, Dash, Colon, W.And, W.Then];
+
+/** Index behind "cast off for armholes as follows:", which only says what comes; 0 when none stands at `from`. */
+function introEnd(passage: Passage, from: number, to: number): number {
+  const { tokens } = passage;
+  if (!isA(tokens[from], W.BindOff, W.CastOn, W.Inc, W.Dec, W.Shaping)) return 0;
+  for (let at = from + 1; at < Math.min(to, from + 10); at += 1) {
+    if (isA(tokens[at], CountToken, Comma, Semicolon, FullStop, Stitch, Open)) return 0;
+    if (isA(tokens[at], Colon)) return isA(tokens[at - 1], W.Foll) && at + 1 < to ? at + 1 : 0;
+  }
+  return 0;
+}
+
+/** Reads from one word to another, into the row that is open or as statements of their own. */
+export function readBody(passage: Passage, from: number, to: number, labelled: boolean): void {
+  const { text, base, tokens, out, state, flush, attach, addStep, markBlock } = passage;
+  let at = from;
+  let head = true;
+  while (at < to) {
+    const rest = tokens.slice(at, to);
+    if (isA(rest[0], ...separators) && !statedBegins(rest)) {
+      at += 1;
+      continue;
+    }
+    if (isA(rest[0], W.SameTime)) {
+      at = readSameTime(passage, at + 1, to);
+      head = false;
+      continue;
+    }
+    const intro = introEnd(passage, at, to);
+    if (intro > 0) {
+      addStep({
+        type: 'remark',
+        span: { start: base + (rest[0] as KnitToken).startOffset, end: base + endOf(tokens[intro - 1] as KnitToken) },
+      });
+      at = intro;
+      continue;
+    }
+    const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
+    const goesOn =
+      isA(rest[0], W.Cont) ||
+      (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) ||
+      (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
+    if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {
+      const parsed = statementAt(rest, base, text);
+      // "Row 4: Rib as set." is a run over the row, not the fabric of rows to come.
+      const fabricOnly =
+        labelled &&
+        parsed?.value.type === 'until' &&
+        parsed.value.goal.kind === 'loose' &&
+        parsed.value.goal.text === '' &&
+        parsed.value.begin === null;
+      if (parsed !== null && !fabricOnly) {
+        if (labelled && state.open !== null && state.open.does === null && state.open.steps.every((step) => step.type === 'change')) {
+          state.open.does = onThisRow(parsed.value);
+          state.open.end = parsed.value.span.end;
+        } else {
+          flush();
+          const before = head ? undefined : out.at(-1);
+          const joined = before === undefined ? null : together(before, parsed.value);
+          if (joined === null) out.push(parsed.value);
+          else out.splice(out.length - 1, 1, ...joined);
+        }
+        at += parsed.eaten;
+        head = false;
+        continue;
+      }
+    }
+    head = false;
+    if (isA(rest[0], W.Inc, W.Dec) && state.open !== null) {
+      const command = statementAt(rest, base, text);
+      const row = state.open as OpenRow;
+      if (command?.value.type === 'shape') {
+        const shaped = command.value.schedule.every((segment) => segment.kind === 'this')
+          ? shapedRow(row, command.value, { start: row.start, end: command.value.span.end })
+          : null;
+        if (shaped !== null) {
+          row.does = shaped.does;
+          row.steps = shaped.steps;
+          row.end = command.value.span.end;
+          at += command.eaten;
+          continue;
+        }
+        if (command.value.schedule.length > 0) {
+          flush();
+          out.push(command.value);
+          at += command.eaten;
+          continue;
+        }
+      }
+    }
+    const told = statedAt(rest, base, text);
+    if (told !== null) {
+      told.value.forEach(attach);
+      at += told.eaten;
+      continue;
+    }
+    // "with waste yarn, provisionally cast on 40 sts"
+    if (adverbAt(rest[0]) && isA(rest[1], W.CastOn, W.BindOff, W.PickUp)) {
+      at += 1;
+      continue;
+    }
+    const picked = pickUpsAt(rest, base, text);
+    if (picked !== null) {
+      picked.value.forEach(addStep);
+      at += picked.eaten;
+      continue;
+    }
+    if (isA(rest[0], Mark) && (rest[0]?.image !== '*' || rest.slice(1).every((token) => isA(token, FullStop)))) {
+      const lone = stepAt(rest, base, text);
+      if (lone?.value.type === 'unread') {
+        markBlock(rest[0] as KnitToken);
+        at += 1;
+        continue;
+      }
+    }
+    const parsed: Parsed<Step> | null = stepAt(rest, base, text);
+    if (parsed === null) {
+      const token = rest[0] as KnitToken;
+      addStep({ type: 'remark', span: { start: base + token.startOffset, end: base + endOf(token) } });
+      at += 1;
+      continue;
+    }
+    if (parsed.value.type === 'stated') attach(parsed.value);
+    else addStep(parsed.value);
+    at += parsed.eaten;
+  }
+}
+
+/** "AT THE SAME TIME, when front measures 28 cm, shape neck": the rest of the sentence is a second track. */
+function readSameTime(passage: Passage, from: number, to: number): number {
+  const { text, base, tokens, out, flush } = passage;
+  const start = tokens[from - 1] as KnitToken;
+  flush();
+  let at = from;
+  while (at < to && isA(tokens[at], ...separators)) at += 1;
+  const trigger = triggerAt(tokens.slice(at, to), base, text);
+  const kept = out.length;
+  let begin = trigger === null ? at : at + trigger.eaten;
+  while (begin < to && isA(tokens[begin], ...separators)) begin += 1;
+  // "shape neck as follows: dec 1 st …"
+  const heading = headingEnd(tokens, begin, to);
+  readBody(passage, heading > 0 && statementAt(tokens.slice(heading, to), base, text) !== null ? heading : begin, to, false);
+  flush();
+  const children = out.splice(kept);
+  const node: AtSameTime = {
+    type: 'atSameTime',
+    when: trigger?.value.when ?? null,
+    ending: trigger?.value.ending ?? null,
+    children,
+    span: { start: base + start.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) },
+  };
+  out.push(node);
+  return to;
+}

@@ -1,0 +1,100 @@
+/** Sentences that give no order of their own, or only behind a heading, an adverb or a condition. */
+import { adverbAt, clauseOrders, headingEnd, placeEnd } from '../introductions.ts';
+import { labelAt } from '../phrases/labels.ts';
+import { statedBegins, stepAt, triggerAt } from '../phrases/parser.ts';
+import { Comma, Count as CountToken, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W } from '../tokens.ts';
+import type { Span } from '../tree.ts';
+import { ordersAt } from './orders.ts';
+import type { Passage } from './passage.ts';
+
+/**
+ * Where the order of a sentence begins that opens with a heading, an adverb or a condition, which is read here; -1
+ * when it gives no order. The whole length means that nothing is left to read.
+ */
+export function introduced(passage: Passage, from: number, to: number): number {
+  const { text, base, tokens, out, emphasised, flush } = passage;
+  const rest = (begin: number): Span => ({
+    start: base + (tokens[begin] as KnitToken).startOffset,
+    end: base + endOf(tokens[to - 1] as KnitToken),
+  });
+  const orders = (at: number): boolean =>
+    ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
+  const heading = headingEnd(tokens, from, to);
+  if (heading > 0 && orders(heading)) {
+    flush();
+    const last = tokens[heading - 2] as KnitToken;
+    const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(last) };
+    out.push({ type: 'declare', what: 'title', name: text.slice(span.start - base, span.end - base), multiple: null, count: null, span });
+    return heading;
+  }
+  if (
+    adverbAt(tokens[from]) &&
+    isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, SlipStitch, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)
+  )
+    return from + 1;
+  // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
+  const trigger = triggerAt(tokens.slice(from, to), base, text);
+  const after = trigger === null ? -1 : from + trigger.eaten;
+  if (
+    trigger !== null &&
+    trigger.value.when.kind !== 'loose' &&
+    (isA(tokens[after], Comma, Semicolon) ? orders(after + 1) : isA(tokens[after], W.Inc, W.Dec, W.BindOff, W.CastOn))
+  ) {
+    flush();
+    const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
+    out.push({
+      type: 'until',
+      verb: 'work',
+      fabric: null,
+      begin: null,
+      of: null,
+      goal: trigger.value.when,
+      ending: trigger.value.ending,
+      inside: [],
+      stated: [],
+      span,
+    });
+    return isA(tokens[after], Comma, Semicolon) ? after + 1 : after;
+  }
+  const place = placeEnd(tokens, from, to);
+  if (place > 0 && place < to && orders(place) && (isA(tokens[place], W.Join) || clauseOrders(tokens, place, to))) return place;
+  if (!clauseOrders(tokens, from, to)) return -1;
+  flush();
+  const span = rest(from);
+  out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
+  return to;
+}
+
+/** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */
+export function readProse(passage: Passage, from: number, to: number): void {
+  const { text, base, tokens, out, prose, state, attach } = passage;
+  prose.push({ start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) });
+  let found = false;
+  for (let at = from; at < to; at += 1) {
+    const rest = tokens.slice(at, to);
+    const tells =
+      (isA(rest[0], W.There) && statedBegins(rest)) ||
+      (isA(rest[0], CountToken) &&
+        statedBegins(rest) &&
+        (isA(rest[2], W.Rem) ||
+          isA(rest[3], W.Rem) ||
+          (/^(in|on|at)$/.test(rest[2]?.image ?? '') &&
+            /needle/.test(
+              rest
+                .slice(2, 9)
+                .map((token) => token.image)
+                .join(' '),
+            ))));
+    if (!tells) continue;
+    const parsed = stepAt(rest, base, text);
+    if (parsed?.value.type !== 'stated') continue;
+    attach(parsed.value);
+    found = true;
+    at += parsed.eaten - 1;
+  }
+  if (!found) {
+    const first = tokens[from] as KnitToken;
+    const span = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+    if (state.open === null) out.push({ type: 'remark', span });
+  }
+}

@@ -1,0 +1,84 @@
+/** The row being read, and what it becomes when it ends: whole rows, lists of short rows, orders behind its count. */
+import { listed } from '../phrases/lists.ts';
+import { settled } from '../readings.ts';
+import { splitRow } from '../short-row-lists.ts';
+import type { Label, Repeat, Row, Stated, Statement, Step } from '../tree.ts';
+import type { Vocabulary } from '../vocabulary.ts';
+
+/** A row while its words are still coming in. */
+export interface OpenRow {
+  label: Label | null;
+  steps: Step[];
+  stated: Stated[];
+  does: Statement | null;
+  start: number;
+  end: number;
+}
+
+/** Steps that only a row can hold. */
+export const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePart', 'pullOver', 'pickUp']);
+
+/** The statements that the words of a row make once it has ended. */
+export function finish(open: OpenRow, between: (start: number, end: number) => string, vocabulary: Vocabulary): Statement[] {
+  const span = { start: open.start, end: open.end };
+  if (
+    open.label === null &&
+    open.does === null &&
+    !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))
+  ) {
+    // Orders that are no row: each stands for itself.
+    const last = open.steps.at(-1);
+    if (open.stated.length > 0) return [...open.steps, ...open.stated].sort((a, b) => a.span.start - b.span.start);
+    return last === undefined ? [] : [...open.steps];
+  }
+  const steps = settled(
+    listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)),
+    open.label?.side ?? null,
+    vocabulary,
+  );
+  const row: Row = { type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span };
+  const [worked, orders] = behindCount(row);
+  return [...splitRow(worked, between), ...orders];
+}
+
+const orderSteps: ReadonlySet<Step['type']> = new Set(['hold', 'join', 'change', 'takeUp']);
+
+/** "K to end. 62 sts. Place on hold.": the count is the row's, and what is ordered behind it is no part of the row. */
+function behindCount(row: Row): [Row, Step[]] {
+  const counted = row.stated.at(-1)?.span;
+  if (counted === undefined) return [row, []];
+  const first = row.children.findLastIndex((step) => !orderSteps.has(step.type) || step.span.start < counted.end) + 1;
+  const orders = row.children.slice(first);
+  if (first === 0 || !orders.some((step) => step.type === 'hold')) return [row, []];
+  return [{ ...row, children: row.children.slice(0, first), span: { start: row.span.start, end: counted.end } }, orders];
+}
+
+/** "N2: same as N1": the steps of the needle named. */
+function likeNeedles(steps: readonly Step[]): Step[] {
+  return steps.map((step, index) => {
+    if (step.type !== 'needlePart' || step.like === undefined) return step;
+    const model = steps.slice(0, index).find((each) => each.type === 'needlePart' && each.numbers?.includes(step.like as number));
+    return model?.type === 'needlePart' ? { ...step, children: model.children } : step;
+  });
+}
+
+/** "Knit." and "P." as the whole text of a row mean every stitch. */
+function wholeRow(steps: readonly Step[]): Step[] {
+  const worked = steps.filter((step) => rowSteps.has(step.type) && !(step.type === 'intoOne' && step.everywhere));
+  const only = worked.length === 1 ? worked[0] : undefined;
+  if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p'))
+    return [...steps];
+  const run: Repeat = {
+    type: 'repeat',
+    form: 'run',
+    verb: only.stitch,
+    children: [only],
+    extent: { kind: 'end' },
+    once: [],
+    ending: null,
+    mark: null,
+    markSpan: null,
+    span: only.span,
+  };
+  return steps.map((step) => (step === only ? run : step));
+}
