@@ -16,10 +16,10 @@ function say(context: Context, root: Root): Finding {
   const { met } = root;
   const { head, n, one } = telling(context, met);
   const { fault } = met.words;
-  const before = one('before') === 0 || met.numbers['before'] === undefined ? '' : ` from ${n('before')}`;
+  const before = one('before') === 0 || met.numbers['before'] === undefined || n('before') === n('replayed') ? '' : ` from ${n('before')}`;
   const made =
     met.row === null || met.row === 'Row'
-      ? `this comes to ${counted(n('replayed'))}${before}`
+      ? `${before === '' ? 'there are' : 'this comes to'} ${counted(n('replayed'))}${before === '' ? ' on the needle' : before}`
       : `${met.row} makes ${counted(n('replayed'))}${before}`;
   const sum = `${head}${made}, but ${n('stated')} ${one('stated') === 1 ? 'is' : 'are'} stated.`;
   const verdict =

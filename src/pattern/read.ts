@@ -139,6 +139,15 @@ function roundGoesOn(last: Statement | undefined, next: Statement): Row | null {
   };
 }
 
+const directiveNames: ReadonlySet<string> = new Set(['sizes', 'stitches', 'stitch', 'stet']);
+
+/** One cell of `::stitches[45 | – | 53]`; undefined where it is no number. */
+function cellCount(cell: string): number | null | undefined {
+  const text = cell.trim();
+  if (/^[–—-]?$/.test(text)) return null;
+  return /^\d{1,6}$/.test(text) ? Number(text) : undefined;
+}
+
 /** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
 export function readPattern(manuscript: Manuscript): Pattern {
   const front = readFrontMatter(manuscript);
@@ -299,19 +308,25 @@ export function readPattern(manuscript: Manuscript): Pattern {
         break;
       }
       case 'directive': {
-        if (block.name !== 'stitches' || block.label === null) break;
-        const statements = readPassage(
-          block.label.text.replace(/\|/g, ':').replace(/^(\s*\d+)\s*:([\s\S]*)$/, '$1 [$2]'),
-          block.label.start,
-          {
-            vocabulary,
-            sizes: names,
-          },
-        );
-        const values = block.label.text.split('|').map((cell) => (/^\s*[–—-]?\s*$/.test(cell) ? null : Number(cell)));
-        void statements;
+        const values = block.name === 'stitches' && block.label !== null ? block.label.text.split('|').map(cellCount) : null;
+        if (values === null || block.label === null || values.includes(undefined)) {
+          // A directive that nobody knows, or one that says nothing that can be counted, is shown as not read.
+          if (!directiveNames.has(block.name) || block.name === 'stitches')
+            current.statements.push({
+              type: 'unread',
+              text: manuscript.source.slice(block.start, block.end).trim(),
+              span: { start: block.start, end: block.end },
+            });
+          break;
+        }
         const span = { start: block.label.start, end: block.label.end };
-        current.statements.push({ type: 'stated', count: { type: 'count', values, span }, what: 'total', scope: null, span });
+        current.statements.push({
+          type: 'stated',
+          count: { type: 'count', values: values as (number | null)[], span },
+          what: 'total',
+          scope: null,
+          span,
+        });
         break;
       }
       default:

@@ -94,12 +94,19 @@ function closing(proof: Proof, width: number): readonly string[] {
   const { steps, notRead } = proof.pattern.reading;
   if (proof.findings.length > 0) {
     const rest = notRead.length === 0 ? [] : wrap(unreadWords(notRead.length), width);
-    return [...wrap(countSentence(proof.findings.map((finding) => finding.level)), width), ...rest];
+    const put = (proof.known?.length ?? 0) + (proof.withheld?.length ?? 0);
+    const still = put === 0 ? [] : wrap(`${put} known or let stand ${put === 1 ? 'is' : 'are'} not repeated.`, width);
+    return [...wrap(countSentence(proof.findings.map((finding) => finding.level)), width), ...rest, ...still];
   }
   if (steps === 0) return ['Nothing was checked.'];
   const inSizes = hasSizes(proof) ? ` in ${plural(proof.pattern.sizes.length, 'size')}` : '';
   const rest = notRead.length === 0 ? '.' : `; ${unreadWords(notRead.length)}`;
-  return wrap(`No contradiction found in ${plural(proof.pattern.reading.read, 'step')}${inSizes}${rest}`, width);
+  const put = (proof.known?.length ?? 0) + (proof.withheld?.length ?? 0);
+  const still = put === 0 ? '' : ` ${put} known or let stand ${put === 1 ? 'is' : 'are'} not repeated.`;
+  return wrap(
+    `No ${put === 0 ? '' : 'new '}contradiction found in ${plural(proof.pattern.reading.read, 'step')}${inSizes}${rest}${still}`,
+    width,
+  );
 }
 
 function unreadWords(count: number): string {
