@@ -115,12 +115,7 @@ describe('any text', () => {
   });
 });
 
-describe('cost', () => {
-  const time = (source: string): number => {
-    const from = performance.now();
-    readManuscript(source);
-    return performance.now() - from;
-  };
+describe('very many of one thing', () => {
   const shapes: [string, (n: number) => string][] = [
     ['stars', (n) => '*a'.repeat(n)],
     ['double stars', (n) => '**a '.repeat(n)],
@@ -130,10 +125,9 @@ describe('cost', () => {
     ['items', (n) => '1. *K2, p2; rep from * to end\n'.repeat(n / 8)],
     ['backslashes', (n) => '\\'.repeat(n)],
   ];
-  test.each(shapes)('eight times the %s take nowhere near sixty-four times the time', (_, shape) => {
-    time(shape(2000));
-    const small = Math.min(time(shape(2000)), time(shape(2000)), time(shape(2000)));
-    const large = Math.min(time(shape(16000)), time(shape(16000)));
-    expect(large).toBeLessThan(30 * Math.max(small, 1));
+  // A reader that goes back over its text for each of them would run out of the time a test has.
+  test.each(shapes)('%s are read, and no character is lost', (_, shape) => {
+    const source = shape(32_000);
+    expect(readManuscript(source).source).toBe(source);
   });
 });

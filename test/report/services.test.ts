@@ -104,7 +104,7 @@ describe('SARIF', () => {
     ['./drafts//a.md', 'drafts/a.md'],
     ['../a.md', '../a.md'],
     ['50%: größe#1?.md', '50%25%3A%20gr%C3%B6%C3%9Fe%231%3F.md'],
-    ['/work/drafts/a.md', 'drafts/a.md'],
+    ['/home/ann/drafts/a.md', 'drafts/a.md'],
     ['/elsewhere/a.md', 'file:///elsewhere/a.md'],
     ['C:\\drafts\\a.md', 'file:///C:/drafts/a.md'],
     ['a\\b.md', 'a%5Cb.md'],
