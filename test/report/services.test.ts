@@ -8,7 +8,7 @@ import { draftUri } from '../../src/report/uri.ts';
 import { at, cap, finding, handMade, inputOf } from './hand-made.ts';
 
 const broken: ReportInput = { ...inputOf(cap), unreadable: [{ path: 'b.md', sentence: 'b.md: it is not a text file.' }] };
-const sarifRun = (input: ReportInput, base = '/work') => JSON.parse(proofSarif(input, { base })).runs[0];
+const sarifRun = (input: ReportInput, base = '/home/ann') => JSON.parse(proofSarif(input, { base })).runs[0];
 
 /**
  * The schema of the SARIF committee at OASIS (2.1.0, revision rtm.5), as npm package @microsoft/jest-sarif 1.0.0-beta.0
@@ -24,7 +24,7 @@ function sarifProblems(text: string) {
 describe('SARIF', () => {
   test('keeps to the schema of OASIS', () => {
     expect(sarifProblems(proofSarif(inputOf()))).toEqual([]);
-    expect(sarifProblems(proofSarif({ ...broken, proofs: [cap, handMade({ source: '' })] }, { base: '/work' }))).toEqual([]);
+    expect(sarifProblems(proofSarif({ ...broken, proofs: [cap, handMade({ source: '' })] }, { base: '/home/ann' }))).toEqual([]);
     const log = JSON.parse(proofSarif(inputOf(cap)));
     log.runs[0].results[0].level = 'query';
     expect(sarifProblems(JSON.stringify(log))).not.toEqual([]);
@@ -111,7 +111,7 @@ describe('SARIF', () => {
     ['\ud800.md', '%EF%BF%BD.md'],
     ['-', 'standard-input'],
   ])('the path %s is the URI %s', (path, uri) => {
-    expect(draftUri(path, '/work')).toBe(uri);
+    expect(draftUri(path, '/home/ann')).toBe(uri);
   });
 });
 
