@@ -18,7 +18,7 @@ function say(context: Context, root: Root): Finding {
   const { fault } = met.words;
   const before = one('before') === 0 || met.numbers['before'] === undefined || n('before') === n('replayed') ? '' : ` from ${n('before')}`;
   const made =
-    met.row === null || met.row === 'Row'
+    met.row === null
       ? `${before === '' ? 'there are' : 'this comes to'} ${counted(n('replayed'))}${before === '' ? ' on the needle' : before}`
       : `${met.row} makes ${counted(n('replayed'))}${before}`;
   const sum = `${head}${made}, but ${n('stated')} ${one('stated') === 1 ? 'is' : 'are'} stated.`;

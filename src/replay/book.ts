@@ -69,6 +69,9 @@ export function troubleMet(
   };
 }
 
+/** How the sheet names a row without a label; what is said of such a row names none. */
+export const noLabel = 'Row';
+
 /** The same thing met in several sizes at one place is one observation. */
 const rowTroubles: ReadonlySet<ObservationKind> = new Set([
   'tooFew',
@@ -115,7 +118,7 @@ export function observationsOf(all: readonly Met[]): Observation[] {
       kind: first.kind,
       span: first.span,
       section: first.section,
-      row: first.row === 'Row' ? null : first.row,
+      row: first.row === noLabel ? null : first.row,
       node: first.node,
       sizes: sorted.map((each) => each.size),
       numbers: Object.fromEntries(names.map((name) => [name, sorted.map((each) => each.numbers[name] ?? null)])),

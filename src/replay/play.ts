@@ -1,7 +1,7 @@
 /** What the replay keeps while it plays: one state per size, the rows it can call again, the sheet it writes. */
 import type { Label, Row, Side, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
-import { type Book, type Met, openBook, troubleMet } from './book.ts';
+import { type Book, type Met, noLabel, openBook, troubleMet } from './book.ts';
 import type { RowChoice, Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
 import { copyNeedles, emptyNeedles, live, type Needles } from './needles.ts';
@@ -219,7 +219,7 @@ export function write(
 
 /** How a label reads in the sheet: "Row 5", "Next row (RS)", "Dec Rnd". */
 export function labelWords(label: Label | null, number: number | null = null): string {
-  if (label === null) return 'Row';
+  if (label === null) return noLabel;
   const unit = label.unit === 'round' ? 'Rnd' : 'Row';
   const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
   const name = label.name === null ? '' : upper(label.name);

@@ -63,7 +63,7 @@ export function playRepeat(play: Play, node: RepeatRows, sizes: readonly number[
   const action = (variant: number): void => {
     for (const group of groups) playGroup(play, node, group, worked, variant);
   };
-  const variant = readingOf(play, node, working, worked, action);
+  const variant = readingOf(play, node, working, action);
   const entries = play.book.entries.length;
   action(variant);
   if (play.book.entries.length === entries)
@@ -91,7 +91,7 @@ function finishSide(play: Play, node: RepeatRows, sizes: readonly number[], list
 }
 
 /** Chooses between "N more" and "N in all" by what the draft states next. */
-function readingOf(play: Play, node: RepeatRows, sizes: readonly number[], worked: boolean, action: (variant: number) => void): number {
+function readingOf(play: Play, node: RepeatRows, sizes: readonly number[], action: (variant: number) => void): number {
   if (play.trying || node.times === null || node.times.sense !== 'plain') return 0;
   const check = (variant: number): number =>
     contradictions(play, sizes, () => {
@@ -101,7 +101,6 @@ function readingOf(play: Play, node: RepeatRows, sizes: readonly number[], worke
     });
   const first = check(0);
   if (first === 0) return 0;
-  void worked;
   return check(1) < first ? 1 : 0;
 }
 
