@@ -154,7 +154,8 @@ describe.skipIf(browserPath === undefined)('in a browser', () => {
     expect(seen.at(-1)).toContain('#d0-L13');
     await page.keyboard.press('Enter');
     expect(new URL(page.url()).hash).toBe('#d0-L13');
-    expect(await page.evaluate('document.activeElement.id')).toBe('d0-L13');
+    // The page moves the focus once the address has changed.
+    await page.waitForFunction("document.activeElement?.id === 'd0-L13'");
     await page.focus('input[name=d0-size][value=all]');
     await page.keyboard.press('ArrowRight');
     expect(await page.isChecked('input[name=d0-size][value="0"]')).toBe(true);
