@@ -66,6 +66,9 @@ export const W = Object.fromEntries(
   (Object.keys(words) as WordName[]).map((name) => [name, createToken({ name: `W${name}`, pattern: Lexer.NA, categories: Any })]),
 ) as Record<WordName, TokenType>;
 
+/** The words for one working of all the stitches. */
+export const rowWords = [W.Row, W.Round];
+
 const punctuation = new Map<string, TokenType>([
   ['(', Open],
   ['[', Open],

@@ -19,17 +19,16 @@ import {
   Name,
   Open,
   Ordinal,
+  rowWords,
   Semicolon,
   TimesNumber,
   W,
   Word,
 } from '../tokens.ts';
 import type { Count, EndSide, Goal } from '../tree.ts';
-import { Shaping } from './shaping.ts';
+import { ShapedEdges } from './edge-rows.ts';
 
-const rowWords = [W.Row, W.Round];
-
-export class Goals extends Shaping {
+export class Goals extends ShapedEdges {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
   override endSide = this.RULE('endSide', (): EndSide => {
     const start = this.from();

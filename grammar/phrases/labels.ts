@@ -21,6 +21,7 @@ import {
   Ordinal,
   Other,
   PlainStitch,
+  rowWords,
   Stitch,
   W,
   Word,
@@ -33,7 +34,6 @@ export interface LabelMatch {
   readonly next: number;
 }
 
-const rowWords = [W.Row, W.Round];
 /** Row words that by themselves mean a short row. */
 const shortRow = /^(srs?|short-rows?)$/i;
 /** Most rows one label may name; a longer range is read up to here. */

@@ -3,11 +3,9 @@
  *
  *     Work 3 more pattern repeats · Work a further 60 patts · Work the 4-row pattern 7 times · Work 7 complete patt reps in all
  */
-import { Any, Count as CountToken, Dash, type KnitToken, TimesNumber, W, Word } from '../tokens.ts';
+import { Any, Count as CountToken, Dash, type KnitToken, rowWords, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, RepeatRows } from '../tree.ts';
 import { References } from './references.ts';
-
-const rowWords = [W.Row, W.Round];
 
 export class PatternRepeats extends References {
   /** Tokens up to the last that belongs to the phrase; 0 when none begins here. */

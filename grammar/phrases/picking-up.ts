@@ -10,7 +10,6 @@ import {
   Comma,
   Count as CountToken,
   Dash,
-  FullStop,
   type KnitToken,
   Name,
   Open,

@@ -16,14 +16,13 @@ import {
   Open,
   Ordinal,
   PlainStitch,
+  rowWords,
   Stitch,
   W,
   Word,
 } from '../tokens.ts';
 import type { Count, Refer } from '../tree.ts';
 import { Goals } from './goals.ts';
-
-const rowWords = [W.Row, W.Round];
 
 export class References extends Goals {
   protected referAhead(): boolean {

@@ -11,23 +11,17 @@ import {
   Count as CountToken,
   Dash,
   Equals,
-  Fabric,
   FullStop,
   type KnitToken,
   Mark,
-  Name,
   Open,
-  Ordinal,
-  PlainStitch,
   Semicolon,
   Slash,
-  SlipStitch,
   Stitch,
-  TimesNumber,
   W,
   Word,
 } from '../tokens.ts';
-import type { Count, Extent, IntoOne, Remark, Repeat, Step, Unread, Work } from '../tree.ts';
+import type { Remark, Step, Unread } from '../tree.ts';
 import { listed } from './lists.ts';
 import { Needles } from './needles.ts';
 

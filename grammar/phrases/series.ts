@@ -6,9 +6,9 @@
  */
 import { Any, Comma, Count as CountToken, FullStop, type KnitToken, Open, Semicolon, W, Word } from '../tokens.ts';
 import type { AndSoOn, Count, EndSide, Goal, RepeatRows, Segment } from '../tree.ts';
-import { Rows } from './rows.ts';
+import { GoingOn } from './going-on.ts';
 
-export class Series extends Rows {
+export class Series extends GoingOn {
   /** Tokens of "Cont in this way", "Cont as set", "cont" before its comma; 0 when the words begin something else. */
   private inThisWay(): number {
     if (!this.at(1, W.Cont, W.Work, W.Rep)) return 0;

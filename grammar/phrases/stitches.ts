@@ -4,31 +4,9 @@
  *     k3 tbl · sl 1 wyif · k2tog twice · inc 1 · pass the slipped st over · sl next 3 sts to cn and hold in front
  */
 import { entryNamed } from '../lexicon/index.ts';
-import {
-  Any,
-  Close,
-  Colon,
-  Comma,
-  Count as CountToken,
-  Dash,
-  Fabric,
-  FullStop,
-  type KnitToken,
-  Mark,
-  Name,
-  Open,
-  Ordinal,
-  PlainStitch,
-  Semicolon,
-  Slash,
-  SlipStitch,
-  Stitch,
-  TimesNumber,
-  W,
-  Word,
-} from '../tokens.ts';
+import { Any, Comma, Count as CountToken, type KnitToken, Name, Open, PlainStitch, SlipStitch, TimesNumber, W, Word } from '../tokens.ts';
 import type { Count, PullOver, Work } from '../tree.ts';
-import { Places } from './places.ts';
+import { Joins } from './joins.ts';
 
 /** Words that change how a stitch is worked and never how many there are. */
 const manners =
@@ -42,7 +20,7 @@ function twisted(name: string | undefined, manner: string[]): string | undefined
   return `${name} tbl`;
 }
 
-export class Stitches extends Places {
+export class Stitches extends Joins {
   /** One stitch of the lexicon with its manner and number: "k3 tbl", "sl 1 wyif", "k2tog twice", "DS". */
   work = this.RULE('work', (): Work | PullOver => {
     const start = this.from();

@@ -1,25 +1,11 @@
 /**
- * Turns and markers.
+ * Turns, and the stitches that a turn leaves.
  *
- *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · pm · sm · remove BOR marker
+ *     turn · w&t · turn, leaving rem sts on a holder · turn using German short rows · turn and work on these 32 sts only
  */
-import {
-  Any,
-  Close,
-  Comma,
-  Count as CountToken,
-  type KnitToken,
-  Open,
-  Ordinal,
-  PlainStitch,
-  Semicolon,
-  SlipStitch,
-  Stitch,
-  W,
-  Word,
-} from '../tokens.ts';
-import type { Count, Marker, Turn } from '../tree.ts';
-import { Extents } from './extents.ts';
+import { Any, Close, Comma, Count as CountToken, type KnitToken, Open, PlainStitch, Semicolon, Stitch, W, Word } from '../tokens.ts';
+import type { Turn } from '../tree.ts';
+import { Descriptions } from './descriptions.ts';
 
 /** The method of a short row that a word names. */
 function methodNamed(word: string): Turn['method'] | null {
@@ -29,59 +15,7 @@ function methodNamed(word: string): Turn['method'] | null {
   return /^(shadow|twin)/.test(word) ? 'twin' : null;
 }
 
-const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
-
-export class Turns extends Extents {
-  /** Words that describe and do not instruct follow: "for left front", "of the flap". */
-  protected describes(ahead: number): boolean {
-    return this.at(
-      ahead,
-      Word,
-      W.Each,
-      W.Rs,
-      W.Ws,
-      W.Other,
-      W.First,
-      W.Same,
-      W.Centre,
-      W.Needle,
-      W.Yarn,
-      W.Holder,
-      W.Patt,
-      W.Row,
-      W.Round,
-      W.Last,
-      W.Next,
-      W.Edge,
-      W.Beg,
-      W.End,
-      W.Every,
-      W.Marker,
-      W.Bor,
-      W.Gap,
-      W.CastOn,
-      W.BindOff,
-      W.Rem,
-      W.These,
-      W.All,
-    );
-  }
-
-  /** "for left front", "along the side of the flap", "of the round": up to the next separator or step. */
-  description = this.RULE('description', (): string => {
-    const start = this.from();
-    this.CONSUME(Any);
-    this.MANY({
-      GATE: () =>
-        (this.describes(1) || this.at(1, W.Of, W.In, W.On, W.At, W.To, W.And, W.For, W.From, W.With, W.Double, W.St, W.Work)) &&
-        !(this.at(1, W.And) && !this.describes(2)) &&
-        !(this.at(1, W.And) && this.at(2, Word) && /^(turn|slip|place|join)/.test(this.image(2))) &&
-        !(this.at(1, W.Work) && this.at(2, CountToken, W.Each, W.Across)),
-      DEF: () => this.CONSUME1(Any),
-    });
-    return this.ACTION(() => this.words(start, this.LA(0).startOffset + this.LA(0).image.length));
-  });
-
+export class Turns extends Descriptions {
   protected turnAhead(): boolean {
     if (this.at(1, W.WrapTurn)) return true;
     if (this.at(1, W.Turn)) return true;
@@ -388,130 +322,4 @@ export class Turns extends Extents {
   private workOnAhead(ahead: number): boolean {
     return this.at(ahead + 1, W.On) && this.at(ahead + 2, W.These, CountToken, W.First, W.Last);
   }
-
-  protected markerAhead(): boolean {
-    if (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'marker') return true;
-    // "sl marker", and "slip it" behind "k to marker"
-    if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && (this.at(2, W.Marker, W.Bor) || /^it$/.test(this.image(2)));
-    if (this.at(1, Stitch)) return false;
-    if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`))
-      return this.at(3, W.At) || this.at(4, W.At);
-    if (this.at(1, Word)) {
-      if (markerWords.test(this.image(1))) return true;
-      if (/^(slip|remove)$/.test(this.image(1)) && /^it$/.test(this.image(2))) return true;
-      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove|insert)$/.test(this.image(1)))
-        return this.markerWithin(2, 4) || this.image(1) === 'mark';
-    }
-    if (this.at(1, Stitch, W.Return, W.Place)) return this.markerWithin(2, 4) && !this.at(2, CountToken);
-    if (this.at(1, W.Place)) return this.markerWithin(2, 5);
-    if (this.at(1, W.Not)) return false;
-    return false;
-  }
-
-  /** "pm 20 sts in from each edge", "after 20 sts": how far in the marker stands. */
-  private markerCountAhead(): boolean {
-    return this.at(2, W.St) && (this.at(0, W.After) || (this.at(3, W.In, W.From) && this.within(4, 4, W.Edge, W.End, W.Beg)));
-  }
-
-  private markerWithin(from: number, count: number): boolean {
-    for (let ahead = from; ahead < from + count; ahead += 1) {
-      if (this.at(ahead, W.Marker, W.Bor)) return true;
-      if (this.at(ahead, Comma, W.St, PlainStitch, W.To)) return false;
-    }
-    return false;
-  }
-
-  override markerStep = this.RULE('markerStep', (): Marker => {
-    const start = this.from();
-    const token = this.CONSUME(Any) as KnitToken;
-    let op: Marker['op'] = 'place';
-    this.ACTION(() => {
-      const image = token.image.toLowerCase();
-      const name = token.payload?.entry?.name ?? image;
-      op = /^(sm|slip|slm|slipping|sl)/.test(name)
-        ? 'slip'
-        : /^r(m|emov)/.test(name)
-          ? 'remove'
-          : /^(replace|return)/.test(name)
-            ? 'replace'
-            : /^(mark|hang)$/.test(name)
-              ? 'hang'
-              : 'place';
-    });
-    let atRow = false;
-    const state: { in: Count | null } = { in: null };
-    let words = start;
-    this.ACTION(() => {
-      words = this.LA(0).startOffset + this.LA(0).image.length;
-    });
-    this.MANY({
-      GATE: () =>
-        !this.at(1, Comma) &&
-        (this.at(
-          1,
-          W.Marker,
-          W.Bor,
-          W.For,
-          W.At,
-          W.Each,
-          W.End,
-          W.Of,
-          W.Last,
-          W.Row,
-          W.Round,
-          W.Beg,
-          W.On,
-          W.Edge,
-          W.In,
-          W.Next,
-          W.St,
-          W.Centre,
-          W.These,
-          W.As,
-          W.To,
-          W.After,
-          W.Before,
-          W.Past,
-          W.Other,
-          W.First,
-        ) ||
-          (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) ||
-          (this.at(1, W.And) && this.at(2, W.End, W.Other)) ||
-          (this.at(1, W.And) && this.at(2, CountToken) && this.at(3, W.Marker)) ||
-          (this.at(0, W.And) && this.at(1, CountToken)) ||
-          (this.at(1, CountToken) && (this.at(0, W.Place) || /^insert$/.test(this.image(0)) || this.markerCountAhead())) ||
-          (this.at(1, Ordinal) && this.at(2, W.St)) ||
-          (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) ||
-          (this.at(1, W.Holder) && this.at(0, W.Place, Word))) &&
-        !(this.at(1, W.As) && this.at(2, Word) && false) &&
-        !(this.at(1, W.On) && this.at(2, CountToken)),
-      DEF: () => {
-        const word = this.CONSUME1(Any) as KnitToken;
-        this.ACTION(() => {
-          if (this.at(0, CountToken, Ordinal) && this.at(1, W.St)) state.in = this.countOf(word);
-          if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true;
-          if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true;
-        });
-      },
-    });
-    return this.ACTION(() => {
-      const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described)
-        ? 'BOR'
-        : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ??
-          /\bfor ([a-z ]+)$/.exec(described)?.[1] ??
-          /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ??
-          null);
-      return {
-        type: 'marker',
-        op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op,
-        name,
-        atRow: atRow && state.in === null,
-        ...(state.in === null
-          ? {}
-          : { at: { count: state.in, from: /each|both/.test(described) ? ('eachEnd' as const) : ('beginning' as const) } }),
-        span: this.span(start),
-      };
-    });
-  });
 }

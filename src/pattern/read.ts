@@ -2,7 +2,7 @@
 import { readDefinition } from '../../grammar/definition.ts';
 import type { Entry } from '../../grammar/lexicon/entry.ts';
 import { lexicon } from '../../grammar/lexicon/index.ts';
-import { countSteps, multipleIn, readLabel, readPassage } from '../../grammar/read.ts';
+import { countSteps, multipleIn, readPassage } from '../../grammar/read.ts';
 import type { Label, Row, SizeBlock, Span, Statement } from '../../grammar/tree.ts';
 import { type OwnWord, type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
 import type { Block, Manuscript, Passage, TableRow } from '../manuscript/manuscript.ts';

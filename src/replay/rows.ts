@@ -1,10 +1,10 @@
 /** One row in every size: choosing how to read it, working it, checking what the draft says of it. */
-import { type Sized, sizeValue } from '../../grammar/count.ts';
+import { sizeValue } from '../../grammar/count.ts';
 import type { Label, Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
 import { headBorder } from './edgings.ts';
 import { firstChoice, type Hands, type RowChoice, type Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
-import { atBeginning, beginRow, copyNeedles, endRow, live, type Needles, resumeRound, setLive } from './needles.ts';
+import { atBeginning, beginRow, copyNeedles, endRow, live, type Needles, resumeRound } from './needles.ts';
 import { type Hand, handOf, labelWords, type Moment, met, type Play, sectionOf, shown, tryOut, type Worked, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom } from './statements.ts';

@@ -1,7 +1,6 @@
 /** Playing the draft statement by statement. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
-import { findRow } from './again/named-rows.ts';
 import { playRepeat } from './again/repeat.ts';
 import { playRowsOfLabel } from './again/rows-of-label.ts';
 import { drawBorder, edgingAhead } from './edgings.ts';
@@ -9,7 +8,7 @@ import { gatherPieces } from './gathering.ts';
 import { firstChoice, type Hands } from './hands.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
-import { deepest, handOf, labelWords, met, type Play, sectionOf, shown, write } from './play.ts';
+import { deepest, handOf, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
 import { pieceTitle, playSteps } from './rows.ts';
 import { playAndSoOn } from './series.ts';

@@ -2,7 +2,7 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { AtSameTime, EdgeRows, EndSide, Evenly, Plain, Segment, Shape, Stated, Statement, Until } from '../../grammar/tree.ts';
 import { live, setLive, stopShort } from './needles.ts';
-import { passRows, playPlainRows } from './plain-rows.ts';
+import { passRows } from './plain-rows.ts';
 import { type Hand, handOf, met, type Play, shown, write } from './play.ts';
 import { nextSide, remember, roundFromStart, settle } from './rows.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';

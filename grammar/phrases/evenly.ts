@@ -1,0 +1,93 @@
+/**
+ * Increases and decreases spread over a row, told by their number or by the count they come to.
+ *
+ *     inc 6 sts evenly across last row · dec to 90 sts · inc 1 st at each end of last row
+ */
+import { Any, Count as CountToken, type KnitToken, W, Word } from '../tokens.ts';
+import type { Evenly } from '../tree.ts';
+import { Holding } from './holding.ts';
+
+export class SpreadOver extends Holding {
+  /** "at each end of last row": no row of its own, so only the net of the row just worked. */
+  protected endOfLastRow(from: number): boolean {
+    if (!this.at(from, W.At, W.Each)) return false;
+    for (let ahead = from + 1; ahead < from + 7; ahead += 1) {
+      if (this.at(ahead, W.Last)) return this.at(ahead + 1, W.Row, W.Round, W.Ws, W.Rs);
+      if (!this.at(ahead, W.Each, W.End, W.Edge, W.Of, W.On, W.Beg, W.And, Word)) return false;
+    }
+    return false;
+  }
+
+  protected evenlyAhead(): boolean {
+    if (!this.at(1, W.Inc, W.Dec)) return false;
+    const number = this.at(2, W.To) ? 3 : 2;
+    if (!this.at(number, CountToken)) return false;
+    const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
+    if (this.at(2, W.To)) return !this.at(stitch, W.At);
+    if (this.at(stitch, W.Evenly)) return true;
+    if (this.endOfLastRow(stitch)) return true;
+    if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of))
+      return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
+    if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
+    return this.at(number + 1, W.St) && this.separator(stitch);
+  }
+
+  /** "inc 6 sts evenly across last row", "dec to 90 sts". */
+  override evenlyStep = this.RULE('evenlyStep', (): Evenly => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    const to = this.OPTION({ GATE: () => this.at(1, W.To), DEF: () => this.CONSUME1(Any) });
+    const count = this.SUBRULE(this.count);
+    let onLastRow = false;
+    this.MANY({
+      GATE: () =>
+        this.at(
+          1,
+          W.St,
+          W.Evenly,
+          W.Across,
+          W.Around,
+          W.On,
+          W.At,
+          W.Centre,
+          W.Each,
+          W.End,
+          W.Edge,
+          W.Beg,
+          W.Last,
+          W.First,
+          W.Row,
+          W.Round,
+          W.Of,
+          W.Next,
+          W.In,
+          W.Rib,
+          W.These,
+          W.Ws,
+          W.Rs,
+          W.All,
+          Word,
+        ) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1)) && !this.at(2, W.Edge)),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          if (this.at(0, W.Last) && this.at(1, W.Row, W.Round, W.Ws, W.Rs)) onLastRow = true;
+          if (/last (row|rnd|ws|rs)/.test(this.image(0))) onLastRow = true;
+        });
+      },
+    });
+    return this.ACTION(() => {
+      if (/\bon (?:the )?last (?:row|rnd|round)\b[^.;]*$/i.test(this.text.slice(Math.max(0, start - 60), start))) onLastRow = true;
+      // "1 st at each end of last row": both ends
+      const twice = onLastRow && /\b(?:each|both) (?:ends?|sides?|edges?)\b|beg and end/i.test(this.words(start, this.LA(0).startOffset));
+      const net = twice ? { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) } : count;
+      return {
+        type: 'evenly',
+        change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec',
+        count: net,
+        onLastRow,
+        span: this.span(start),
+      };
+    });
+  });
+}

@@ -1,0 +1,115 @@
+/**
+ * Stitches put aside on holders, waste yarn and spare needles.
+ *
+ *     place next 44 sts on waste yarn for left sleeve · slip these sts onto a holder · leave rem sts on a spare needle
+ */
+import { Any, Count as CountToken, Dash, type KnitToken, Name, Open, PlainStitch, SlipStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Hold } from '../tree.ts';
+import { Casting } from './casting.ts';
+
+export class Holding extends Casting {
+  protected holdAhead(): boolean {
+    if (this.at(1, W.Leaving)) return this.holderWithin(2, 14);
+    if (this.at(1, W.Place) || (this.at(1, W.Return) && !this.at(2, W.To))) return this.holderWithin(2, 14);
+    if (this.at(1, SlipStitch, Stitch) && /^(sl|slip)/.test(this.image(1))) return this.holderWithin(2, 12);
+    if (this.at(1, Word) && /^(slip|keep|hold)$/.test(this.image(1))) return this.holderWithin(2, 12);
+    return false;
+  }
+
+  private holderWithin(from: number, count: number): boolean {
+    // "Place on hold.": all that are there.
+    if (this.at(1, W.Place) && this.at(2, W.On) && this.at(3, W.Holder)) return true;
+    let stitches = this.at(1, SlipStitch) && this.payload(1)?.values !== undefined;
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      // stitches that come from a holder go to no holder
+      if (this.at(ahead, W.From) && (this.at(ahead + 1, W.Holder) || (this.at(ahead + 2, W.Holder) && !this.at(ahead + 1, W.Needle))))
+        return false;
+      if (
+        this.at(ahead, W.St, W.Rem, W.Centre, W.Across) ||
+        /^(them|those)$/.test(this.image(ahead)) ||
+        (this.at(ahead, CountToken) && this.at(ahead + 1, W.On, W.To))
+      )
+        stitches = true;
+      if (this.at(ahead, W.Holder))
+        return stitches && !(this.at(ahead, W.Holder) && this.image(ahead) === 'hold' && !this.at(ahead - 1, W.On));
+      // "Leave the sts on the needle": they stay where they are
+      if (
+        this.at(1, W.Leaving) &&
+        this.image(1) === 'leave' &&
+        this.at(ahead, W.On) &&
+        this.at(ahead + 1, W.Needle) &&
+        /^(?:the )?needles?$/.test(this.image(ahead + 1)) &&
+        !this.at(ahead - 1, W.Rem) &&
+        (ahead === from + 1 || this.at(ahead - 2, W.These, W.All))
+      )
+        return false;
+      if (stitches && this.at(ahead, W.On, W.To) && this.at(ahead + 1, W.Needle) && this.at(1, W.Leaving)) return true;
+      // "Leave the 28 sts of Needle 2 unworked for the instep"
+      if (stitches && this.at(ahead, W.Unworked) && this.at(1, W.Leaving) && this.at(from, CountToken)) return true;
+      if (this.separator(ahead) || this.at(ahead, PlainStitch)) return false;
+    }
+    return false;
+  }
+
+  /** "place next 44 sts on waste yarn for left sleeve", "slip these sts onto a holder", "leave rem sts on a spare needle". */
+  override holdStep = this.RULE('holdStep', (): Hold => {
+    const start = this.from();
+    const head = this.CONSUME(Any) as KnitToken;
+    let which: Hold['which'] = 'next';
+    const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
+    // "leave sts on holder": all there are
+    this.ACTION(() => {
+      if (head.payload?.values !== undefined) state.count = head;
+      if ((head.tokenType === W.Leaving || head.tokenType === W.Place) && this.at(1, W.St) && this.at(2, W.On, W.Holder, W.And))
+        which = 'these';
+      if (head.tokenType === W.Place && this.at(1, W.On)) which = 'these';
+    });
+    this.MANY({
+      GATE: () => !this.at(1, W.Holder) && !this.at(0, W.Holder) && !this.separator(),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && state.count === null) state.count = token;
+          else if (this.at(0, W.Rem)) {
+            // "52 left sleeve sts": which sleeve, not what is left
+            if (this.image(0) !== 'left' || !this.at(1, Word, Name)) which = 'remaining';
+          } else if (this.at(0, W.Centre)) which = 'centre';
+          else if (this.at(0, W.Other)) which = 'other';
+          else if (this.at(0, W.These, W.Across, W.All) || /^(them|just)$/.test(this.image(0))) which = 'these';
+          else if (this.at(0, W.First)) which = which === 'last' ? 'firstAndLast' : 'first';
+          else if (this.at(0, W.Last)) which = which === 'first' ? 'firstAndLast' : 'last';
+        });
+      },
+    });
+    this.OPTION({
+      GATE: () => this.at(1, W.Holder),
+      DEF: () => {
+        this.CONSUME2(Any);
+        this.ACTION(() => {
+          state.holder = this.image(0);
+        });
+      },
+    });
+    const tail = this.ACTION(() => this.from());
+    this.MANY1({
+      GATE: () =>
+        !this.separator() && !this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn) && !(this.at(1, W.And) && !this.at(2, W.Leaving, Word)),
+      DEF: () => this.CONSUME3(Any),
+    });
+    return this.ACTION(() => {
+      const words = this.words(tail, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const number = state.count as KnitToken | null;
+      const centre = number === null && which === 'centre' ? { ...this.countOf(head), values: [1] } : null;
+      const toMarker = /\bto (?:the )?(?:next |first |second )?(?:marker|m)\b/i.test(this.words(start, tail));
+      return {
+        type: 'hold',
+        which,
+        ...(toMarker && number === null ? { toMarker: true } : {}),
+        count: number === null ? centre : number === head ? this.countInside(head) : this.countOf(number),
+        holder: state.holder,
+        name: /^for (?:the )?([a-z ]+?)(?: and .*)?$/.exec(words)?.[1] ?? null,
+        span: this.span(start),
+      };
+    });
+  });
+}

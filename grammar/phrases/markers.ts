@@ -1,0 +1,138 @@
+/**
+ * Markers placed, slipped, removed and hung.
+ *
+ *     pm · sm · remove BOR marker · pm 20 sts in from each edge · slip it
+ */
+import { Any, Comma, Count as CountToken, type KnitToken, Ordinal, PlainStitch, SlipStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Count, Marker } from '../tree.ts';
+import { Turns } from './turns.ts';
+
+const markerWords = /^(pm|sm|rm|slm|plm|rmv)$/;
+
+export class Markers extends Turns {
+  protected markerAhead(): boolean {
+    if (this.at(1, Stitch) && this.payload(1)?.entry?.kind === 'marker') return true;
+    // "sl marker", and "slip it" behind "k to marker"
+    if (this.at(1, SlipStitch)) return this.payload(1)?.values === undefined && (this.at(2, W.Marker, W.Bor) || /^it$/.test(this.image(2)));
+    if (this.at(1, Stitch)) return false;
+    if (this.at(1, W.Place) && (this.at(2, W.Holder) || this.at(3, W.Holder)) && /thread|yarn/.test(`${this.image(2)} ${this.image(3)}`))
+      return this.at(3, W.At) || this.at(4, W.At);
+    if (this.at(1, Word)) {
+      if (markerWords.test(this.image(1))) return true;
+      if (/^(slip|remove)$/.test(this.image(1)) && /^it$/.test(this.image(2))) return true;
+      if (/^(slip|remove|removing|slipping|replace|mark|hang|remove|insert)$/.test(this.image(1)))
+        return this.markerWithin(2, 4) || this.image(1) === 'mark';
+    }
+    if (this.at(1, Stitch, W.Return, W.Place)) return this.markerWithin(2, 4) && !this.at(2, CountToken);
+    if (this.at(1, W.Place)) return this.markerWithin(2, 5);
+    if (this.at(1, W.Not)) return false;
+    return false;
+  }
+
+  /** "pm 20 sts in from each edge", "after 20 sts": how far in the marker stands. */
+  private markerCountAhead(): boolean {
+    return this.at(2, W.St) && (this.at(0, W.After) || (this.at(3, W.In, W.From) && this.within(4, 4, W.Edge, W.End, W.Beg)));
+  }
+
+  private markerWithin(from: number, count: number): boolean {
+    for (let ahead = from; ahead < from + count; ahead += 1) {
+      if (this.at(ahead, W.Marker, W.Bor)) return true;
+      if (this.at(ahead, Comma, W.St, PlainStitch, W.To)) return false;
+    }
+    return false;
+  }
+
+  override markerStep = this.RULE('markerStep', (): Marker => {
+    const start = this.from();
+    const token = this.CONSUME(Any) as KnitToken;
+    let op: Marker['op'] = 'place';
+    this.ACTION(() => {
+      const image = token.image.toLowerCase();
+      const name = token.payload?.entry?.name ?? image;
+      op = /^(sm|slip|slm|slipping|sl)/.test(name)
+        ? 'slip'
+        : /^r(m|emov)/.test(name)
+          ? 'remove'
+          : /^(replace|return)/.test(name)
+            ? 'replace'
+            : /^(mark|hang)$/.test(name)
+              ? 'hang'
+              : 'place';
+    });
+    let atRow = false;
+    const state: { in: Count | null } = { in: null };
+    let words = start;
+    this.ACTION(() => {
+      words = this.LA(0).startOffset + this.LA(0).image.length;
+    });
+    this.MANY({
+      GATE: () =>
+        !this.at(1, Comma) &&
+        (this.at(
+          1,
+          W.Marker,
+          W.Bor,
+          W.For,
+          W.At,
+          W.Each,
+          W.End,
+          W.Of,
+          W.Last,
+          W.Row,
+          W.Round,
+          W.Beg,
+          W.On,
+          W.Edge,
+          W.In,
+          W.Next,
+          W.St,
+          W.Centre,
+          W.These,
+          W.As,
+          W.To,
+          W.After,
+          W.Before,
+          W.Past,
+          W.Other,
+          W.First,
+        ) ||
+          (this.at(1, Word) && !/^(slip|remove)/.test(this.image(1))) ||
+          (this.at(1, W.And) && this.at(2, W.End, W.Other)) ||
+          (this.at(1, W.And) && this.at(2, CountToken) && this.at(3, W.Marker)) ||
+          (this.at(0, W.And) && this.at(1, CountToken)) ||
+          (this.at(1, CountToken) && (this.at(0, W.Place) || /^insert$/.test(this.image(0)) || this.markerCountAhead())) ||
+          (this.at(1, Ordinal) && this.at(2, W.St)) ||
+          (this.at(1, W.From, W.Into) && this.at(2, W.Each, W.Edge, W.End, W.Beg)) ||
+          (this.at(1, W.Holder) && this.at(0, W.Place, Word))) &&
+        !(this.at(1, W.As) && this.at(2, Word) && false) &&
+        !(this.at(1, W.On) && this.at(2, CountToken)),
+      DEF: () => {
+        const word = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken, Ordinal) && this.at(1, W.St)) state.in = this.countOf(word);
+          if (this.at(0, W.Each) && this.at(1, W.End)) atRow = true;
+          if (this.at(0, W.End, W.Edge) && /ends?/.test(this.image(0))) atRow = true;
+        });
+      },
+    });
+    return this.ACTION(() => {
+      const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described)
+        ? 'BOR'
+        : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ??
+          /\bfor ([a-z ]+)$/.exec(described)?.[1] ??
+          /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ??
+          null);
+      return {
+        type: 'marker',
+        op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op,
+        name,
+        atRow: atRow && state.in === null,
+        ...(state.in === null
+          ? {}
+          : { at: { count: state.in, from: /each|both/.test(described) ? ('eachEnd' as const) : ('beginning' as const) } }),
+        span: this.span(start),
+      };
+    });
+  });
+}

@@ -1,0 +1,269 @@
+/**
+ * So many rows that only go on.
+ *
+ *     Beg with a k row, work 10 rows in st st · k 1 row · work a further 18 rows · 15 rounds of (k1, p1)
+ */
+import { onThisRow } from '../shaped-rows.ts';
+import {
+  Any,
+  Close,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Fabric,
+  FullStop,
+  type KnitToken,
+  Name,
+  Open,
+  PlainStitch,
+  rowWords,
+  Semicolon,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
+import type { Count, EndSide, Plain, Statement } from '../tree.ts';
+import { RowHeads } from './row-heads.ts';
+
+/** "in rib as given for back until …": the piece. */
+export function pieceNamed(words: string): string | null {
+  const match = /\b(?:as|like) (?:(?:given|worked|written|instructed) )?(?:for|on) (?:the )?([a-z][a-z ]*)/i.exec(words);
+  return (
+    match?.[1]
+      ?.toLowerCase()
+      .replace(/ (?:until|for|to)\b.*$/, '')
+      .trim() ?? null
+  );
+}
+
+export class PlainRows extends RowHeads {
+  protected plainAhead(): boolean {
+    let ahead = this.afterBegin();
+    if (ahead === 0) return false;
+    // "work a further 18 rows", "k 1 row", "cont in st st for 6 rows", "st st 3 rows", "6 rows st st"
+    if (this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined)
+      return this.at(ahead + 1, ...rowWords, W.Ridge) || (this.at(ahead + 1, W.More, W.Rs, W.Ws) && this.at(ahead + 2, ...rowWords));
+    if (this.at(ahead, W.Work, W.Cont, W.Patt, W.Rib, PlainStitch, Fabric)) {
+      ahead += 1;
+      for (const far = ahead + 13; ahead < far; ahead += 1) {
+        if (this.at(ahead, CountToken)) {
+          let next = ahead + 1;
+          while (this.at(next, W.More, W.Rs, W.Ws, Fabric, W.Straight, Word) && next < ahead + 4) next += 1;
+          return (
+            this.at(next, ...rowWords, W.Ridge) && !this.at(ahead - 1, ...rowWords) && !/^(less|fewer|shorter)$/.test(this.image(next + 1))
+          );
+        }
+        if (this.at(ahead, W.Until, W.To, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
+      }
+      return false;
+    }
+    if (this.at(ahead, CountToken))
+      return (
+        (this.at(ahead + 1, W.Ridge) || this.at(ahead + 1, ...rowWords)) &&
+        (this.at(ahead + 2, Fabric, W.Straight, W.Rib, W.Patt, W.In) ||
+          (this.at(ahead + 2, W.Of) && this.at(ahead + 3, Open) && this.payload(ahead + 3)?.holds === 'group'))
+      );
+    return false;
+  }
+
+  plain = this.RULE('plain', (): Plain => {
+    const start = this.from();
+    const head = this.SUBRULE(this.head);
+    const state: {
+      count: Count | null;
+      unit: 'row' | 'round';
+      fabric: string | null;
+      ridges: boolean;
+      ending: EndSide | null;
+      inside: Statement[];
+      begin: Plain['begin'];
+      beginRow: number | null;
+      as: boolean;
+      verb: string;
+    } = {
+      count: null,
+      unit: 'row',
+      fabric: null,
+      ridges: false,
+      ending: null,
+      inside: [],
+      begin: null,
+      beginRow: null,
+      as: false,
+      verb: 'work',
+    };
+    this.OPTION({ GATE: () => this.at(1, W.For), DEF: () => this.CONSUME(Any) });
+    const token = this.CONSUME1(Any) as KnitToken;
+    this.ACTION(() => {
+      if (token.payload?.entry !== undefined) {
+        state.verb = token.payload.entry.name;
+        state.count = this.countInside(token);
+      } else state.count = this.countOf(token);
+    });
+    this.MANY({
+      GATE: () => !this.at(1, ...rowWords, W.Ridge) && !this.separator(),
+      DEF: () => {
+        const word = this.CONSUME2(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, Fabric)) state.fabric = word.payload?.fabric ?? null;
+        });
+      },
+    });
+    this.CONSUME3(Any);
+    this.ACTION(() => {
+      if (this.at(0, W.Round)) state.unit = 'round';
+      if (this.at(0, W.Ridge)) state.ridges = true;
+    });
+    // "15 rounds of (k1, p1)"
+    this.option(41, {
+      GATE: () => this.at(1, W.Of) && this.at(2, Open) && this.payload(2)?.holds === 'group',
+      DEF: () => {
+        this.consume(41, Any);
+        this.consume(42, Any);
+        this.many(41, { GATE: () => !this.at(1, Close) && !Number.isNaN(this.LA(1).startOffset), DEF: () => this.consume(43, Any) });
+        this.consume(44, Close);
+        this.ACTION(() => {
+          state.fabric ??= 'patt';
+        });
+      },
+    });
+    this.MANY1({
+      GATE: () => this.plainTailAhead(),
+      DEF: () => {
+        this.OR([
+          {
+            GATE: () => this.endingSideAhead(),
+            ALT: () => {
+              const side = this.SUBRULE(this.endSide);
+              this.ACTION(() => {
+                state.ending = side;
+              });
+            },
+          },
+          {
+            GATE: () => this.resolveAhead(),
+            ALT: () => {
+              const marks = this.SUBRULE(this.resolveStep);
+              this.ACTION(() => state.inside.push(marks));
+            },
+          },
+          {
+            GATE: () => (this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec)) || this.at(1, W.Inc, W.Dec),
+            ALT: () => {
+              this.OPTION1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) });
+              const step = this.SUBRULE(this.insideRows);
+              this.ACTION(() => state.inside.push(step));
+            },
+          },
+          {
+            GATE: () => this.at(1, Comma) && this.at(2, W.Beg),
+            ALT: () => {
+              this.CONSUME5(Any);
+              const begin = this.SUBRULE(this.beginClause);
+              this.ACTION(() => {
+                if (begin.last) state.ending = begin.last;
+                state.begin = begin.begin;
+                state.beginRow = begin.row;
+              });
+            },
+          },
+          { GATE: () => this.at(1, Comma, Open), ALT: () => this.SUBRULE(this.asideClause) },
+          {
+            ALT: () => {
+              const word = this.CONSUME6(Any) as KnitToken;
+              this.ACTION(() => {
+                if (this.at(0, Fabric)) state.fabric = word.payload?.fabric ?? null;
+                else if (this.at(0, Name)) state.fabric ??= word.payload?.name ?? null;
+                else if (this.at(0, W.Rib)) state.fabric ??= 'rib';
+                else if (this.at(0, W.Patt)) state.fabric ??= 'patt';
+                else if (this.at(0, W.As)) state.as = true;
+              });
+            },
+          },
+        ]);
+      },
+    });
+    return this.ACTION((): Plain => {
+      let count = state.count ?? { type: 'count' as const, values: [1], span: this.span(start) };
+      if (state.ridges) count = { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) };
+      const verb = head.verb !== 'work' ? head.verb : state.verb;
+      const fabric = state.fabric ?? head.fabric ?? (verb === 'k' ? 'knit' : verb === 'p' ? 'purl' : null);
+      return {
+        type: 'plain',
+        count,
+        unit: state.unit,
+        fabric,
+        begin: state.begin ?? head.begin,
+        beginRow: state.beginRow ?? head.beginRow,
+        of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)),
+        ending: state.ending ?? head.ending,
+        inside: count.values.length === 1 && count.values[0] === 1 ? state.inside.map(onThisRow) : state.inside,
+        stated: [],
+        span: this.span(start),
+      };
+    });
+  });
+
+  /** ", slipping markers", ", working last buttonhole on Row 5", "(5 ridges)": changes no count. */
+  private asideClause = this.RULE('asideClause', (): void => {
+    let depth = 0;
+    this.CONSUME(Any);
+    this.ACTION(() => {
+      if (this.at(0, Open)) depth = 1;
+    });
+    this.MANY({
+      GATE: () =>
+        (depth > 0 && !Number.isNaN(this.LA(1).startOffset)) ||
+        (depth === 0 && !this.at(0, Close) && !this.separator() && !this.at(1, Dash) && !this.at(1, W.Then)),
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.ACTION(() => {
+          if (this.at(0, Open)) depth += 1;
+          if (this.at(0, Close)) depth -= 1;
+        });
+      },
+    });
+  });
+
+  private plainTailAhead(): boolean {
+    if (this.endingSideAhead() || this.resolveAhead()) return true;
+    if (this.at(1, Comma))
+      return (
+        this.at(2, W.Inc, W.Dec, W.Beg) ||
+        (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) ||
+        (this.at(2, Stitch) && /ing$/.test(this.image(2)))
+      );
+    if (this.at(1, Open))
+      return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && this.at(3, ...rowWords, W.Ridge));
+    if (this.at(1, W.Inc, W.Dec)) return this.at(2, CountToken) || (this.at(2, W.To) && this.at(3, CountToken));
+    if (this.at(1, W.For)) return this.at(0, W.Given, W.As);
+    if (this.at(1, W.And)) return this.at(2, W.Inc, W.Dec) && this.at(3, CountToken, W.To);
+    if (this.at(1, W.Then, W.Until)) return false;
+    if (this.at(1, Dash, FullStop, Semicolon, Close) || Number.isNaN(this.LA(1).startOffset)) return false;
+    return this.at(
+      1,
+      Fabric,
+      Name,
+      W.Rib,
+      W.Patt,
+      W.In,
+      W.Straight,
+      W.As,
+      W.Given,
+      W.Set,
+      W.Of,
+      Word,
+      W.More,
+      W.On,
+      W.Round,
+      W.Row,
+      W.These,
+      W.At,
+      W.Beg,
+      W.All,
+      W.Across,
+      W.St,
+      W.For,
+    );
+  }
+}
