@@ -3,6 +3,8 @@
  *
  * Every node is a unist node. Offsets count UTF-16 units into the author's file, so `source.slice(start, end)` is the
  * author's text for every node. Line and column are worked out from the offset where a finding is printed.
+ *
+ * Long because it is types alone and is read as one: whoever plays or judges a draft finds here all that it can say.
  */
 import type { Sized } from './count.ts';
 

@@ -1,6 +1,6 @@
 /**
  * The words of the trade that are not stitches, as data: for each token its spellings. Longer phrases win over shorter
- * ones. A new wording of a known word is a new string here and nothing else.
+ * ones. A new wording of a known word is a new string here and nothing else. Long because it is data alone.
  */
 export const words = {
   // repeating

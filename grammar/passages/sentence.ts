@@ -21,7 +21,7 @@ import {
   Word,
 } from '../tokens.ts';
 import { countsTold, exception, needless } from '../told-counts.ts';
-import type { Declare, Label } from '../tree.ts';
+import type { Label, RepeatRows } from '../tree.ts';
 import { readBody } from './body.ts';
 import { chartOrder, ordersAt } from './orders.ts';
 import type { Passage } from './passage.ts';
@@ -68,183 +68,191 @@ function calledAt(passage: Passage, match: { readonly label: Label; readonly nex
   return !isA(tokens[to], Stitch, PlainStitch, Mark, Open, W.Patt, W.Rib, W.Work, Fabric);
 }
 
-/** Reads one sentence; `index` is its place in the passage, -1 for a sentence within another. */
-export function readSentence(passage: Passage, from: number, to: number, index: number): void {
-  const { text, base, options, tokens, out, state, emphasised, flush, openRow, attach, markBlock } = passage;
-  const at = openSizeBlock(passage, from, to);
-  if (at >= to) return;
+/** The row of that name, worked once. */
+function calledRow(label: Label, end: number): RepeatRows {
+  return {
+    type: 'repeatRows',
+    verb: 'work',
+    rows: { kind: 'name', count: null, numbers: [], name: label.name, of: null, mark: null, toMark: null },
+    times: { count: { type: 'count', values: [1], span: label.span }, sense: 'plain' },
+    until: null,
+    ending: null,
+    schedule: [],
+    step: null,
+    inPlace: null,
+    stated: [],
+    span: { start: label.span.start, end },
+  };
+}
+
+/** "*" or "**" before a block of rows or alone. */
+function readBlockMark(passage: Passage, at: number, to: number): boolean {
+  const { tokens, markBlock } = passage;
   const first = tokens[at];
-  if (isA(first, Mark) && blockMarkAt(passage, at, to)) {
-    markBlock(first as KnitToken);
-    if (at + 1 < to && !tokens.slice(at + 1, to).every((token) => isA(token, FullStop, Mark))) readSentence(passage, at + 1, to, -1);
-    else for (const mark of tokens.slice(at + 1, to)) if (isA(mark, Mark)) markBlock(mark);
-    return;
-  }
-  const label = labelAt(tokens.slice(0, to), at, base, text, emphasised(first));
-  if (label !== null && calledAt(passage, label, at, to)) {
+  if (first === undefined || !isA(first, Mark) || !blockMarkAt(passage, at, to)) return false;
+  markBlock(first);
+  if (at + 1 < to && !tokens.slice(at + 1, to).every((token) => isA(token, FullStop, Mark))) readSentence(passage, at + 1, to, -1);
+  else for (const mark of tokens.slice(at + 1, to)) if (isA(mark, Mark)) markBlock(mark);
+  return true;
+}
+
+/** "Row 3:", "Next row (RS):" with what the row has, "Dec row." alone. */
+function readLabelled(passage: Passage, at: number, to: number): boolean {
+  const { text, base, tokens, emphasised, out, flush, openRow } = passage;
+  const label = labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at]));
+  if (label === null) return false;
+  if (calledAt(passage, label, at, to)) {
     flush();
-    const span = { start: label.label.span.start, end: base + endOf(tokens[to - 1] as KnitToken) };
-    const count = { type: 'count' as const, values: [1], span: label.label.span };
-    out.push({
-      type: 'repeatRows',
-      verb: 'work',
-      rows: { kind: 'name', count: null, numbers: [], name: label.label.name, of: null, mark: null, toMark: null },
-      times: { count, sense: 'plain' },
-      until: null,
-      ending: null,
-      schedule: [],
-      step: null,
-      inPlace: null,
-      stated: [],
-      span,
-    });
-    return;
+    out.push(calledRow(label.label, base + endOf(tokens[to - 1] as KnitToken)));
+    return true;
   }
-  if (label !== null) {
-    const row = openRow(label.label, label.label.span.start);
-    row.end = label.label.span.end;
-    readBody(passage, label.next, to, true);
-    return;
-  }
-  const numbered = index === 0 && typeof options.itemNumber === 'number' && isA(first, Stitch, Mark, Open);
-  if (numbered && first !== undefined) {
-    openRow(
-      {
-        type: 'label',
-        unit: options.itemUnit ?? 'row',
-        numbers: [options.itemNumber as number],
-        numberSpan: null,
-        lastBySize: null,
-        andAll: null,
-        next: null,
-        name: null,
-        side: null,
-        sideSpan: null,
-        span: { start: base + first.startOffset, end: base + first.startOffset },
-      },
-      base + first.startOffset,
-    );
-    readBody(passage, at, to, true);
-    return;
-  }
-  if (
-    emphasised(first) &&
+  const row = openRow(label.label, label.label.span.start);
+  row.end = label.label.span.end;
+  readBody(passage, label.next, to, true);
+  return true;
+}
+
+/** The item of a numbered list: its number is the row's. */
+function readNumbered(passage: Passage, at: number, to: number, index: number): boolean {
+  const { base, options, tokens, openRow } = passage;
+  const first = tokens[at];
+  if (first === undefined || index !== 0 || typeof options.itemNumber !== 'number' || !isA(first, Stitch, Mark, Open)) return false;
+  const start = base + first.startOffset;
+  openRow(
+    {
+      type: 'label',
+      unit: options.itemUnit ?? 'row',
+      numbers: [options.itemNumber],
+      numberSpan: null,
+      lastBySize: null,
+      andAll: null,
+      next: null,
+      name: null,
+      side: null,
+      sideSpan: null,
+      span: { start, end: start },
+    },
+    start,
+  );
+  readBody(passage, at, to, true);
+  return true;
+}
+
+/** A title in bold, alone or running into its first order: "**Cuff** CO 56 sts". */
+function readTitle(passage: Passage, at: number, to: number): boolean {
+  const { tokens, emphasised } = passage;
+  const first = tokens[at];
+  if (!emphasised(first)) return false;
+  const whole =
     tokens.slice(at, to).every((token) => emphasised(token) || isA(token, FullStop, Colon)) &&
-    !tokens.slice(at, to).some((token) => isA(token, CountToken, PlainStitch))
-  ) {
+    !tokens.slice(at, to).some((token) => isA(token, CountToken, PlainStitch));
+  if (whole) {
+    declareTitle(passage, at, isA(tokens[to - 1], FullStop, Colon) ? to - 1 : to);
+    return true;
+  }
+  if (!isA(first, Word, Name) || ordersAt(first)) return false;
+  let end = at + 1;
+  while (end < to && end < at + 5 && emphasised(tokens[end])) end += 1;
+  const begins = isA(tokens[end], Colon, FullStop, Dash) ? end + 1 : end;
+  if (
+    begins >= to ||
+    emphasised(tokens[end]) ||
+    !ordersAt(tokens[begins]) ||
+    tokens.slice(at, end).some((token) => isA(token, CountToken, Stitch, W.Row, W.Round))
+  )
+    return false;
+  declareTitle(passage, at, end);
+  readSentence(passage, begins, to, -1);
+  return true;
+}
+
+function declareTitle(passage: Passage, at: number, end: number): void {
+  const { text, base, tokens, out, flush } = passage;
+  flush();
+  const span = { start: base + (tokens[at] as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
+  const name = text.slice(span.start - base, span.end - base);
+  out.push({ type: 'declare', what: 'title', name, multiple: null, count: null, span });
+}
+
+/** What the draft says of itself: multiples, exceptions, counts told in words, things there is no need to do. */
+function readTold(passage: Passage, at: number, to: number): boolean {
+  const { text, base, tokens, out, state, flush, attach } = passage;
+  const said = declaration(tokens, at, to, text, base) ?? exception(tokens, at, to, text, base);
+  if (said !== null) {
     flush();
-    const last = tokens[to - 1] as KnitToken;
-    const span = {
-      start: base + (first as KnitToken).startOffset,
-      end: base + endOf(isA(last, FullStop, Colon) ? (tokens[to - 2] as KnitToken) : last),
-    };
-    const title: Declare = {
-      type: 'declare',
-      what: 'title',
-      name: text.slice(span.start - base, span.end - base),
-      multiple: null,
-      count: null,
-      span,
-    };
-    out.push(title);
-    return;
+    out.push(said);
+    return true;
   }
-  // "**Cuff** CO 56 sts": a heading in bold that runs into its first order
-  if (emphasised(first) && isA(first, Word, Name) && !ordersAt(first)) {
-    let end = at + 1;
-    while (end < to && end < at + 5 && emphasised(tokens[end])) end += 1;
-    const begins = isA(tokens[end], Colon, FullStop, Dash) ? end + 1 : end;
-    if (
-      begins < to &&
-      !emphasised(tokens[end]) &&
-      ordersAt(tokens[begins]) &&
-      !tokens.slice(at, end).some((token) => isA(token, CountToken, Stitch, W.Row, W.Round))
-    ) {
-      flush();
-      const span = { start: base + (first as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
-      out.push({
-        type: 'declare',
-        what: 'title',
-        name: text.slice(span.start - base, span.end - base),
-        multiple: null,
-        count: null,
-        span,
-      });
-      readSentence(passage, begins, to, -1);
-      return;
-    }
-  }
-  const declared = declaration(tokens, at, to, text, base);
-  if (declared !== null) {
-    flush();
-    out.push(declared);
-    return;
-  }
-  // "At each neck edge, dec 1 st …": the place stands before the command.
-  const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(tokens.slice(at, to), base, text) !== null;
-  const except = label === null ? exception(tokens, at, to, text, base) : null;
-  if (except !== null) {
-    flush();
-    out.push(except);
-    return;
-  }
-  const told = label === null ? countsTold(tokens, at, to, text, base) : null;
+  const told = countsTold(tokens, at, to, text, base);
   if (told !== null) {
     told.stated.forEach(attach);
     if (told.next < to) readSentence(passage, told.next, to, -1);
-    return;
+    return true;
   }
-  if (first !== undefined && needless(text.slice(first.startOffset, first.startOffset + 60))) {
-    const span = { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
-    if (state.open === null) out.push({ type: 'remark', span });
-    return;
-  }
-  // "Front: As Back to **" is no needle called Front.
+  const first = tokens[at];
+  if (first === undefined || !needless(text.slice(first.startOffset, first.startOffset + 60))) return false;
+  if (state.open === null)
+    out.push({ type: 'remark', span: { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } });
+  return true;
+}
+
+/** Whether words before a colon are a heading and no part of an order: "Front: As Back to **" is no needle called Front. */
+function headed(passage: Passage, at: number, to: number): boolean {
+  const { text, base, tokens } = passage;
+  const first = tokens[at];
   const heading = headingEnd(tokens, at, to);
+  if (heading <= 0 || !isA(tokens[heading - 1], Colon)) return false;
   const behind = tokens[heading];
   // A piece that is cast on or told by reference is no needle of that name.
-  const piece =
-    heading > 0 &&
-    isA(tokens[heading - 1], Colon) &&
-    (isA(behind, W.CastOn) ||
-      (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) ||
-      refersToPiece(passage, tokens.slice(heading, to)));
-  const headed =
-    piece ||
-    (heading > 0 &&
-      !partBegins(tokens.slice(at, to), text) &&
-      isA(tokens[heading - 1], Colon) &&
-      (isA(behind, W.With) ||
-        (isA(first, W.Turn, Fabric) && heading > at + 2) ||
-        (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) ||
-        (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) ||
-        (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)));
   if (
-    headed ||
-    (!ordersAt(first) &&
-      !chartOrder(tokens, at, to) &&
-      !statedBegins(tokens.slice(at, to)) &&
-      !placed &&
-      !partBegins(tokens.slice(at, to), text))
-  ) {
-    const begins = introduced(passage, at, to);
-    if (begins < 0) {
-      readProse(passage, at, to);
-      return;
-    }
-    if (begins < to) readSentence(passage, begins, to, -1);
-    return;
-  }
-  // "Now work Rows 2 and 3 only 5 times", "Then cont in rib": the adverb orders nothing.
-  if (
-    adverbAt(first) &&
+    isA(behind, W.CastOn) ||
+    (isA(behind, W.With) && tokens.slice(heading, to).some((token) => isA(token, W.CastOn))) ||
+    refersToPiece(passage, tokens.slice(heading, to))
+  )
+    return true;
+  if (partBegins(tokens.slice(at, to), text)) return false;
+  return (
+    isA(behind, W.With) ||
+    (isA(first, W.Turn, Fabric) && heading > at + 2) ||
+    (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) ||
+    (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) ||
+    (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)
+  );
+}
+
+/** Whether an order begins with the first word; a place may stand before its command: "At each neck edge, dec 1 st …". */
+function ordered(passage: Passage, at: number, to: number): boolean {
+  const { text, base, tokens } = passage;
+  const first = tokens[at];
+  const rest = tokens.slice(at, to);
+  if (ordersAt(first) || chartOrder(tokens, at, to) || statedBegins(rest)) return true;
+  const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(rest, base, text) !== null;
+  return placed || partBegins(rest, text);
+}
+
+/** An introduction with the orders behind it, or words that order nothing. */
+function readIntroduced(passage: Passage, at: number, to: number): void {
+  const begins = introduced(passage, at, to);
+  if (begins < 0) readProse(passage, at, to);
+  else if (begins < to) readSentence(passage, begins, to, -1);
+}
+
+/** "Now work Rows 2 and 3 only 5 times", "Then cont in rib": the adverb orders nothing. */
+function readBehindAdverb(passage: Passage, at: number, to: number): boolean {
+  const { text, base, tokens } = passage;
+  const orders =
+    adverbAt(tokens[at]) &&
     at + 1 < to &&
     isA(tokens[at + 1], W.CastOn, W.BindOff, W.PickUp, W.Work, W.Inc, W.Dec, W.Rep, W.Cont, W.Join, W.Place, W.Change, W.With) &&
-    statementAt(tokens.slice(at + 1, to), base, text) !== null
-  ) {
-    readSentence(passage, at + 1, to, -1);
-    return;
-  }
+    statementAt(tokens.slice(at + 1, to), base, text) !== null;
+  if (orders) readSentence(passage, at + 1, to, -1);
+  return orders;
+}
+
+/** Orders without a label: they go on with the row before, or stand by themselves. */
+function readOrders(passage: Passage, at: number, to: number): void {
+  const { text, base, tokens, state, flush } = passage;
+  const first = tokens[at];
   const labelled = state.open !== null && state.open.label !== null;
   // A sentence after a labelled row goes on with the row, unless it speaks of rows itself.
   const begun = state.open !== null && (state.open.steps.length > 0 || state.open.does !== null);
@@ -257,4 +265,19 @@ export function readSentence(passage: Passage, from: number, to: number, index: 
   const nextNeedle = state.open?.steps.at(-1)?.type === 'needlePart' && partBegins(tokens.slice(at, to), text);
   if (!labelled && !nextNeedle) flush();
   readBody(passage, at, to, labelled);
+}
+
+/** Reads one sentence; `index` is its place in the passage, -1 for a sentence within another. */
+export function readSentence(passage: Passage, from: number, to: number, index: number): void {
+  const at = openSizeBlock(passage, from, to);
+  if (at >= to) return;
+  const read =
+    readBlockMark(passage, at, to) ||
+    readLabelled(passage, at, to) ||
+    readNumbered(passage, at, to, index) ||
+    readTitle(passage, at, to) ||
+    readTold(passage, at, to);
+  if (read) return;
+  if (headed(passage, at, to) || !ordered(passage, at, to)) readIntroduced(passage, at, to);
+  else if (!readBehindAdverb(passage, at, to)) readOrders(passage, at, to);
 }

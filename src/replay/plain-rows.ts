@@ -1,8 +1,9 @@
 /** Rows that keep the count: worked without looking at their stitches. */
 import type { Span, Statement } from '../../grammar/tree.ts';
+import { remember } from './memory.ts';
 import { beginRow, live, type Needles } from './needles.ts';
 import { handOf, type Play, shown, write } from './play.ts';
-import { nextSide, otherSide, remember } from './rows.ts';
+import { nextSide, otherSide } from './sides.ts';
 
 /** Works `count` whole rows in which no stitch is gained or lost. */
 export function passRows(needles: Needles, count: number): void {

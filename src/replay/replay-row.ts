@@ -9,10 +9,10 @@ import { headOf, momentsOf, type RowEnd, workMoment } from './moments.ts';
 import { emptyNeedles, live } from './needles.ts';
 import type { Moment } from './play.ts';
 import type { Entry } from './replay.ts';
+import { choiceWords } from './row-choices.ts';
 import { lineWriter } from './row-lines.ts';
 import { designerSentence, outcomeOf, verdictOf } from './row-outcome.ts';
 import { slipsFor } from './row-slips.ts';
-import { choiceWords } from './rows.ts';
 
 /** Repeats of a stitch pattern that is given only by its multiple, where no count is asked for. */
 const repeatsShown = 3;

@@ -10,10 +10,12 @@ import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
-import { pieceTitle, playSteps } from './rows.ts';
+import { pieceTitle } from './row-attempt.ts';
+import { playSteps } from './rows.ts';
 import { playAndSoOn } from './series.ts';
+import { playEdgeRows, playShape, playTogether } from './shaped-stretches.ts';
 import { checkStated } from './stated.ts';
-import { playEdgeRows, playPlain, playShape, playTogether, playUntil } from './stretches.ts';
+import { playPlain, playUntil } from './stretches.ts';
 import { workSteps } from './work.ts';
 
 /** Plays the items `[from, to)` of the flow in the given sizes. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dimensionAt, numberListAt, numberLists } from '../../src/pattern/front/numbers.ts';
+import { dimensionAt } from '../../src/pattern/front/dimensions.ts';
+import { numberListAt, numberLists } from '../../src/pattern/front/numbers.ts';
 import { printedNumberAt } from '../../src/pattern/front/printed-number.ts';
 
 // Every form here is common practice of printed patterns; no single source.

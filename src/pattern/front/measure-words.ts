@@ -1,6 +1,8 @@
 /** Measures in running text: a number or a list of numbers with its unit, `36 [37: 38] cm`, `19½ (20) in`, `45 × 45 cm`. */
+
+import { dimensionAt } from './dimensions.ts';
 import type { Measure } from './front-matter.ts';
-import { dimensionAt, type FoundList, numberListAt, numberLists } from './numbers.ts';
+import { type FoundList, numberListAt, numberLists } from './numbers.ts';
 import { isLetter } from './printed-number.ts';
 
 export type Unit = Measure['unit'];

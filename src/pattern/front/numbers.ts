@@ -34,13 +34,16 @@ type Token =
   | { readonly kind: 'dash' | 'nothing' | 'separator'; readonly start: number; readonly end: number };
 
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+
 /** More values than any pattern has sizes; keeps the work bounded. */
 const mostTokens = 160;
 
 const isDash = (letter: string | undefined): boolean =>
   letter === '-' || letter === '–' || letter === '—' || letter === '−' || letter === '‑';
+
 /** A dash between two numbers outside brackets: the long dash introduces a count instead (`k3—44 sts`). */
 const isJoin = (letter: string | undefined): boolean => letter === '-' || letter === '–' || letter === '‑';
+
 const isDigit = (letter: string | undefined): boolean => letter !== undefined && letter >= '0' && letter <= '9';
 
 /** `th` of `8th`, and the inch mark of `36"`: they belong to the value and not to the list. */
@@ -321,7 +324,9 @@ export function numberListAt(text: string, index: number, sizeCount: number | nu
 }
 
 const turnValue = String.raw`(\d{1,5}(?:[.,]\d{1,2})?)(?:\s?[-–]\s?(\d{1,5}(?:[.,]\d{1,2})?))?`;
+
 const turnInside = new RegExp(String.raw`\s{0,2}\(\s?${turnValue}\s?\)`, 'y');
+
 const turnOutside = new RegExp(String.raw`\s{0,2}${turnValue}(?![\w.,]\d)`, 'y');
 
 /** `(10) 11 (12)`, `(36-38) 40-42 (44-46)`: sizes by turns, the first in a bracket; as many as there are sizes. */
@@ -383,23 +388,4 @@ function endOfWord(text: string, index: number): number {
   let end = index + 1;
   while (end < text.length && isLetter(text[end])) end += 1;
   return end;
-}
-
-export interface Dimension {
-  readonly width: NumberList;
-  readonly height: NumberList;
-  readonly length: number;
-}
-
-/** `45 × 45`, `10 x 12`, `48 (52) by 60 (64)`; a unit may stand after the first number. */
-export function dimensionAt(text: string, index: number, sizeCount: number | null): Dimension | null {
-  const width = numberListAt(text, index, sizeCount);
-  if (width === null) return null;
-  const gap = /^\s{0,2}(?:cm|mm|ins?\.?|inch(?:es)?|"|″|m)?\s{0,2}(?:[×xX✕]|by)\s{0,2}/.exec(
-    text.slice(index + width.length, index + width.length + 18),
-  );
-  if (gap === null) return null;
-  const start = index + width.length + gap[0].length;
-  const height = numberListAt(text, start, sizeCount);
-  return height === null ? null : { width, height, length: start + height.length - index };
 }

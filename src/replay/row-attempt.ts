@@ -1,0 +1,86 @@
+/** One working of a row on copies of the needles, under one reading of its words; nothing is kept that is not chosen. */
+import type { Row, Step } from '../../grammar/tree.ts';
+import { headBorder } from './edgings.ts';
+import type { Hands, RowChoice, Trouble } from './hands.ts';
+import type { Held } from './holders.ts';
+import { beginRow, copyNeedles, type Needles } from './needles.ts';
+import { handOf, type Play, sectionOf } from './play.ts';
+import { unfinished, workSteps } from './work.ts';
+
+export interface Outcome {
+  readonly needles: Needles;
+  readonly held: Held[];
+  readonly hands: Hands;
+  readonly trouble: Trouble | null;
+  readonly left: number;
+}
+
+export function attempt(play: Play, size: number, row: Row, steps: readonly Step[], choice: RowChoice): Outcome {
+  const hand = handOf(play, size);
+  const needles = copyNeedles(hand.needles);
+  const held = hand.held.map((set) => ({ ...set }));
+  const hands: Hands = {
+    needles,
+    size,
+    vocabulary: play.pattern.vocabulary,
+    held,
+    piece: pieceTitle(play),
+    choice,
+    taken: 0,
+    made: 0,
+    off: 0,
+    last: 0,
+    turned: false,
+    divided: false,
+    asides: [],
+    base: headBorder(needles),
+    lenient: play.lenient === true,
+    row: true,
+    ring: row.label?.unit === 'round' && hand.joined,
+  };
+  if (picksUpFirst(steps)) beginRow(needles);
+  const trouble = workSteps(hands, steps);
+  const left =
+    trouble === null && !hands.divided && !leavesRest(steps, hands) && !stopsShort(play, row, steps, needles) ? unfinished(hands) : 0;
+  return { needles, held, hands, trouble, left };
+}
+
+/** "Pick up 27 sts along the first side, knit the 22 sts of the flap, …": the stitches in hand are still to be worked. */
+function picksUpFirst(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !['change', 'remark', 'stated', 'marker', 'join'].includes(step.type));
+  return first?.type === 'pickUp' && steps.some((step) => step.type === 'work' || step.type === 'repeat');
+}
+
+const castsOnly = new Set<Step['type']>(['turn', 'castOn', 'marker', 'change', 'stated', 'remark']);
+
+/** Whether what stays on the left needle is meant to: "Turn." alone, "Turn and CO 20 sts", or the last loop of a bind-off that is then fastened off. */
+function leavesRest(steps: readonly Step[], hands: Hands): boolean {
+  if (steps.every((step) => castsOnly.has(step.type))) return true;
+  const last = steps.findLast((step) => step.type !== 'stated' && step.type !== 'remark');
+  const toOne = last?.type === 'repeat' && last.extent?.kind === 'last' && last.extent.count.values.every((value) => value === 1);
+  return hands.off > 0 && toOne && last.children.some((step) => step.type === 'bindOff');
+}
+
+/**
+ * "Knit to 4 sts before end of rnd": in a round the work stops there on purpose, and the next round begins at that
+ * place. "Knit to last 4 sts" says so only where the next instruction takes those stitches off.
+ */
+function stopsShort(play: Play, row: Row, steps: readonly Step[], needles: Needles): boolean {
+  if (needles.mode !== 'round' || needles.suspended) return false;
+  const last = steps.findLast((step) => !['stated', 'remark', 'change'].includes(step.type));
+  if (last?.type !== 'repeat' || last.form !== 'run' || last.extent === null || last.ending !== null) return false;
+  const { extent } = last;
+  if (extent.kind === 'place') return extent.place === 'marker' && extent.side === 'before' && extent.which === 'beginning';
+  if (extent.kind !== 'last' || extent.of === 'needle') return false;
+  if (/\bbefore\b|\bwithin\b|\bshort\b/i.test(play.text(last.span))) return true;
+  const next = play.flow[play.flow.findIndex((item) => item.statement === row) + 1]?.statement;
+  const takesOff = (step: { readonly type: string } | undefined): boolean => step?.type === 'bindOff' || step?.type === 'hold';
+  return takesOff(next) || (next?.type === 'row' && takesOff(next.children[0]));
+}
+
+export function pieceTitle(play: Play): string {
+  const { sections } = play.pattern;
+  const { piece } = sectionOf(play);
+  const head = sections.find((section) => section.kind === 'piece' && section.piece === piece);
+  return head?.title ?? sectionOf(play).title;
+}

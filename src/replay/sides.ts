@@ -1,0 +1,80 @@
+/** Which side of the work faces, and where a round begins: what the needles show and what a label says. */
+import type { Label, Side, Span, Statement } from '../../grammar/tree.ts';
+import { atBeginning, type Needles, resumeRound } from './needles.ts';
+import { type Hand, handOf, met, type Play } from './play.ts';
+import type { Call } from './rows.ts';
+
+export function otherSide(side: Side | null): Side | null {
+  return side === null ? null : side === 'RS' ? 'WS' : 'RS';
+}
+
+/** Side that will face in the next row. */
+export function nextSide(needles: Needles): Side | null {
+  if (needles.mode === 'round' && !needles.suspended) return 'RS';
+  if (needles.begun || needles.left.n > 0 || needles.right.n === 0 || needles.stay === 'slide') return needles.side;
+  return otherSide(needles.side);
+}
+
+/** "Cast on 6 sts. Rnd 1: …": a piece whose first row is called a round is worked in the round, though nothing says to join. */
+export function roundFromStart(hand: Hand): void {
+  const { needles } = hand;
+  if (
+    hand.rows > 0 ||
+    needles.mode === 'round' ||
+    needles.side !== null ||
+    needles.begun ||
+    needles.right.n > 0 ||
+    needles.left.marks.length > 0
+  )
+    return;
+  needles.mode = 'round';
+  needles.side = 'RS';
+}
+
+/** A round after turns: the work must face the right side and stand at the beginning of the round. */
+export function backToRounds(play: Play, size: number, span: Span, node: Statement, label: string | null, turns: boolean): void {
+  const { needles } = handOf(play, size);
+  if (!needles.suspended || turns) return;
+  if (nextSide(needles) === 'WS') met(play, { kind: 'turnInRound', span, numbers: {}, words: {} }, size, node, label);
+  else if (!atBeginning(needles))
+    met(play, { kind: 'notAtBeginning', span, numbers: { left: needles.left.n }, words: {} }, size, node, label);
+  resumeRound(needles, true);
+}
+
+export function checkSide(play: Play, label: Label, sizes: readonly number[], call: Call, words: string): void {
+  const { side } = label;
+  if (side === null) {
+    for (const size of sizes) {
+      const { needles } = handOf(play, size);
+      if (needles.side === null) settle(needles, label.numbers[0] !== undefined ? (label.numbers[0] % 2 === 1 ? 'RS' : 'WS') : null);
+    }
+    return;
+  }
+  for (const size of sizes) {
+    const hand = handOf(play, size);
+    const { needles } = hand;
+    const facing = nextSide(needles);
+    const first = hand.history.length === 0 || hand.rows === 0;
+    if (needles.mode === 'round' && !needles.suspended) {
+      if (side === 'WS') settle(needles, side);
+      continue;
+    }
+    if (facing !== null && facing !== side && !first) {
+      met(
+        play,
+        { kind: 'sideDiffers', span: label.sideSpan ?? call.span, numbers: {}, words: { stated: side, replayed: facing } },
+        size,
+        call.node,
+        words,
+      );
+    }
+    if (facing !== side) settle(needles, side);
+  }
+}
+
+/** Makes the next row face as the draft says. */
+export function settle(needles: Needles, side: Side | null): void {
+  if (side === null) return;
+  if (needles.begun || needles.left.n > 0 || needles.right.n === 0) needles.side = side;
+  else needles.side = otherSide(side);
+}
