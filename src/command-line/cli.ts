@@ -3,7 +3,6 @@ import { Command, CommanderError } from 'commander';
 import { version } from '../version.ts';
 import {
   type ExitStatus,
-  type LoadLibrary,
   type ProofOptions,
   proofCommand,
   type ReplayOptions,
@@ -13,6 +12,7 @@ import {
   type TallyOptions,
   tallyCommand,
 } from './commands.ts';
+import type { LoadLibrary } from './library.ts';
 import { isStop, stop, unforeseenSentence } from './stop.ts';
 import { unknownCommand, usageSentence } from './usage.ts';
 import type { World } from './world.ts';

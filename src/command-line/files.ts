@@ -4,7 +4,6 @@ import { resolve } from 'node:path';
 import type { Unreadable } from '../report/input.ts';
 import { decode } from './decode.ts';
 import { fileReason } from './stop.ts';
-import type { World } from './world.ts';
 
 /** A draft to be read; `-` is standard input. */
 export interface DraftFile {
@@ -90,10 +89,12 @@ function unreadableSentence(path: string, error: unknown): string {
   return `${path}: ${reason}.`;
 }
 
-/** The text of one draft, or one sentence why it cannot be read. */
-export async function readDraft(draft: DraftFile, world: World): Promise<DraftText | Unreadable> {
+const noInput = async (): Promise<Uint8Array> => new Uint8Array();
+
+/** The text of one draft, or one sentence why it cannot be read; `input` is everything on standard input. */
+export async function readDraft(draft: DraftFile, input: () => Promise<Uint8Array> = noInput): Promise<DraftText | Unreadable> {
   try {
-    const bytes = draft.absolute === null ? await world.input() : readFileSync(draft.absolute);
+    const bytes = draft.absolute === null ? await input() : readFileSync(draft.absolute);
     const decoded = decode(bytes);
     if ('text' in decoded) return { ...draft, source: decoded.text };
     const name = draft.absolute === null ? 'standard input' : draft.path;

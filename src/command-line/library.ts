@@ -11,6 +11,8 @@ export interface Library {
   readonly rules: readonly Rule[];
 }
 
+export type LoadLibrary = () => Promise<Library>;
+
 export async function loadLibrary(): Promise<Library> {
   const [{ proof, replayRow }, { rules }] = await Promise.all([import('../index.ts'), import('../../rules/index.ts')]);
   return { proof, replayRow, rules };

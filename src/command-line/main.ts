@@ -1,7 +1,13 @@
 /** Where the program begins. The version is answered before anything else is loaded. */
+import { isMainThread } from 'node:worker_threads';
 import { version } from '../version.ts';
 
 async function main(words: readonly string[]): Promise<void> {
+  if (!isMainThread) {
+    const [{ serve }, { loadLibrary }] = await Promise.all([import('./threads.ts'), import('./library.ts')]);
+    await serve(loadLibrary);
+    return;
+  }
   if (words[0] === '--version' && words.length === 1) {
     process.stdout.write(`${version}\n`);
     return;
@@ -11,7 +17,8 @@ async function main(words: readonly string[]): Promise<void> {
     import('./world.ts'),
     import('./library.ts'),
   ]);
-  process.exitCode = await runCommandLine(words, realWorld(), loadLibrary);
+  // The program is one CommonJS file, which a thread can be given.
+  process.exitCode = await runCommandLine(words, { ...realWorld(), program: __filename }, loadLibrary);
 }
 
 main(process.argv.slice(2)).catch((error: unknown) => {

@@ -1,20 +1,45 @@
 /** Where a report goes: standard output, or a file that is not a draft. */
-import { realpathSync, writeFileSync } from 'node:fs';
+import { closeSync, openSync, realpathSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { DraftFile } from './files.ts';
 import { fileReason, stop } from './stop.ts';
 import type { World } from './world.ts';
 
+/** A report that is written piece by piece. A file is opened with the first piece: a run that stops before it leaves none. */
+export interface Outlet {
+  write(text: string): Promise<void>;
+  close(): void;
+}
+
+export function outletOf(world: World, output: string | undefined): Outlet {
+  if (output === undefined)
+    return {
+      write: async (text) => {
+        if (text !== '') await world.out.write(text);
+      },
+      close: () => {},
+    };
+  let file: number | null = null;
+  return {
+    async write(text) {
+      if (text === '') return;
+      try {
+        file ??= openSync(resolve(world.folder, output), 'w');
+        writeFileSync(file, text);
+      } catch (error) {
+        throw stop(`${output}: the report could not be written here; ${fileReason(error) ?? 'the system gave no reason'}.`);
+      }
+    },
+    close: () => {
+      if (file !== null) closeSync(file);
+    },
+  };
+}
+
 export async function deliver(world: World, text: string, output: string | undefined): Promise<void> {
-  if (output === undefined) {
-    await world.out.write(text);
-    return;
-  }
-  try {
-    writeFileSync(resolve(world.folder, output), text);
-  } catch (error) {
-    throw stop(`${output}: the report could not be written here; ${fileReason(error) ?? 'the system gave no reason'}.`);
-  }
+  const outlet = outletOf(world, output);
+  await outlet.write(text);
+  outlet.close();
 }
 
 /** A report must never be written over a draft, whatever name or link leads there. */

@@ -1,10 +1,12 @@
 /** The file of known findings: read before a run is judged, made once, shortened when findings have gone. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, relative, resolve, sep } from 'node:path';
-import type { ReportInput } from '../report/input.ts';
 import { plural } from '../report/plural.ts';
-import { compare, type Known, type Record as KnownRecord, readRecord, recordOf, recordText } from '../report/record.ts';
+import { type Known, type Record as KnownRecord, readRecord, recordText } from '../report/record.ts';
 import { decode } from './decode.ts';
+import type { Job } from './draft-work.ts';
+import type { DraftFile } from './files.ts';
+import type { Ran } from './run-drafts.ts';
 import { fileReason, stop } from './stop.ts';
 import type { World } from './world.ts';
 
@@ -13,55 +15,58 @@ export interface RecordOptions {
   readonly startRecord?: boolean;
 }
 
+/** The record of a run: what it knows of each draft, and what becomes of it. */
+export interface RecordRun {
+  recordOf(draft: DraftFile): Job['record'];
+  /** Writes the file where it has to be written, and says what is known. */
+  finish(ran: Ran): Promise<void>;
+}
+
 /**
- * The run with what is known set apart. With --start-record the file is made from what is found now; without it the file
- * must be there, and loses what is no longer found.
+ * With --start-record the file is made from what is found now; without it the file must be there, and loses what is no
+ * longer found. It is looked at before any draft is read.
  */
-export async function withRecord(input: ReportInput, options: RecordOptions, world: World): Promise<ReportInput> {
+export function recordRun(options: RecordOptions, world: World): RecordRun {
   const { record: name } = options;
   if (name === undefined) {
     if (options.startRecord === true) throw stop('--start-record needs --record FILE to say where the record goes.');
-    return input;
+    return { recordOf: () => null, finish: async () => {} };
   }
   const absolute = resolve(world.folder, name);
   const nameIn = (path: string) => (path === '-' ? path : relative(dirname(absolute), resolve(world.folder, path)).split(sep).join('/'));
+  const known = ({ digests }: Ran) => digests.reduce((sum, digest) => sum + digest.known, 0);
   if (options.startRecord === true) {
     if (existsSync(absolute))
       throw stop(`${name}: this record is there already and may only grow shorter; delete it if you mean to begin again.`);
-    const made: { [path: string]: readonly Known[] } = Object.create(null);
-    for (const proof of input.proofs) made[nameIn(proof.path)] = recordOf(proof);
-    save(absolute, name, made);
-    const all = input.proofs.reduce((sum, proof) => sum + proof.findings.length, 0);
-    await world.err.write(`${name}: ${plural(all, 'finding')} recorded; from now on only new ones count.\n`);
-    return { ...input, proofs: input.proofs.map((proof) => ({ ...proof, findings: [], known: proof.findings })) };
+    return {
+      recordOf: () => 'start',
+      finish: async (ran) => {
+        save(absolute, name, withDrafts({}, ran, nameIn));
+        await world.err.write(`${name}: ${plural(known(ran), 'finding')} recorded; from now on only new ones count.\n`);
+      },
+    };
   }
   const record = load(absolute, name);
-  const left: { [path: string]: readonly Known[] } = Object.assign(Object.create(null), record);
-  const proofs = input.proofs.map((proof) => {
-    const path = nameIn(proof.path);
-    const compared = compare(proof, record[path] ?? []);
-    left[path] = compared.left;
-    return { ...proof, findings: compared.fresh, known: compared.known };
-  });
-  await report(
-    absolute,
-    name,
-    record,
-    left,
-    proofs.reduce((sum, proof) => sum + (proof.known?.length ?? 0), 0),
-    world,
-  );
-  return { ...input, proofs };
+  return {
+    recordOf: ({ path }) => record[nameIn(path)] ?? [],
+    finish: async (ran) => {
+      const left = withDrafts(record, ran, nameIn);
+      if (recordText(left) !== recordText(record)) save(absolute, name, left);
+      const size = (each: KnownRecord) => Object.values(each).reduce((sum, list) => sum + list.length, 0);
+      const gone = size(record) - size(left);
+      const shortened =
+        gone > 0 ? ` ${plural(gone, 'other', 'others')} ${gone === 1 ? 'is' : 'are'} gone, and the record is shorter by as many.` : '';
+      if (known(ran) + gone > 0)
+        await world.err.write(`${name}: ${plural(known(ran), 'finding is', 'findings are')} known and not repeated.${shortened}\n`);
+    },
+  };
 }
 
-async function report(absolute: string, name: string, record: KnownRecord, left: KnownRecord, known: number, world: World): Promise<void> {
-  const size = (each: KnownRecord) => Object.values(each).reduce((sum, list) => sum + list.length, 0);
-  const gone = size(record) - size(left);
-  if (gone > 0) save(absolute, name, left);
-  const shortened =
-    gone > 0 ? ` ${plural(gone, 'other', 'others')} ${gone === 1 ? 'is' : 'are'} gone, and the record is shorter by as many.` : '';
-  if (known + gone > 0)
-    await world.err.write(`${name}: ${plural(known, 'finding is', 'findings are')} known and not repeated.${shortened}\n`);
+/** The record with what is kept of the drafts of this run; drafts that were not looked at stay as they are. */
+function withDrafts(record: KnownRecord, ran: Ran, nameIn: (path: string) => string): KnownRecord {
+  const kept: { [path: string]: readonly Known[] } = Object.assign(Object.create(null), record);
+  for (const [path, left] of ran.records) kept[nameIn(path)] = left;
+  return kept;
 }
 
 function load(absolute: string, name: string): KnownRecord {

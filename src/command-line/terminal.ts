@@ -1,21 +1,24 @@
 /** Colour, width and the progress line. Colour goes only to a terminal and never says anything alone. */
-import { type Paint, plainPaint, terminalPaint } from '../report/paint.ts';
-import type { TextOptions } from '../report/text.ts';
 import type { World } from './world.ts';
 
 const pageWidth = 80;
 
+export interface Layout {
+  readonly width: number;
+  readonly colour: boolean;
+}
+
 /** How a report is laid out where it goes: a terminal between 60 and 100 columns wide, anything else a page of 80. */
-export function textOptions(world: World, color: boolean, toFile: boolean): TextOptions {
-  if (toFile || !world.out.isTerminal) return { width: pageWidth, paint: plainPaint };
+export function layoutOf(world: World, color: boolean, toFile: boolean): Layout {
+  if (toFile || !world.out.isTerminal) return { width: pageWidth, colour: false };
   const width = Math.min(100, Math.max(60, world.out.columns ?? pageWidth));
-  return { width, paint: paintOf(world, color) };
+  return { width, colour: color && showsColour(world) };
 }
 
 /** A NO_COLOR that is set to anything asks for none (no-color.org), and so does a terminal that calls itself dumb. */
-function paintOf(world: World, color: boolean): Paint {
+function showsColour(world: World): boolean {
   const { NO_COLOR, TERM } = world.environment;
-  return color && (NO_COLOR === undefined || NO_COLOR === '') && TERM !== 'dumb' ? terminalPaint : plainPaint;
+  return (NO_COLOR === undefined || NO_COLOR === '') && TERM !== 'dumb';
 }
 
 export interface Progress {

@@ -19,6 +19,8 @@ export interface World {
   /** Absolute path of the folder the run was started in. */
   readonly folder: string;
   readonly environment: Readonly<Record<string, string | undefined>>;
+  /** The file of the program, where it is one file that other threads can be given. */
+  readonly program?: string;
   /** Milliseconds since some moment; only for deciding whether to show progress. */
   now(): number;
 }

@@ -8,8 +8,13 @@ export interface Unreadable {
   readonly sentence: string;
 }
 
+export interface Tool {
+  readonly name: string;
+  readonly version: string;
+}
+
 export interface ReportInput {
-  readonly tool: { readonly name: string; readonly version: string };
+  readonly tool: Tool;
   readonly proofs: readonly Proof[];
   readonly rules: readonly Rule[];
   readonly unreadable: readonly Unreadable[];

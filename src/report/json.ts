@@ -2,12 +2,9 @@
 import type { Edit, Finding, Level } from '../../rules/rule.ts';
 import type { Proof } from '../index.ts';
 import type { ReportInput } from './input.ts';
+import { jsonItem, jsonList } from './json-list.ts';
 import { inPlaceOrder, type Range, rangeOf, sizeNames } from './place.ts';
-
-interface ProofDocument {
-  readonly tool: { readonly name: string; readonly version: string };
-  readonly drafts: readonly DraftDocument[];
-}
+import { type Report, whole } from './report.ts';
 
 interface DraftDocument {
   readonly path: string;
@@ -35,13 +32,12 @@ interface FindingDocument extends Range {
   readonly fix: (Range & { readonly text: string }) | null;
 }
 
-export function proofJson(input: ReportInput): string {
-  const document: ProofDocument = {
-    tool: { name: input.tool.name, version: input.tool.version },
-    drafts: input.proofs.map(draftDocument),
-  };
-  return `${JSON.stringify(document, null, 2)}\n`;
-}
+export const jsonReport: Report<string> = {
+  part: (proof) => jsonItem(draftDocument(proof), 2),
+  assemble: ({ tool }) => jsonList(`{\n  "tool": ${jsonItem({ name: tool.name, version: tool.version }, 1)},\n  "drafts": `, 1, '\n}\n'),
+};
+
+export const proofJson = (input: ReportInput): string => whole(jsonReport, input);
 
 function draftDocument(proof: Proof): DraftDocument {
   const { reading, sizes, title } = proof.pattern;

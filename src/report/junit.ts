@@ -8,38 +8,60 @@ import type { ReportInput, Unreadable } from './input.ts';
 import { atGate } from './levels.ts';
 import { inPlaceOrder, placeWords, printedPath, rangeOf } from './place.ts';
 import { plural } from './plural.ts';
+import { type Report, whole } from './report.ts';
 
 export interface JunitOptions {
   readonly gate: Level;
 }
 
-interface Suite {
+/** Numbers and text of one draft. */
+export interface Suite {
   readonly tests: number;
   readonly failures: number;
   readonly errors: number;
+  readonly skipped: number;
   readonly xml: string;
 }
 
-export function proofJunit(input: ReportInput, { gate }: JunitOptions = { gate: 'error' }): string {
-  const suites = [...input.proofs.map((proof) => proofSuite(proof, gate)), ...input.unreadable.map(unreadableSuite)];
-  const sum = (key: 'tests' | 'failures' | 'errors') => suites.reduce((total, suite) => total + suite[key], 0);
-  const head = `<testsuites name="${xml(input.tool.name)}" tests="${sum('tests')}" failures="${sum('failures')}" errors="${sum('errors')}">`;
-  return `${['<?xml version="1.0" encoding="UTF-8"?>', head, ...suites.map((suite) => suite.xml), '</testsuites>'].join('\n')}\n`;
-}
+/** The numbers of the whole run stand at the top, so nothing can be written before the last draft is there. */
+export const junitReport = ({ gate }: JunitOptions): Report<Suite> => ({
+  part: (proof) => proofSuite(proof, gate),
+  assemble: ({ tool }) => {
+    const suites: Suite[] = [];
+    return {
+      add: (suite) => {
+        suites.push(suite);
+        return '';
+      },
+      end: (unreadable) => {
+        const all = [...suites, ...unreadable.map(unreadableSuite)];
+        const sum = (key: 'tests' | 'failures' | 'errors') => all.reduce((total, suite) => total + suite[key], 0);
+        const head = `<testsuites name="${xml(tool.name)}" tests="${sum('tests')}" failures="${sum('failures')}" errors="${sum('errors')}">`;
+        return ['<?xml version="1.0" encoding="UTF-8"?>', head, ...all.map((suite) => suite.xml), '</testsuites>'].map(
+          (line) => `${line}\n`,
+        );
+      },
+    };
+  },
+});
+
+export const proofJunit = (input: ReportInput, options: JunitOptions = { gate: 'error' }): string => whole(junitReport(options), input);
 
 function proofSuite(proof: Proof, gate: Level): Suite {
   const path = printedPath(proof.path);
   const findings = inPlaceOrder(proof.findings);
   const failures = findings.filter((finding) => atGate(finding.level, gate)).length;
   const { notRead } = proof.pattern.reading;
-  const counts = { tests: findings.length + 1, failures, errors: 0 };
-  const skipped = notRead.length > 0 ? 1 : 0;
+  const standing = standingCases(proof, path);
+  const skipped = (notRead.length > 0 ? 1 : 0) + standing.length;
+  const counts = { tests: findings.length + 1 + standing.length, failures, errors: 0, skipped };
   return {
     ...counts,
     xml: [
       `  <testsuite name="${xml(path)}" tests="${counts.tests}" failures="${failures}" errors="0" skipped="${skipped}">`,
       readingCase(proof, path),
       ...findings.map((finding) => findingCase(proof, finding, path, gate)),
+      ...standing,
       '  </testsuite>',
     ].join('\n'),
   };
@@ -59,10 +81,27 @@ function readingCase(proof: Proof, path: string): string {
   ].join('\n');
 }
 
+/** What is known from the record or let stand by the draft is not forgotten: it is skipped, with the reason. */
+function standingCases(proof: Proof, path: string): string[] {
+  const reasons = new Map((proof.withheld ?? []).map(({ finding, reason }) => [finding, `let stand by the draft: ${reason}`]));
+  return inPlaceOrder([...reasons.keys(), ...(proof.known ?? [])]).map((finding) =>
+    [
+      `    <testcase classname="${xml(path)}" name="${xml(caseName(proof, finding))}">`,
+      `      <skipped message="${xml(reasons.get(finding) ?? 'known from the record of findings')}"/>`,
+      `      <system-out>${xml(`${finding.level}: ${finding.message}`)}</system-out>`,
+      '    </testcase>',
+    ].join('\n'),
+  );
+}
+
+function caseName(proof: Proof, finding: Finding): string {
+  const place = placeWords(proof, finding);
+  return `${finding.rule}: ${place === '' ? '' : `${place}, `}line ${rangeOf(proof.manuscript, finding.span).line}`;
+}
+
 function findingCase(proof: Proof, finding: Finding, path: string, gate: Level): string {
   const { line } = rangeOf(proof.manuscript, finding.span);
-  const place = placeWords(proof, finding);
-  const name = `${finding.rule}: ${place === '' ? '' : `${place}, `}line ${line}`;
+  const name = caseName(proof, finding);
   const body = [
     `${path}, line ${line}`,
     finding.message,
@@ -82,6 +121,7 @@ function unreadableSuite(draft: Unreadable): Suite {
     tests: 1,
     failures: 0,
     errors: 1,
+    skipped: 0,
     xml: [
       `  <testsuite name="${xml(path)}" tests="1" failures="0" errors="1" skipped="0">`,
       `    <testcase classname="${xml(path)}" name="the draft can be read">`,

@@ -16,11 +16,7 @@ export function atGate(level: Level, gate: Level): boolean {
 }
 
 /** "2 places stop the knitter, 1 question to the author, no remark on house style." */
-export function countSentence(found: readonly Level[]): string {
-  const many = (level: Level) => found.filter((each) => each === level).length;
-  const errors = many('error');
-  const queries = many('query');
-  const styles = many('style');
+export function countSentence({ error: errors, query: queries, style: styles }: Readonly<Record<Level, number>>): string {
   const parts = [
     errors === 1 ? '1 place stops the knitter' : `${errors || 'no'} ${errors === 0 ? 'place stops' : 'places stop'} the knitter`,
     `${queries || 'no'} ${queries > 1 ? 'questions' : 'question'} to the author`,
@@ -28,4 +24,24 @@ export function countSentence(found: readonly Level[]): string {
   ];
   const sentence = parts.join(', ');
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+}
+
+interface Standing {
+  readonly known: number;
+  readonly withheld: number;
+}
+
+/** What is found and yet not repeated, one sentence for each reason. */
+export function letStand({ known, withheld }: Standing): string[] {
+  const many = (count: number) => (count === 1 ? '1 finding is' : `${count} findings are`);
+  return [
+    ...(known === 0 ? [] : [`${many(known)} known from the record and not repeated.`]),
+    ...(withheld === 0 ? [] : [`${many(withheld)} let stand by the draft itself.`]),
+  ];
+}
+
+/** Where something is known or let stand, a green light must not look as if nothing were there. */
+export function nothingFound({ known, withheld }: Standing): string {
+  if (known > 0) return 'No new contradiction found';
+  return withheld > 0 ? 'No other contradiction found' : 'No contradiction found';
 }

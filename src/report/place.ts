@@ -73,3 +73,17 @@ export function placeWords(proof: Proof, finding: Finding): string {
   const parts = [finding.section ?? '', finding.row ?? '', sizePhrase(proof, finding.sizes)];
   return parts.filter((part) => part !== '').join(' · ');
 }
+
+/** Which size is meant by a name as a person writes it: "m" is M where there is no size m; −1 where there is none. */
+export function sizeIndex(sizes: readonly string[], given: string): number {
+  const exact = sizes.indexOf(given);
+  return exact >= 0 ? exact : sizes.findIndex((name) => name.toLowerCase() === given.trim().toLowerCase());
+}
+
+const mostNames = 8;
+
+/** "Harbour Socks and Gull Cap have no size M, so there is no sheet of them." */
+export function withoutSizeSentence(names: readonly string[], size: string): string {
+  const shown = names.length > mostNames ? [...names.slice(0, mostNames - 1), `${names.length - mostNames + 1} more`] : names;
+  return `${listWords(shown)} ${names.length === 1 ? 'has' : 'have'} no size ${size}, so there is no sheet of ${names.length === 1 ? 'it' : 'them'}.`;
+}

@@ -3,9 +3,11 @@ import type { Edit, Finding, Level, Rule } from '../../rules/rule.ts';
 import type { Proof } from '../index.ts';
 import type { Span } from '../manuscript/manuscript.ts';
 import { fingerprint } from './fingerprint.ts';
-import type { ReportInput } from './input.ts';
+import type { ReportInput, Unreadable } from './input.ts';
+import { jsonArray, jsonItem, jsonList } from './json-list.ts';
 import { levelHeading } from './levels.ts';
 import { inPlaceOrder, rangeOf, sizePhrase } from './place.ts';
+import { type Report, type Run, whole } from './report.ts';
 import { draftUri } from './uri.ts';
 
 const sarifLevel: Readonly<Record<Level, 'error' | 'warning' | 'note'>> = { error: 'error', query: 'warning', style: 'note' };
@@ -15,56 +17,74 @@ export interface SarifOptions {
   readonly base: string;
 }
 
-/** `$schema` names the schema as OASIS publishes it. */
-export function proofSarif(input: ReportInput, { base }: SarifOptions = { base: '/' }): string {
-  const ruleIds = sarifRuleIds(input);
-  const run = {
-    tool: {
-      driver: {
-        name: input.tool.name,
-        version: input.tool.version,
-        semanticVersion: input.tool.version,
-        rules: ruleIds.map((id) =>
-          ruleDescriptor(
-            id,
-            input.rules.find((rule) => rule.id === id),
-          ),
-        ),
-      },
-    },
-    invocations: [
-      {
-        executionSuccessful: input.unreadable.length === 0,
-        toolExecutionNotifications: [
-          ...input.unreadable.map((draft) => ({
-            level: 'error',
-            message: { text: draft.sentence },
-            locations: [{ physicalLocation: { artifactLocation: { uri: draftUri(draft.path, base) } } }],
-          })),
-          ...input.proofs.flatMap((proof, index) => notReadNotes(proof, index, base)),
-        ],
-      },
-    ],
-    artifacts: input.proofs.map((proof) => ({ location: { uri: draftUri(proof.path, base) }, sourceLanguage: 'markdown' })),
-    columnKind: 'utf16CodeUnits',
-    results: input.proofs.flatMap((proof, index) => results(proof, index, ruleIds, base)),
-  };
-  const log = {
-    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
-    version: '2.1.0',
-    runs: [run],
-  };
-  return `${JSON.stringify(log, null, 2)}\n`;
+/** What one draft adds to a log, each entry as JSON text. */
+export interface SarifPart {
+  readonly results: readonly string[];
+  readonly artifact: string;
+  readonly notes: readonly string[];
 }
 
-/** Every rule of the house, and any a finding names beside them. */
-function sarifRuleIds(input: ReportInput): readonly string[] {
-  const named = input.proofs.flatMap((proof) => allFindings(proof).map((finding) => finding.rule));
-  return [...new Set([...input.rules.map((rule) => rule.id), ...named])].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+/** Results are written as they come; what is known of the run as a whole follows them. `$schema` names the schema as OASIS publishes it. */
+export const sarifReport = ({ base }: SarifOptions): Report<SarifPart> => ({
+  part: (proof, index, run) => ({
+    results: results(
+      proof,
+      index,
+      sarifRules(run).map((rule) => rule.id),
+      base,
+    ).map((each) => jsonItem(each, 4)),
+    artifact: jsonItem({ location: { uri: draftUri(proof.path, base) }, sourceLanguage: 'markdown' }, 4),
+    notes: notReadNotes(proof, index, base).map((each) => jsonItem(each, 6)),
+  }),
+  assemble: (run) => {
+    const written = jsonList(sarifHead(run), 3, '');
+    const artifacts: string[] = [];
+    const notes: string[] = [];
+    return {
+      add: (part, digest) => {
+        artifacts.push(part.artifact);
+        notes.push(...part.notes);
+        return part.results.map((result) => written.add(result, digest)).join('');
+      },
+      end: (unreadable) => {
+        const missing = unreadable.map((draft) => jsonItem(unreadableNote(draft, base), 6));
+        return [
+          ...written.end(unreadable),
+          `,\n      "artifacts": ${jsonArray(artifacts, 3)},\n      "invocations": [\n        {\n`,
+          `          "executionSuccessful": ${unreadable.length === 0},\n`,
+          `          "toolExecutionNotifications": ${jsonArray([...missing, ...notes], 5)}\n        }\n      ]\n    }\n  ]\n}\n`,
+        ];
+      },
+    };
+  },
+});
+
+export const proofSarif = (input: ReportInput, options: SarifOptions = { base: '/' }): string => whole(sarifReport(options), input);
+
+const sarifRules = ({ rules }: Run): readonly Rule[] => [...rules].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+
+function sarifHead(run: Run): string {
+  const { tool } = run;
+  const driver = {
+    name: tool.name,
+    version: tool.version,
+    semanticVersion: tool.version,
+    rules: sarifRules(run).map(ruleDescriptor),
+  };
+  const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
+  return `{\n  "$schema": "${schema}",\n  "version": "2.1.0",\n  "runs": [\n    {\n      "tool": ${jsonItem({ driver }, 3)},\n      "columnKind": "utf16CodeUnits",\n      "results": `;
 }
 
-function ruleDescriptor(id: string, rule: Rule | undefined) {
-  if (rule === undefined) return { id };
+function unreadableNote(draft: Unreadable, base: string) {
+  return {
+    level: 'error',
+    message: { text: draft.sentence },
+    locations: [{ physicalLocation: { artifactLocation: { uri: draftUri(draft.path, base) } } }],
+  };
+}
+
+function ruleDescriptor(rule: Rule) {
+  const { id } = rule;
   const help = `${rule.meaning}\n\n${rule.reason}\n\nWrong:\n\n${rule.wrong.draft.trim()}\n\nRight:\n\n${rule.right.draft.trim()}`;
   const fenced = (draft: string) => `\`\`\`\`markdown\n${draft.trim()}\n\`\`\`\``;
   return {
@@ -110,7 +130,7 @@ function result(proof: Proof, finding: Finding, draft: number, ruleIds: readonly
   const also = finding.also ?? [];
   return {
     ruleId: finding.rule,
-    ruleIndex: ruleIds.indexOf(finding.rule),
+    ...(ruleIds.includes(finding.rule) ? { ruleIndex: ruleIds.indexOf(finding.rule) } : {}),
     level: sarifLevel[finding.level],
     message: { text: messageText(proof, finding) },
     locations: [{ ...location(proof, finding.span, draft, base), ...logical(finding) }],

@@ -2,16 +2,19 @@
 import type { Proof } from '../index.ts';
 import type { Entry } from '../replay/replay.ts';
 import type { ReportInput } from './input.ts';
+import { jsonItem, jsonList } from './json-list.ts';
 import { rangeOf } from './place.ts';
+import { type Report, whole } from './report.ts';
 
-export function tallyJson(input: ReportInput): string {
-  const drafts = input.proofs.map((proof) => ({
-    path: proof.path,
-    sizes: proof.pattern.sizes,
-    rows: proof.replay.entries.map((entry) => rowDocument(proof, entry)),
-  }));
-  return `${JSON.stringify({ drafts }, null, 2)}\n`;
-}
+export const tallyJsonReport: Report<string> = {
+  part: (proof) => {
+    const rows = proof.replay.entries.map((entry) => rowDocument(proof, entry));
+    return jsonItem({ path: proof.path, sizes: proof.pattern.sizes, rows }, 2);
+  },
+  assemble: () => jsonList('{\n  "drafts": ', 1, '\n}\n'),
+};
+
+export const tallyJson = (input: ReportInput): string => whole(tallyJsonReport, input);
 
 function rowDocument(proof: Proof, entry: Entry) {
   const row = {

@@ -4,15 +4,28 @@ import type { Entry } from '../replay/replay.ts';
 import type { ReportInput } from './input.ts';
 import { cut, padEnd, padStart, show, textWidth, wrap } from './layout.ts';
 import { hasSizes, printedPath, rangeOf } from './place.ts';
+import { type Report, whole } from './report.ts';
 import { multipleWords, sectionTitle } from './tally-json.ts';
-import { plainText, readingWords, type TextOptions } from './text.ts';
+import { betweenDrafts, plainText, readingWords, type TextOptions } from './text.ts';
 
 const labelWidth = 22;
 
-export function tallyText(input: ReportInput, options: TextOptions = plainText): string {
-  const drafts = input.proofs.map((proof) => draftSheet(proof, options).join('\n'));
-  return `${drafts.join(`\n\n${'─'.repeat(options.width)}\n\n`)}\n`;
-}
+export const tallyTextReport = (options: TextOptions): Report<string> => ({
+  part: (proof) => draftSheet(proof, options).join('\n'),
+  assemble: () => {
+    let lead = '';
+    return {
+      add: (part) => {
+        const written = lead + part;
+        lead = betweenDrafts(options);
+        return written;
+      },
+      end: () => ['\n'],
+    };
+  },
+});
+
+export const tallyText = (input: ReportInput, options: TextOptions = plainText): string => whole(tallyTextReport(options), input);
 
 function draftSheet(proof: Proof, { width, paint }: TextOptions): readonly string[] {
   const title = show(proof.pattern.title);

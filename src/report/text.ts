@@ -6,10 +6,11 @@ import type { Finding, Level } from '../../rules/rule.ts';
 import type { Proof } from '../index.ts';
 import type { ReportInput } from './input.ts';
 import { cut, show, wrap } from './layout.ts';
-import { countSentence, levelHeading, levels } from './levels.ts';
+import { countSentence, letStand, levelHeading, levels, nothingFound } from './levels.ts';
 import { type Paint, plainPaint } from './paint.ts';
 import { hasSizes, inPlaceOrder, printedPath, rangeOf, sectionAt } from './place.ts';
 import { plural } from './plural.ts';
+import { type Digest, digestOf, type Report, whole } from './report.ts';
 import { findingText, indent } from './text-finding.ts';
 
 export interface TextOptions {
@@ -20,12 +21,24 @@ export interface TextOptions {
 
 export const plainText: TextOptions = { width: 80, paint: plainPaint };
 
-/** The findings of every draft, drafts in the order given. */
-export function proofText(input: ReportInput, options: TextOptions = plainText): string {
-  const drafts = input.proofs.map((proof) => draftText(proof, options).join('\n'));
-  const all = input.proofs.length + input.unreadable.length > 1 ? [allDrafts(input, options)] : [];
-  return `${[...drafts, ...all].join(`\n\n${'─'.repeat(options.width)}\n\n`)}\n`;
-}
+/** The findings of every draft, drafts in the order given, and the sum of all. */
+export const textReport = (options: TextOptions): Report<string> => ({
+  part: (proof) => draftText(proof, options).join('\n'),
+  assemble: ({ drafts }) => {
+    const digests: Digest[] = [];
+    return {
+      add: (part, digest) => {
+        digests.push(digest);
+        return digests.length === 1 ? part : betweenDrafts(options) + part;
+      },
+      end: (unreadable) => [drafts > 1 ? `${betweenDrafts(options)}${allDrafts(digests, unreadable.length, options)}\n` : '\n'],
+    };
+  },
+});
+
+export const proofText = (input: ReportInput, options: TextOptions = plainText): string => whole(textReport(options), input);
+
+export const betweenDrafts = ({ width }: TextOptions): string => `\n\n${'─'.repeat(width)}\n\n`;
 
 function draftText(proof: Proof, { width, paint }: TextOptions): readonly string[] {
   return [
@@ -92,35 +105,36 @@ function notReadLines(proof: Proof, width: number, paint: Paint): readonly strin
 /** What was found and how far the reading went; never that the pattern is right. */
 function closing(proof: Proof, width: number): readonly string[] {
   const { steps, notRead } = proof.pattern.reading;
+  const digest = digestOf(proof);
+  const standing = letStand(digest).flatMap((sentence) => wrap(sentence, width));
   if (proof.findings.length > 0) {
     const rest = notRead.length === 0 ? [] : wrap(unreadWords(notRead.length), width);
-    const put = (proof.known?.length ?? 0) + (proof.withheld?.length ?? 0);
-    const still = put === 0 ? [] : wrap(`${put} known or let stand ${put === 1 ? 'is' : 'are'} not repeated.`, width);
-    return [...wrap(countSentence(proof.findings.map((finding) => finding.level)), width), ...rest, ...still];
+    return [...wrap(countSentence(digest.found), width), ...rest, ...standing];
   }
-  if (steps === 0) return ['Nothing was checked.'];
+  if (steps === 0) return ['Nothing was checked.', ...standing];
   const inSizes = hasSizes(proof) ? ` in ${plural(proof.pattern.sizes.length, 'size')}` : '';
   const rest = notRead.length === 0 ? '.' : `; ${unreadWords(notRead.length)}`;
-  const put = (proof.known?.length ?? 0) + (proof.withheld?.length ?? 0);
-  const still = put === 0 ? '' : ` ${put} known or let stand ${put === 1 ? 'is' : 'are'} not repeated.`;
-  return wrap(
-    `No ${put === 0 ? '' : 'new '}contradiction found in ${plural(proof.pattern.reading.read, 'step')}${inSizes}${rest}${still}`,
-    width,
-  );
+  const none = `${nothingFound(digest)} in ${plural(proof.pattern.reading.read, 'step')}${inSizes}${rest}`;
+  return [...wrap(none, width), ...standing];
 }
 
 function unreadWords(count: number): string {
   return count === 1 ? '1 step was not read and not checked.' : `${count} steps were not read and not checked.`;
 }
 
-function allDrafts(input: ReportInput, { width }: TextOptions): string {
-  const findings = input.proofs.flatMap((proof) => proof.findings);
-  const notRead = input.proofs.reduce((sum, proof) => sum + proof.pattern.reading.notRead.length, 0);
+function allDrafts(digests: readonly Digest[], unreadable: number, { width }: TextOptions): string {
+  const sum = (many: (digest: Digest) => number) => digests.reduce((total, digest) => total + many(digest), 0);
+  const notRead = sum((digest) => digest.notRead);
   const parts = [
-    `${plural(input.proofs.length, 'draft')} proofed.`,
-    ...(input.unreadable.length === 0 ? [] : [`${plural(input.unreadable.length, 'draft')} could not be proofed.`]),
-    countSentence(findings.map((finding) => finding.level)),
+    `${plural(digests.length, 'draft')} proofed.`,
+    ...(unreadable === 0 ? [] : [`${plural(unreadable, 'draft')} could not be proofed.`]),
+    countSentence({
+      error: sum(({ found }) => found.error),
+      query: sum(({ found }) => found.query),
+      style: sum(({ found }) => found.style),
+    }),
     ...(notRead === 0 ? [] : [unreadWords(notRead)]),
+    ...letStand({ known: sum(({ known }) => known), withheld: sum(({ withheld }) => withheld) }),
   ];
   return parts.flatMap((part) => wrap(part, width)).join('\n');
 }

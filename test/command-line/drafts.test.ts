@@ -65,6 +65,23 @@ describe('drafts', () => {
     });
   });
 
+  test('an empty one is named beside a report for programs, so that no green light hides it', async () => {
+    const folder = folderWith({ 'a.md': '', 'b.md': 'Row 1.' });
+    for (const format of ['json', 'sarif', 'junit', 'html'])
+      expect(await rowproof(['proof', '.', '--format', format], { folder })).toMatchObject({
+        status: 0,
+        err: 'a.md: nothing in it instructs, so nothing was checked.\n',
+      });
+  });
+
+  test('without the size of a test sheet are named, and the others get theirs', async () => {
+    const folder = folderWith({ 'a.md': '# A\n\nSizes S, M\n\nRow 1.', 'b.md': '# B\n\nRow 1.' });
+    const { status, out, err } = await rowproof(['tally', '.', '--format', 'html', '--size', 'm'], { folder });
+    expect([status, err]).toEqual([0, 'b.md has no size m, so there is no sheet of it.\n']);
+    expect(out).toContain('<p>B has no size m, so there is no sheet of it.</p>');
+    expect(out).toContain('<h1>A, size M: sheet for the test knitter</h1>');
+  });
+
   test('a byte order mark stays with the text', async () => {
     const folder = folderWith({ 'a.md': `\ufeff${word.error}` });
     expect(JSON.parse((await rowproof(['proof', 'a.md', ...json], { folder })).out).drafts[0].findings[0].column).toBe(2);

@@ -186,22 +186,42 @@ function readCsv(text: string): string[][] {
 }
 
 describe('tally as CSV', () => {
-  test('has one line a row and two columns a size', () => {
+  test('of one draft has one line a row and five columns a size', () => {
     expect(tallyCsv(inputOf(cap))).toBe(
       [
-        'draft,section,row,line,text line,side,times,S before,S after,M before,M after,L before,L after,after per repeat',
-        'drafts/Skerry cap.md,Crown,Rnd 7,6,6,,1,88,77,96,84,104,91,',
-        'drafts/Skerry cap.md,Crown,Rnd 8,7,7,,2,77,77,84,84,91,91,',
-        'drafts/Skerry cap.md,Crown,Rnd 9,8,8,,1,77,,84,,91,,',
+        `draft,section,row,line,text line,side,times,${['S', 'M', 'L'].map((size) => `${size} before,${size} used,${size} made,${size} after,${size} stated`).join(',')},stated differs,after per repeat`,
+        'drafts/Skerry cap.md,Crown,Rnd 7,6,6,,1,88,88,77,77,,96,96,84,84,,104,104,91,91,,,',
+        'drafts/Skerry cap.md,Crown,Rnd 8,7,7,,2,77,77,77,77,,84,84,84,84,,91,91,91,91,,,',
+        'drafts/Skerry cap.md,Crown,Rnd 9,8,8,,1,77,,,,,84,,,,,91,,,,,,',
         '',
       ].join('\r\n'),
     );
   });
 
-  test('drafts with different sizes share one sheet of equal lines', () => {
+  test('a stated count that differs is named by its size, in a column of its own', () => {
+    const source = 'Row 1: K2, m1, k3. 6 (7) sts.';
+    const stated = { type: 'stated', what: 'total', scope: null, count: { values: [6, 7] } };
+    const node = { type: 'row', stated: [stated], span: at(source, source) };
+    const proof = handMade({
+      source,
+      sizes: ['S', 'M'],
+      entries: [entry(at(source, source), { node: node as never, before: [5, 7], after: [6, 8], takes: [5, 7], makes: [6, 8] })],
+    });
+    expect(readCsv(tallyCsv(inputOf(proof)))[1]?.slice(7)).toEqual(['5', '5', '6', '6', '6', '7', '7', '8', '8', '7', 'M', '']);
+    const narrow = readCsv(tallyCsv(inputOf(proof, proof)));
+    expect(narrow[1]?.slice(7)).toEqual(['S', '1', '5', '5', '6', '6', '6', '', '']);
+    expect(narrow[2]?.slice(7)).toEqual(['M', '1', '7', '7', '8', '8', '7', 'differs', '']);
+  });
+
+  test('of several drafts has one line for every size of a row, and as few columns as ever', () => {
     const rows = readCsv(tallyCsv(inputOf(cap, lattice)));
+    expect(rows[0]?.join(',')).toBe(
+      'draft,section,row,line,text line,side,times,size,rows from cast-on,before,used,made,after,stated,stated differs,after per repeat',
+    );
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
-    expect(rows[4]?.slice(-3)).toEqual(['', '', '8n + 3']);
+    expect(rows.map((row) => row[7])).toEqual(['size', 'S', 'M', 'L', 'S', 'M', 'L', 'S', 'M', 'L', '']);
+    expect(rows[6]?.slice(7)).toEqual(['L', '3', '91', '91', '91', '91', '', '', '']);
+    expect(rows.at(-1)?.slice(7)).toEqual(['', '', '', '', '', '', '', '', '8n + 3']);
   });
 
   test('commas, quotes and line ends survive', () => {

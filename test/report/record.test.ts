@@ -70,6 +70,59 @@ describe('a record of known findings', () => {
     expect(compare(before, fixed.left).fresh.map((each) => each.row)).toEqual(['Row 1']);
   });
 
+  const sized = (source: string, sizes: number[], numbers: [number[], number[]], text: string) =>
+    proofOf(source, [[text, 1, { sizes, stated: numbers[0], replayed: numbers[1] }]]);
+
+  test('a size that is put right leaves the others known, and the record forgets it', () => {
+    const known = recordOf(
+      sized(
+        old,
+        [0, 1],
+        [
+          [6, 6],
+          [7, 8],
+        ],
+        '6 sts',
+      ),
+    );
+    const compared = compare(sized(old, [1], [[6], [8]], '6 sts'), known);
+    expect([compared.fresh.length, compared.known.length]).toEqual([0, 1]);
+    expect(compared.left).toEqual([{ ...known[0], sizes: ['M'], numbers: [[6, 8]] }]);
+  });
+
+  test('a size that goes wrong beside a known one is new, and says what is known', () => {
+    const known = recordOf(sized(old, [1], [[6], [8]], '6 sts'));
+    // The words have changed with the other size: the numbers of this one tell that it is the same.
+    const changed = old.replace('6 sts', '5 (6) sts');
+    const {
+      fresh,
+      known: still,
+      left,
+    } = compare(
+      sized(
+        changed,
+        [0, 1],
+        [
+          [5, 6],
+          [7, 8],
+        ],
+        '5 (6) sts',
+      ),
+      known,
+    );
+    expect(fresh.map((each) => [each.sizes, each.stated, each.replayed, each.evidence])).toEqual([
+      [[0], [5], [7], ['In size M it is known from the record.']],
+    ]);
+    expect(still.map((each) => each.sizes)).toEqual([[1]]);
+    expect(left).toEqual(known);
+  });
+
+  test('a known size with another number is new', () => {
+    const known = recordOf(sized(old, [1], [[6], [8]], '6 sts'));
+    const changed = old.replace('6 sts', '5 (7) sts');
+    expect(compare(sized(changed, [1], [[7], [8]], '5 (7) sts'), known)).toMatchObject({ known: [], left: [] });
+  });
+
   test('is written in one order and read back', () => {
     const text = recordText({ 'b.md': record, 'a.md': record.slice(1), 'none.md': [] });
     expect(text).toBe(recordText({ 'a.md': record.slice(1), 'b.md': record }));

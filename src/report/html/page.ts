@@ -6,13 +6,13 @@ import { style } from './style.ts';
 
 export interface Page {
   readonly title: string;
-  readonly body: Markup;
+  readonly body: readonly Markup[];
 }
 
-/** A whole document. Nothing in it is fetched, and nothing a draft says can be run. */
-export function page({ title, body }: Page): string {
+/** A whole document in pieces. Nothing in it is fetched, and nothing a draft says can be run. */
+export function page({ title, body }: Page): readonly string[] {
   const policy = `default-src 'none'; style-src 'sha256-${sha256Base64(style)}'; script-src 'sha256-${sha256Base64(script)}'; base-uri 'none'; form-action 'none'`;
-  const document = html`<!doctype html>
+  const head = html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -25,10 +25,11 @@ export function page({ title, body }: Page): string {
 </head>
 <body>
 <a class="skip" href="#main">Skip to the report</a>
-${body}
+`;
+  const foot = html`
 <script>${own(script)}</script>
 </body>
 </html>
 `;
-  return document.markup;
+  return [head.markup, ...body.map((piece) => piece.markup), foot.markup];
 }

@@ -5,38 +5,31 @@ import type { ReportInput } from '../input.ts';
 import { countSentence, levelHeading, levels } from '../levels.ts';
 import { hasSizes, printedPath, rangeOf } from '../place.ts';
 import { plural } from '../plural.ts';
+import { digestOf, nameOf, type Report, whole } from '../report.ts';
 import { contextOf, type DraftContext, lineId } from './context.ts';
 import { markedDraft } from './draft.ts';
 import { findingCard } from './finding.ts';
 import { html, type Markup, nothing } from './markup.ts';
-import { page } from './page.ts';
+import { type Listed, pageOfDrafts } from './page-of-drafts.ts';
 import { planBlock } from './plan-block.ts';
 import { queriesText } from './queries.ts';
 
 /** One page for all drafts of the run. */
-export function proofHtml(input: ReportInput): string {
-  const contexts = input.proofs.map(contextOf);
-  const one = contexts.length === 1;
-  const title = one ? titleOf(contexts[0]?.proof) : plural(contexts.length, 'draft');
-  const body = html`<header><h1>${one ? titleOf(contexts[0]?.proof) : `Proof of ${plural(contexts.length, 'draft')}`}</h1>
-${one ? nothing : draftList(contexts)}${unreadable(input)}</header>
-<main id="main">${contexts.map((context) => draftSection(context, one))}</main>
-<footer>${input.tool.name} ${input.tool.version}. A proof finds contradictions; that it found none does not make a pattern right.</footer>`;
-  return page({ title: `${title}: proof`, body });
-}
+export const proofPage: Report<Markup> = {
+  part: (proof, index, { drafts }) => draftSection(contextOf(proof, index), drafts === 1),
+  assemble: (run) =>
+    pageOfDrafts(run, {
+      title: (name) => `${name}: proof`,
+      heading: (name, one) => (one ? name : `Proof of ${name}`),
+      list: draftList,
+      foot: 'A proof finds contradictions; that it found none does not make a pattern right.',
+    }),
+};
 
-export function titleOf(proof: Proof | undefined): string {
-  if (proof === undefined) return 'No draft';
-  return proof.pattern.title === '' ? printedPath(proof.path) : proof.pattern.title;
-}
+export const proofHtml = (input: ReportInput): string => whole(proofPage, input);
 
-export function unreadable(input: ReportInput): Markup {
-  if (input.unreadable.length === 0) return nothing;
-  return html`<section aria-labelledby="unreadable"><h2 id="unreadable">Drafts that could not be read</h2><ul>${input.unreadable.map((draft) => html`<li>${draft.sentence}</li>`)}</ul></section>`;
-}
-
-function draftList(contexts: readonly DraftContext[]): Markup {
-  return html`<nav aria-label="Drafts"><ul>${contexts.map((context) => html`<li><a href="#${context.id}">${titleOf(context.proof)}</a> <span class="meta">${many(context, 'error')} / ${many(context, 'query')} / ${many(context, 'style')}</span></li>`)}</ul>
+function draftList(listed: readonly Listed[]): Markup {
+  return html`<nav aria-label="Drafts"><ul>${listed.map(({ id, digest: { name, found } }) => html`<li><a href="#${id}">${name}</a> <span class="meta">${found.error} / ${found.query} / ${found.style}</span></li>`)}</ul>
 <p class="small">The numbers: places that stop the knitter, questions to the author, remarks on house style.</p></nav>`;
 }
 
@@ -46,10 +39,10 @@ function draftSection(context: DraftContext, one: boolean): Markup {
   const { proof, id } = context;
   const queries = queriesText(proof);
   const plan = planBlock(context);
-  return html`<section id="${id}" data-draft aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
-<p class="lead">${countSentence(proof.findings.map((finding) => finding.level))}</p>
+  return html`<section id="${id}" data-draft aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
+<p class="lead">${countSentence(digestOf(proof).found)}</p>
 <p class="meta">${summary(proof)}</p>
-<nav aria-label="${one ? 'On this page' : titleOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li>${plan === null ? nothing : html`<li><a href="#${id}-plan">Squared paper</a></li>`}</ul></nav>
+<nav aria-label="${one ? 'On this page' : nameOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li>${plan === null ? nothing : html`<li><a href="#${id}-plan">Squared paper</a></li>`}</ul></nav>
 ${sizeFilter(proof, id)}
 <div class="panes"><section class="pane" tabindex="0" role="region" aria-label="Findings">${blocks(context)}</section>
 <section class="pane" tabindex="0" role="region" aria-labelledby="${id}-draft"><h2 id="${id}-draft">The draft</h2>${markedDraft(context)}</section></div>

@@ -4,22 +4,26 @@ import type { Entry } from '../../replay/replay.ts';
 import { checkpoints, statedIn } from '../checkpoints.ts';
 import type { ReportInput } from '../input.ts';
 import { hasSizes, rangeOf } from '../place.ts';
-import { plural } from '../plural.ts';
+import { nameOf, type Report, whole } from '../report.ts';
 import { multipleWords, sectionTitle } from '../tally-json.ts';
 import { html, type Markup, nothing } from './markup.ts';
-import { page } from './page.ts';
-import { sizeFilter, summary, titleOf, unreadable } from './proof-page.ts';
+import { pageOfDrafts, plainList } from './page-of-drafts.ts';
+import { sizeFilter, summary } from './proof-page.ts';
 
 const leastFolded = 4;
 
-export function tallyHtml(input: ReportInput): string {
-  const one = input.proofs.length === 1;
-  const title = one ? titleOf(input.proofs[0]) : plural(input.proofs.length, 'draft');
-  const body = html`<header><h1>${one ? title : `Count sheets of ${title}`}</h1>${one ? nothing : html`<nav aria-label="Drafts"><ul>${input.proofs.map((proof, index) => html`<li><a href="#d${index}">${titleOf(proof)}</a></li>`)}</ul></nav>`}${unreadable(input)}</header>
-<main id="main">${input.proofs.map((proof, index) => sheet(proof, `d${index}`, one))}</main>
-<footer>${input.tool.name} ${input.tool.version}. ? stands where the count is not known; an empty cell where the size does not work the row.</footer>`;
-  return page({ title: `${title}: count sheet`, body });
-}
+export const tallyPage: Report<Markup> = {
+  part: (proof, index, { drafts }) => sheet(proof, `d${index}`, drafts === 1),
+  assemble: (run) =>
+    pageOfDrafts(run, {
+      title: (name) => `${name}: count sheet`,
+      heading: (name, one) => (one ? name : `Count sheets of ${name}`),
+      list: plainList,
+      foot: '? stands where the count is not known; an empty cell where the size does not work the row.',
+    }),
+};
+
+export const tallyHtml = (input: ReportInput): string => whole(tallyPage, input);
 
 /** Something to print in one table body: single rows, or a stretch that is folded. */
 interface Stretch {
@@ -43,7 +47,7 @@ function sheet(proof: Proof, id: string, one: boolean): Markup {
     return html`${head}${body(proof, id, stretch, index, counted)}`;
   });
   const named = hasSizes(proof);
-  return html`<section id="${id}" data-draft aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
+  return html`<section id="${id}" data-draft aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
 <p class="meta">${summary(proof)}</p>
 ${sizeFilter(proof, id)}<div><fieldset class="views" hidden><legend>Rows</legend><label><input type="radio" name="${id}-rows" value="all" checked> all rows</label><label><input type="radio" name="${id}-rows" value="checkpoints"> checkpoints only: where the count changes for the last time in a block</label></fieldset>
 <div class="scroll" tabindex="0" role="region" aria-label="Count sheet"><table class="sheet"><caption>Stitches on the needle: before the row, used, made, after it, and as the draft states them</caption>

@@ -5,28 +5,50 @@ import type { Proof } from '../../index.ts';
 import type { Entry } from '../../replay/replay.ts';
 import { checkpoints } from '../checkpoints.ts';
 import type { ReportInput } from '../input.ts';
-import { hasSizes, printedPath } from '../place.ts';
+import { printedPath, sizeIndex, withoutSizeSentence } from '../place.ts';
 import { type MarkerPlan, markerPlan } from '../plan/free-columns.ts';
 import { planLines } from '../plan/layout.ts';
 import { plural } from '../plural.ts';
+import { nameOf, type Report, whole } from '../report.ts';
+import { rowsFromCastOn } from '../rows-from-cast-on.ts';
 import { sectionTitle } from '../tally-json.ts';
 import { plainWords } from '../words.ts';
 import { yarnNeeds } from '../yarn-needs.ts';
 import { contextOf } from './context.ts';
 import { html, type Markup, nothing } from './markup.ts';
-import { page } from './page.ts';
-import { titleOf, unreadable } from './proof-page.ts';
+import { pageOfDrafts, plainList } from './page-of-drafts.ts';
 
-/** The sheet of every draft that has the size; `size` is its name. */
-export function testSheetHtml(input: ReportInput, size: string): string {
-  const proofs = input.proofs.filter((proof) => proof.pattern.sizes.includes(size));
-  const one = proofs.length === 1;
-  const title = one ? titleOf(proofs[0]) : plural(proofs.length, 'draft');
-  const sized = proofs.some(hasSizes) ? `, size ${size}` : '';
-  const body = html`<header><h1>${title}${sized}: sheet for the test knitter</h1>${unreadable(input)}</header>
-<main id="main">${proofs.map((proof, index) => sheet(proof, index, proof.pattern.sizes.indexOf(size), one))}</main>
-<footer>${input.tool.name} ${input.tool.version}. Nothing here judges the knitter: where a count differs, the pattern is asked first.</footer>`;
-  return page({ title: `${title}${sized}: test knitting`, body });
+/** The sheet of every draft that has the size; a draft that does not have it has no part. `size` is its name as a person writes it. */
+export const testSheet = (size: string): Report<Markup | null> => ({
+  part: (proof, index, { drafts }) => {
+    const at = sizeIndex(proof.pattern.sizes, size);
+    return at < 0 ? null : sheet(proof, index, at, drafts === 1);
+  },
+  assemble: (run) => {
+    const without: string[] = [];
+    let printed = '';
+    const made = pageOfDrafts(run, {
+      title: (name) => `${name}${printed}: test knitting`,
+      heading: (name) => `${name}${printed}: sheet for the test knitter`,
+      list: (listed) => html`${listed.length > 1 ? plainList(listed) : nothing}${withoutSize(without, size)}`,
+      foot: 'Nothing here judges the knitter: where a count differs, the pattern is asked first.',
+    });
+    return {
+      ...made,
+      add(part, digest) {
+        const at = sizeIndex(digest.sizes, size);
+        if (at < 0) without.push(digest.name);
+        else if (digest.hasSizes && printed === '') printed = `, size ${digest.sizes[at] ?? ''}`;
+        return made.add(part, digest);
+      },
+    };
+  },
+});
+
+export const testSheetHtml = (input: ReportInput, size: string): string => whole(testSheet(size), input);
+
+function withoutSize(names: readonly string[], size: string): Markup {
+  return names.length === 0 ? nothing : html`<p>${withoutSizeSentence(names, size)}</p>`;
 }
 
 const box = html`<span class="box" aria-hidden="true"></span>`;
@@ -34,7 +56,7 @@ const blank = html`<span class="fill" aria-hidden="true"></span>`;
 
 function sheet(proof: Proof, index: number, size: number, one: boolean): Markup {
   const id = `d${index}`;
-  return html`<section id="${id}" aria-label="${titleOf(proof)}">${one ? nothing : html`<h2>${titleOf(proof)}</h2>`}
+  return html`<section id="${id}" aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
 <p class="meta">${printedPath(proof.path)} <button type="button" data-print hidden>Print</button></p>
 ${before(proof)}${counts(proof, size)}${markers(proof, index, size)}${yarn(proof, size)}${unclear(proof, size)}${closing}</section>`;
 }
@@ -53,14 +75,7 @@ function before(proof: Proof): Markup {
 function counts(proof: Proof, size: number): Markup {
   const indexes = checkpoints(proof, [size]).filter((index) => proof.replay.entries[index]?.after[size] !== 0);
   if (indexes.length === 0) return html`<h2>Counts</h2><p>No row changes the count.</p>`;
-  let rowsDone = 0;
-  const done = new Map<number, number>();
-  proof.replay.entries.forEach((entry, at) => {
-    const works = entry.after[size] != null || entry.before[size] != null;
-    if (entry.node.type === 'castOn' && entry.before[size] === 0) rowsDone = 0;
-    if (works && entry.unit !== 'step') rowsDone += entry.times;
-    done.set(at, rowsDone);
-  });
+  const done = rowsFromCastOn(proof, size);
   let last = '';
   const rows = indexes.map((index) => {
     const entry = proof.replay.entries[index] as Entry;
@@ -71,7 +86,7 @@ function counts(proof: Proof, size: number): Markup {
         : html`<tr class="section"><th colspan="5" scope="rowgroup" class="t">${section === '' ? 'Beginning' : section}</th></tr>`;
     last = section;
     const unsure = entry.before[size] == null;
-    return html`${head}<tr><td>${box}</td><th scope="row">${entry.unit === 'step' ? entry.label : `after ${entry.label}`}${unsure ? ' (the count was not known before it)' : ''}</th><td>${done.get(index) ?? 0}</td><td><strong>${entry.after[size] ?? '?'}</strong></td><td>${blank}</td></tr>`;
+    return html`${head}<tr><td>${box}</td><th scope="row">${entry.unit === 'step' ? entry.label : `after ${entry.label}`}${unsure ? ' (the count was not known before it)' : ''}</th><td>${done[index] ?? 0}</td><td><strong>${entry.after[size] ?? '?'}</strong></td><td>${blank}</td></tr>`;
   });
   return html`<h2>Counts to reach</h2>
 <p>Tick what agrees. Where it differs write your number and go on with what you have. Did you add or drop a stitch to make it fit? Say where: that is what we most want to know.</p>

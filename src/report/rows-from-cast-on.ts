@@ -1,0 +1,13 @@
+/** Rows worked since the piece was cast on, as far as the draft gives their number. */
+import type { Proof } from '../index.ts';
+
+/** For every line of the count sheet, the rows worked in the size once it is done. */
+export function rowsFromCastOn(proof: Proof, size: number): number[] {
+  let done = 0;
+  return proof.replay.entries.map((entry) => {
+    const works = entry.after[size] != null || entry.before[size] != null;
+    if (entry.node.type === 'castOn' && entry.before[size] === 0) done = 0;
+    if (works && entry.unit !== 'step') done += entry.times;
+    return done;
+  });
+}
