@@ -25,6 +25,7 @@ import { holderNumbers } from './holder-numbers.ts';
 import { laceBalance } from './lace-balance.ts';
 import { lengthsAddUp } from './lengths-add-up.ts';
 import { markerInStitch } from './marker-in-stitch.ts';
+import { markerNotSlipped } from './marker-not-slipped.ts';
 import { markerNumbers } from './marker-numbers.ts';
 import { markerPlace } from './marker-place.ts';
 import { mirroredShaping } from './mirrored-shaping.ts';
@@ -68,6 +69,7 @@ import { tooFewStitches } from './too-few-stitches.ts';
 import { toolNotListed } from './tool-not-listed.ts';
 import { toolNotUsed } from './tool-not-used.ts';
 import { turnsLeftOpen } from './turns-left-open.ts';
+import { turnPlaces } from './turn-places.ts';
 import { twoReadings } from './two-readings.ts';
 import { unexplainedAbbreviation } from './unexplained-abbreviation.ts';
 import { unitsAgree } from './units-agree.ts';
@@ -102,8 +104,10 @@ export const rules: readonly Rule[] = [
   stitchesLeftOpen,
   needlesSum,
   unworkedStitches,
+  turnPlaces,
   markerPlace,
   markerInStitch,
+  markerNotSlipped,
   gapMissing,
   roundAfterTurns,
   turnsLeftOpen,

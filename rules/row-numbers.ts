@@ -96,8 +96,21 @@ function slipsOf(context: Context, list: readonly Printed[], section: number): S
   list.forEach((each, index) => {
     const { label, first } = each;
     const after = list[index + 1];
+    const all = each.label.andAll !== null;
+    if (last === null && index === 0 && after?.first === first && first > 1 && !after.open) {
+      slips.push({
+        span: label.numberSpan ?? label.span,
+        label,
+        section,
+        message: `${named(label, first)} stands twice, and there is no ${first - 1}: the first is probably ${first - 1}.`,
+        missing: [first - 1],
+        fix: editFor(context, label, first - 1),
+      });
+      last = first - 1;
+      return;
+    }
     if (last === null || Number.isNaN(last) || (first === 1 && last !== 1)) run = new Set();
-    else if (first !== last + 1 && each.label.andAll === null) {
+    else if (first !== last + 1 && (!all || run.has(first))) {
       let next: number = last + 1;
       while (filled(list, next) && next - last < 3) next += 1;
       const between = Array.from({ length: Math.max(0, first - next) }, (_, step) => next + step).filter((number) => !filled(list, number));
@@ -143,6 +156,36 @@ function slipsOf(context: Context, list: readonly Printed[], section: number): S
   return slips;
 }
 
+/** What may stand between a cast-on and its first row. */
+const beforeRows: ReadonlySet<Statement['type']> = new Set(['castOn', 'change', 'join', 'remark', 'stated', 'declare', 'marker']);
+
+/** "Cast on 20 sts. Row 2: …": the numbering begins with 2, and nothing has been worked that could be Row 1. */
+function startsLate(context: Context, index: number): Slip[] {
+  const { sections } = context.pattern;
+  const section = sections[index];
+  if (section === undefined) return [];
+  const at = section.statements.findIndex((statement) => !beforeRows.has(statement.type));
+  const row = section.statements[at];
+  const castOn = section.statements.slice(0, Math.max(0, at)).some((statement) => statement.type === 'castOn');
+  if (!castOn || row?.type !== 'row' || row.label === null) return [];
+  const { label } = row;
+  if (label.name !== null || label.andAll !== null || label.numbers[0] !== 2 || label.numbers.length !== 1) return [];
+  const told = context.manuscript.source.slice(section.span.start, label.span.start);
+  if (/\b(?:row|rnd|round)s?\s*1\b|\b(?:1st|first)\s+(?:row|rnd|round)\b|\bcounts? as\b/i.test(told)) return [];
+  const again = section.statements[at + 1];
+  if (again?.type === 'row' && again.label?.numbers[0] === 2) return [];
+  return [
+    {
+      span: label.numberSpan ?? label.span,
+      label,
+      section: index,
+      message: `The numbering begins with ${named(label, 2)}, straight after the cast-on. Is a row lost, or is this ${named(label, 1)}?`,
+      missing: [1],
+      fix: null,
+    },
+  ];
+}
+
 const cache = new WeakMap<Context['pattern'], readonly Slip[]>();
 
 function slipsIn(context: Context): readonly Slip[] {
@@ -155,7 +198,10 @@ function slipsIn(context: Context): readonly Slip[] {
         statement.type === 'sizeBlock' && statement.children.length > 0 ? [statement.children] : [],
       ),
     ];
-    return lists.flatMap((statements) => seriesOf(statements).flatMap((list) => slipsOf(context, list, index)));
+    return [
+      ...startsLate(context, index),
+      ...lists.flatMap((statements) => seriesOf(statements).flatMap((list) => slipsOf(context, list, index))),
+    ];
   });
   cache.set(context.pattern, slips);
   return slips;

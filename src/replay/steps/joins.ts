@@ -1,7 +1,7 @@
 /** Joining: yarn rejoined, rounds closed, the last stitches threaded or sewn together. */
 import type { Join } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
-import { live, setLive } from '../needles.ts';
+import { live, type Needles, setLive } from '../needles.ts';
 import { waitingBack } from './take-ups.ts';
 
 export function workJoin(hands: Hands, step: Join): Trouble | null {
@@ -10,6 +10,7 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
     case 'rejoin':
     case 'noRound':
     case 'seam': {
+      if (step.what === 'noRound') backToRows(needles);
       if (step.what !== 'rejoin') return null;
       if (step.side !== null) needles.side = step.side;
       const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
@@ -67,4 +68,12 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
       return null;
     }
   }
+}
+
+/** "Work back and forth in rows" behind a round worked to its end: the work is turned, and the next row is one of the wrong side. */
+function backToRows(needles: Needles): void {
+  if (needles.mode !== 'round' || needles.suspended || needles.left.n > 0 || needles.right.n === 0) return;
+  needles.mode = 'flat';
+  needles.side = 'RS';
+  needles.begun = false;
 }
