@@ -39,6 +39,7 @@ import { needleUse } from './needle-use.ts';
 import { needlesSum } from './needles-sum.ts';
 import { notRead } from './not-read.ts';
 import { nothingToPass } from './nothing-to-pass.ts';
+import { nothingToWork } from './nothing-to-work.ts';
 import { oneReadingFits } from './one-reading-fits.ts';
 import { patternNotRestored } from './pattern-not-restored.ts';
 import { patternNote } from './pattern-note.ts';
@@ -51,6 +52,7 @@ import { rowMissing } from './row-missing.ts';
 import { rowNumbers } from './row-numbers.ts';
 import { rowRange } from './row-range.ts';
 import { rowsAndGauge } from './rows-and-gauge.ts';
+import { rowsOfPattern } from './rows-of-pattern.ts';
 import { rowsStated } from './rows-stated.ts';
 import type { Rule } from './rule.ts';
 import { sideMismatch } from './side-mismatch.ts';
@@ -68,8 +70,8 @@ import { templateLeftovers } from './template-leftovers.ts';
 import { tooFewStitches } from './too-few-stitches.ts';
 import { toolNotListed } from './tool-not-listed.ts';
 import { toolNotUsed } from './tool-not-used.ts';
-import { turnsLeftOpen } from './turns-left-open.ts';
 import { turnPlaces } from './turn-places.ts';
+import { turnsLeftOpen } from './turns-left-open.ts';
 import { twoReadings } from './two-readings.ts';
 import { unexplainedAbbreviation } from './unexplained-abbreviation.ts';
 import { unitsAgree } from './units-agree.ts';
@@ -98,6 +100,7 @@ export const rules: readonly Rule[] = [
   rowMissing,
   rowRange,
   rowsStated,
+  rowsOfPattern,
   referenceMissing,
   targetMissed,
   heldStitches,
@@ -112,6 +115,7 @@ export const rules: readonly Rule[] = [
   roundAfterTurns,
   turnsLeftOpen,
   nothingToPass,
+  nothingToWork,
   twoReadings,
   oneReadingFits,
   laceBalance,

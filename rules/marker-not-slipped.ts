@@ -15,7 +15,7 @@ interface Passing {
   readonly slipped: boolean;
 }
 
-const toMarker = (step: Step): step is Repeat =>
+const toMarker = (step: Step): boolean =>
   step.type === 'repeat' && step.extent?.kind === 'place' && step.extent.place === 'marker' && step.extent.side !== 'past';
 
 /** Every place of some steps at which the work goes up to a marker and past it; what only comes as far as the marker is none. */
@@ -23,7 +23,7 @@ function passings(pattern: Pattern, row: Row, section: number, steps: readonly S
   const list = steps.filter((step) => step.type !== 'remark' && step.type !== 'stated' && step.type !== 'resolve');
   return list.flatMap((step, at): Passing[] => {
     if (step.type === 'repeat' && !toMarker(step)) return passings(pattern, row, section, step.children, step.form !== 'run');
-    if (!toMarker(step) || step.extent?.kind !== 'place') return [];
+    if (step.type !== 'repeat' || step.extent?.kind !== 'place') return [];
     const short = step.extent.n === null ? 0 : (sizeValue(step.extent.n.values, 0) ?? 0);
     let taken = 0;
     for (const next of list.slice(at + 1)) {
@@ -62,7 +62,8 @@ export const markerNotSlipped: Rule = {
     const slipped = all.filter((each) => each.slipped);
     const bare = all.filter((each) => !each.slipped);
     // Asked only where the draft slips its markers in words; a second row without the word is a habit.
-    if (slipped.length < 2 || bare.length === 0 || new Set(bare.map((each) => each.row)).size > 1 || bare.length * 2 > slipped.length) return [];
+    if (slipped.length < 2 || bare.length === 0 || new Set(bare.map((each) => each.row)).size > 1 || bare.length * 2 > slipped.length)
+      return [];
     const [{ row, section, run }] = bare as [Passing, ...Passing[]];
     return [
       {

@@ -19,10 +19,23 @@ function say(context: Context, root: Root): Finding {
       )
       .flatMap(({ label }) => label.numbers),
   );
+  const later =
+    number !== null &&
+    context.pattern.rows.some(
+      ({ section, label }) =>
+        section === context.pattern.sections[met.section] &&
+        label.name === null &&
+        label.span.start > met.span.end &&
+        label.numbers.includes(number),
+    );
   const message =
-    number === null
-      ? `These rows${of} are called for, and the draft does not give them${name ? '' : ': fewer rows have been worked than are named'}.`
-      : `Row ${number}${of} is called for, and it is not written anywhere${highest > 0 && number > highest ? `: the set has ${counted(highest, 'row')}` : ''}.`;
+    met.words['itself'] !== undefined
+      ? `Row ${number} is to be worked as Row ${number}, which is itself. Which row is meant?`
+      : later && !name
+        ? `Row ${number} is called for here, and it stands only further on. Which row is meant?`
+        : number === null
+          ? `These rows${of} are called for, and the draft does not give them${name ? '' : ': fewer rows have been worked than are named'}.`
+          : `Row ${number}${of} is called for, and it is not written anywhere${highest > 0 && number > highest ? `: the set has ${counted(highest, 'row')}` : ''}.`;
   return findingOf(context, root, {
     rule: rowMissing.id,
     level: context.pattern.reading.notRead.length === 0 ? 'error' : 'query',

@@ -7,6 +7,13 @@ const acts: Readonly<Record<string, string>> = { bindOff: 'to be bound off', hol
 function say(context: Context, root: Root): Finding {
   const { met } = root;
   const { head, n, one } = telling(context, met);
+  if (met.words['what'] === 'set')
+    return findingOf(context, root, {
+      rule: stitchesNamed.id,
+      level: 'error',
+      message: `${head}the instruction speaks of ${counted(n('stated'))}, but the bind-off of the row before leaves ${n('replayed')} on that side. One of the two is wrong.`,
+      evidence: met.evidence,
+    });
   const act = acts[met.words['what'] ?? ''] ?? 'to be worked';
   return findingOf(context, root, {
     rule: stitchesNamed.id,

@@ -49,20 +49,27 @@ function uneven(wedge: Wedge): Slip | null {
   const tail = odd.length > 1;
   if (tail && (odd[0] !== n - odd.length || new Set(odd.map((each) => apart[each])).size > 1)) return null;
   if (tail && (oneSign(steps(rs)) === 0 || oneSign(steps(ws)) !== oneSign(steps(rs)))) return null;
-  const place = even(rs) && !even(ws) ? wedge.ws[at] : even(ws) && !even(rs) ? wedge.rs[at] : later(wedge.rs[at] as Place, wedge.ws[at] as Place);
+  const place =
+    even(rs) && !even(ws) ? wedge.ws[at] : even(ws) && !even(rs) ? wedge.rs[at] : later(wedge.rs[at] as Place, wedge.ws[at] as Place);
   return { place: place as Place, asks: `${edges(wedge)}. Everywhere else the two ends keep step. Is a number wrong?` };
 }
 
 /** A turn between others that lie at even distances. */
 function jumping(wedge: Wedge): Slip | null {
-  for (const [side, places, others] of [['right-side', wedge.rs, wedge.ws], ['wrong-side', wedge.ws, wedge.rs]] as const) {
+  for (const [side, places, others] of [
+    ['right-side', wedge.rs, wedge.ws],
+    ['wrong-side', wedge.ws, wedge.rs],
+  ] as const) {
     const numbers = rests(places);
     if (numbers.length < 4) continue;
     for (let at = 1; at < numbers.length - 1; at += 1) {
       const middle = ((numbers[at - 1] as number) + (numbers[at + 1] as number)) / 2;
       const mended = numbers.map((number, position) => (position === at ? middle : number));
       if (even(numbers) || !even(mended) || mended[0] === mended[1]) continue;
-      if (others.length > at && (others[at] as Place).rest - (others[at - 1] as Place).rest === (numbers[at] as number) - (numbers[at - 1] as number))
+      if (
+        others.length > at &&
+        (others[at] as Place).rest - (others[at - 1] as Place).rest === (numbers[at] as number) - (numbers[at - 1] as number)
+      )
         continue;
       return {
         place: places[at] as Place,
@@ -82,7 +89,9 @@ function unlike(wedges: readonly Wedge[]): { readonly wedge: Wedge; readonly sli
     const [wedge] = odd;
     if (odd.length !== 1 || wedge === undefined) continue;
     const numbers = rests(wedge[side]);
-    const at = numbers.findIndex((_, position) => even(numbers.filter((__, other) => other !== position)) || position === numbers.length - 1);
+    const at = numbers.findIndex(
+      (_, position) => even(numbers.filter((__, other) => other !== position)) || position === numbers.length - 1,
+    );
     const other = wedges.find((each) => each !== wedge) as Wedge;
     return {
       wedge,

@@ -1,6 +1,6 @@
 import type { Step } from '../grammar/tree.ts';
 import { labelOf } from './labels.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { Context, Finding, Rule } from './rule.ts';
 import { sectionTitle } from './telling.ts';
 import { rowsOf } from './tree-walk.ts';
 import { yarnOvers } from './use.ts';
@@ -11,6 +11,25 @@ function lastStep(steps: readonly Step[]): Step | undefined {
   if (last?.type !== 'repeat' || last.form === 'run') return last;
   if (last.ending !== null) return lastStep(last.ending.children);
   return lastStep(last.children);
+}
+
+/** "*K1, yo; rep from * to end": a loop beside every stitch. */
+function doublesAll(steps: readonly Step[]): boolean {
+  const list = steps.filter((step) => step.type !== 'remark' && step.type !== 'stated');
+  const [only] = list;
+  if (list.length !== 1 || only?.type !== 'repeat' || only.form === 'run' || only.ending !== null) return false;
+  const [plain, loop, ...more] = only.children.filter((step) => step.type !== 'remark');
+  return more.length === 0 && plain?.type === 'work' && (plain.stitch === 'k' || plain.stitch === 'p') && loop?.type === 'work';
+}
+
+/** The first row of a cast-on: a tubular edge is begun so on half the stitches, and its last loop is worked in the next row. */
+function straightAfterCastOn(context: Context, start: number): boolean {
+  const { entries } = context.replay;
+  const at = entries.findIndex((entry) => entry.textSpan.start === start);
+  return (
+    entries.slice(0, Math.max(0, at)).findLast((entry) => entry.label !== 'Row' || entry.takes.some((n) => (n ?? 0) > 0))?.node.type ===
+    'castOn'
+  );
 }
 
 export const yarnOverAtEdge: Rule = {
@@ -34,6 +53,7 @@ export const yarnOverAtEdge: Rule = {
         return [];
       const last = lastStep(row.children);
       if (last === undefined || yarnOvers(context.pattern, last) === 0) return [];
+      if (doublesAll(row.children) && straightAfterCastOn(context, row.span.start)) return [];
       return [
         {
           rule: yarnOverAtEdge.id,

@@ -36,7 +36,14 @@ export function passesUntil(
       const trouble = (): boolean =>
         play.book.met
           .slice(found)
-          .some((each) => each.certain && each.kind !== 'noProgress' && each.kind !== 'turnAgain' && each.kind !== 'repeatNotWorked');
+          .some(
+            (each) =>
+              each.certain &&
+              each.kind !== 'noProgress' &&
+              each.kind !== 'turnAgain' &&
+              each.kind !== 'repeatNotWorked' &&
+              each.kind !== 'nothingToWork',
+          );
       let reached = 0;
       for (const [index, row] of pass.entries()) {
         row();

@@ -39,6 +39,8 @@ export interface Hands {
   made: number;
   /** Bound off in this row. */
   off: number;
+  /** Stitches worked when a bind-off inside the row began, one number for each. */
+  offAt?: number[];
   /** The row is a round that closes again over stitches picked up and taken up. */
   ring?: boolean;
   /** Steps of a row, not an order between rows. */

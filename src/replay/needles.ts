@@ -52,6 +52,8 @@ export interface Needles {
   lastTurn?: { RS: number; WS: number };
   /** Stitches worked in the last row of each side, for "5 sts fewer than on last RS row". */
   worked?: { RS: number | null; WS: number | null };
+  /** Stitches on either side of the one gap that the last row bound off in its middle. */
+  sets?: { first: number; last: number };
 }
 
 export function emptyNeedles(): Needles {

@@ -57,6 +57,7 @@ export type ObservationKind =
   | 'leftOver'
   | 'repeatDoesNotFit'
   | 'repeatNotWorked'
+  | 'nothingToWork'
   | 'nothingToPass'
   | 'markerMissing'
   | 'markerNotThere'

@@ -4,6 +4,7 @@ import { firstChoice, type RowChoice } from './hands.ts';
 import { endRow, live } from './needles.ts';
 import { handOf, met, type Play, tryOut } from './play.ts';
 import { attempt } from './row-attempt.ts';
+import type { ObservationKind } from './replay.ts';
 import type { Call } from './rows.ts';
 import { playFrom } from './statements.ts';
 import { rowReadings } from './steps/readings.ts';
@@ -96,12 +97,15 @@ function readingSpan(steps: readonly Step[]): Span | null {
   return null;
 }
 
+/** What is worth a question and contradicts nothing. */
+const asked: ReadonlySet<ObservationKind> = new Set(['readingNotDefault', 'readingsDiffer', 'repeatNotWorked', 'nothingToWork']);
+
 /** How the sizes stand after something is tried: used where a later line decides between two readings. */
 export function contradictions(play: Play, sizes: readonly number[], action: () => void): number {
   const { met: found } = tryOut(play, action);
   return new Set(
     found
-      .filter((each) => each.certain && sizes.includes(each.size) && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer')
+      .filter((each) => each.certain && sizes.includes(each.size) && !asked.has(each.kind))
       .map((each) => `${each.kind}|${each.span.start}|${each.size}`),
   ).size;
 }

@@ -1,7 +1,7 @@
 /** One row in every size: choosing how to read it, working it, checking what the draft says of it. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
-import type { RowChoice, Trouble } from './hands.ts';
+import type { Hands, RowChoice, Trouble } from './hands.ts';
 import { remember } from './memory.ts';
 import { copyNeedles, endRow, live, type Needles } from './needles.ts';
 import { handOf, labelWords, type Moment, met, type Play, shown, write } from './play.ts';
@@ -109,6 +109,8 @@ function takeOver(
   for (const aside of outcome.hands.asides) {
     const marker = aside.kind === 'markerMissing' || aside.kind === 'markerInStitch';
     if (marker && (hand.needles.lost || !call.inline)) continue;
+    // A row that has shrunk by the time it is called again may run out on purpose.
+    if (!call.inline && (aside.kind === 'nothingToWork' || aside.kind === 'repeatNotWorked')) continue;
     met(play, aside, size, row, label);
     // One marker gone astray unsettles those behind it.
     if (marker) outcome.needles.lost = true;
@@ -118,6 +120,7 @@ function takeOver(
     hand.held = outcome.held;
     if (facing !== null) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [facing]: outcome.hands.taken };
     endRow(hand.needles);
+    noteSets(hand.needles, outcome.hands);
   } else noteTrouble(play, row, steps, size, outcome, call, label);
   hand.needles.sure = hand.needles.sure && sure && outcome.hands.doubt !== true;
   if (live(hand.needles) > 0 || outcome.hands.off > 0) hand.fresh = false;
@@ -135,6 +138,14 @@ function takeOver(
     label,
     change: live(hand.needles) - before,
   });
+}
+
+/** Keeps what lies on either side of a bind-off inside the row, for "continue on the last set of 33 sts". */
+function noteSets(needles: Needles, hands: Hands): void {
+  const [offAt, ...more] = hands.offAt ?? [];
+  const rest = live(needles) - (offAt ?? 0);
+  if (offAt !== undefined && offAt > 0 && rest > 0 && more.length === 0 && !hands.divided) needles.sets = { first: offAt, last: rest };
+  else delete needles.sets;
 }
 
 /** Works the steps of one row in the given sizes and writes it down. */

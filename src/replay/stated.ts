@@ -108,7 +108,7 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
 
 /** The row casts off and works to its end: what it states is what is on the needle now. */
 function endsWithBindOff(row: Row): boolean {
-  const steps = row.children.filter((step) => step.type !== 'stated' && step.type !== 'remark' && step.type !== 'change');
+  const steps = row.children.filter((step) => !['stated', 'remark', 'change'].includes(step.type));
   return (
     row.does === null &&
     steps.some((step) => step.type === 'bindOff') &&
@@ -116,15 +116,15 @@ function endsWithBindOff(row: Row): boolean {
   );
 }
 
+/** Words for two parts alike: "on each side", "each for front and back". */
+const halves =
+  /^(?:(?:on|at|for) )?(?:(?:each|either) (?:side|shoulder)|(?:each for |for each |for )(?:the )?(?:front and (?:the )?back|back and (?:the )?front))(?: of (?:the )?neck)?$/i;
+
 /** "Cast off 70 sts, k to end. 30 sts remain for the bib", "k6, cast off 18, k to end. 6 sts remain on each side". */
 function checkSides(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
   const hand = handOf(play, size);
   const scope = stated.scope ?? '';
-  const sides = /^(?:on|at) (?:each|either) side$/i.test(scope)
-    ? 2
-    : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope)
-      ? 1
-      : 0;
+  const sides = halves.test(scope) ? 2 : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope) ? 1 : 0;
   if (sides === 0 || !hand.needles.sure || hand.fresh) return;
   if (sides === 1) {
     checkTotal(play, stated, size, value, where);
@@ -300,7 +300,12 @@ function votes(play: Play, size: number, count: number): { against: number; firs
     playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 1 + horizon), [size]);
   });
   const found = result.met.filter(
-    (each) => each.size === size && each.certain && each.kind !== 'readingNotDefault' && each.kind !== 'readingsDiffer',
+    (each) =>
+      each.size === size &&
+      each.certain &&
+      each.kind !== 'readingNotDefault' &&
+      each.kind !== 'readingsDiffer' &&
+      each.kind !== 'nothingToWork',
   );
   return { against: new Set(found.map((each) => each.span.start)).size, first: found[0] ?? null };
 }

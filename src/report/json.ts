@@ -30,6 +30,10 @@ interface FindingDocument extends Range {
   readonly stated: number | readonly number[] | null;
   readonly replayed: number | readonly number[] | null;
   readonly fix: (Range & { readonly text: string }) | null;
+  /** What speaks for it, one sentence each. */
+  readonly evidence: readonly string[];
+  /** Small changes that would each make the place work, in words and as changes of the text. */
+  readonly edits: readonly (Range & { readonly text: string; readonly words: string })[];
 }
 
 export const jsonReport: Report<string> = {
@@ -83,6 +87,8 @@ function findingDocument(proof: Proof, finding: Finding): FindingDocument {
     stated: finding.stated,
     replayed: finding.replayed,
     fix: finding.fix === null ? null : fixDocument(proof, finding.fix),
+    evidence: finding.evidence ?? [],
+    edits: (finding.edits ?? []).map((edit, at) => ({ ...fixDocument(proof, edit), words: finding.wouldFit?.[at] ?? edit.text })),
   };
 }
 

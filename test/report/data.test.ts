@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import Ajv from 'ajv';
 import { describe, expect, test } from 'vitest';
+import { proof } from '../../src/index.ts';
 import { proofJson } from '../../src/report/json.ts';
 import { csvCell, tallyCsv } from '../../src/report/tally-csv.ts';
 import { multipleWords, tallyJson } from '../../src/report/tally-json.ts';
@@ -59,8 +60,16 @@ describe('proof as JSON', () => {
       stated: 92,
       replayed: 91,
       fix: { line: 6, column: 47, endLine: 6, endColumn: 49, text: '91' },
+      evidence: ['The next round needs a multiple of 7: 91 is one, 92 is not.'],
+      edits: [],
     });
     expect(draft.reading).toEqual({ steps: 6, read: 5, notRead: [{ line: 8, column: 8, text: 'Work in the manner of the lamp room.' }] });
+  });
+
+  test('edits that would fit come with their places and in words', () => {
+    const source = '# Tern Cloth\n\nCO 34 sts.\n\nRow 1 (RS): *K1, p2; rep from * to end.\n\nRow 2: Purl.\n\nBO all sts.\n';
+    const [draft] = JSON.parse(proofJson(inputOf(proof(source)))).drafts;
+    expect(draft.findings[0].edits).toContainEqual({ line: 5, column: 19, endLine: 5, endColumn: 20, text: '1', words: '"p2" to "p1"' });
   });
 
   test('columns count UTF-16 units', () => {

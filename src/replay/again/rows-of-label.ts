@@ -34,6 +34,17 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
         : ofPiece
           ? { kind: 'numbers', count: null, numbers: label.numbers, name: null, of: does.name, mark: null, toMark: null }
           : { kind: 'numbers', count: null, numbers: does.rows, name: null, of: does.name, mark: null, toMark: null };
+    // "Row 12: As Row 12": the row is to be worked like itself.
+    const own =
+      named.of === null && label?.name === null && !ofPiece ? named.numbers.find((number) => label.numbers.includes(number)) : undefined;
+    if (own !== undefined) {
+      for (const size of sizes) {
+        met(play, { kind: 'rowMissing', span: does.span, numbers: { row: own }, words: { itself: 'yes' } }, size, row, labelWords(label));
+        handOf(play, size).needles.sure = false;
+      }
+      play.depth -= 1;
+      return;
+    }
     const found = rowsNamed(play, named, handOf(play, sizes[0] as number), sizes[0] as number);
     if (found === null || found.missing !== null || found.list.length === 0) {
       for (const size of sizes) {
@@ -86,8 +97,8 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
       }
       passes.set(size, Math.max(1, Math.floor(byLabel ?? n ?? 1)));
     }
-    const own = list.map((each) => ({ ...each, textSpan: row.span, label: labelWords(label, label?.numbers[0] ?? null) }));
-    playPasses(play, own, passes, row.span, row);
+    const worked = list.map((each) => ({ ...each, textSpan: row.span, label: labelWords(label, label?.numbers[0] ?? null) }));
+    playPasses(play, worked, passes, row.span, row);
   } else {
     const times = label === null ? 1 : Math.max(1, label.numbers.length);
     if (does.type === 'plain' || does.type === 'until')

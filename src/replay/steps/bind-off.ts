@@ -27,6 +27,7 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   if (have < n && (Math.abs(beyond - have) > 1 || beyond > needles.right.n || beyond === 0))
     return stopped('tooFew', step.span, { left: have, wanted: n });
   if (beyond > 0) leaveFirst(needles, beyond);
+  hands.offAt = [...(hands.offAt ?? []), needles.right.n];
   leave(needles, Math.min(n, have));
   hands.off += n;
   hands.taken += Math.min(n, have);

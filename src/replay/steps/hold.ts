@@ -98,9 +98,21 @@ export function workOnly(hands: Hands, step: Only): Trouble | null {
     needles.mode = 'flat';
     needles.side = 'RS';
   }
+  if (n !== null) checkSet(hands, step, n);
   if (n === null || n >= have) return null;
   hands.held.push({ name: 'waiting', piece: hands.piece, rest: false, n: have - n, used: false });
   setLive(needles, n);
   hands.divided = true;
   return null;
+}
+
+/** "Continue on the last set of 33 sts": one of the two that the bind-off of the row before has left. */
+function checkSet(hands: Hands, step: Only, n: number): void {
+  const { sets } = hands.needles;
+  if (sets === undefined || step.count === null || step.which === 'centre' || n === live(hands.needles)) return;
+  const meant = step.which === 'last' ? [sets.last] : step.which === 'first' ? [sets.first] : [sets.last, sets.first];
+  const [likely] = meant;
+  if (likely === undefined || meant.includes(n)) return;
+  hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: likely }, { when: 'before', what: 'set' }));
+  hands.doubt = true;
 }

@@ -39,6 +39,9 @@ export function workRun(hands: Hands, step: Repeat): Trouble | null {
   const target = targetOf(hands, extent, step.span);
   if (target === null) return null;
   if (typeof target !== 'number') return target;
+  // "K to end" where nothing is left: a stitch or a marker before it is not where the words have it.
+  if (extent.kind === 'end' && target === needles.left.n && hands.taken > 0 && !needles.suspended && hands.lenient !== true)
+    hands.asides.push(stopped('nothingToWork', step.span));
   return runTo(hands, target, step.span);
 }
 
