@@ -11,6 +11,7 @@ import { nextSide } from './sides.ts';
 import { checkStated } from './stated.ts';
 import { playStatement } from './statements.ts';
 import { checkEnding, words } from './stretch-ends.ts';
+import { chooseWay } from './two-ways.ts';
 
 /** "Dec 1 st at each end of next and every foll 4th row until 48 sts rem". */
 export function playShape(play: Play, node: Shape, sizes: readonly number[]): void {
@@ -22,12 +23,13 @@ export function playShape(play: Play, node: Shape, sizes: readonly number[]): vo
   const facing = nextSide(handOf(play, first).needles);
   const events = new Map<number, number>();
   const rows: number[] = [];
+  const inAll = firstCounted(play, node, active);
   for (const size of active) {
     const hand = handOf(play, size);
     const step = stepOf(play, node, size);
     const have = live(hand.needles);
     const stated = statedFor(node.stated, size);
-    let found = eventsOf(node.schedule, size, { live: have, step, window: null, stated }, true);
+    let found = eventsOf(node.schedule, size, { live: have, step, window: null, stated }, inAll);
     if (!('target' in found) && stated !== null && have + found.count * step !== stated && hand.needles.sure) {
       const other = eventsOf(node.schedule, size, { live: have, step, window: null, stated }, false);
       if (!('target' in other) && have + other.count * step === stated) found = other;
@@ -45,6 +47,32 @@ export function playShape(play: Play, node: Shape, sizes: readonly number[]): vo
   writeEvents(play, node, active, before, counts, events, facing);
   for (const size of active) checkEnding(play, node.ending, size, node, false);
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null, rows });
+}
+
+/** "Dec on next and every 4th row 5 times": whether the first is one of the five, as custom has it, or the five come after it. */
+function firstCounted(play: Play, node: Shape, sizes: readonly number[]): boolean {
+  const open = node.schedule.some(
+    (segment, at) =>
+      at > 0 && segment.kind === 'every' && segment.n !== null && segment.more === 'plain' && node.schedule[at - 1]?.kind !== 'every',
+  );
+  if (!open || node.stated.length > 0) return true;
+  const way = chooseWay(play, sizes, {
+    play: (which) => {
+      for (const size of sizes) {
+        const hand = handOf(play, size);
+        const step = stepOf(play, node, size);
+        const found = eventsOf(node.schedule, size, { live: live(hand.needles), step, window: null, stated: null }, which === 0);
+        if (!('target' in found)) apply(play, node, size, step, found, new Map());
+      }
+    },
+    words: ['the first row is counted in', 'they come on top of the first row'],
+    node,
+    span: node.span,
+    stated: false,
+    ask: true,
+    known: null,
+  });
+  return way === 0;
 }
 
 function apply(play: Play, node: Statement, size: number, step: number, found: Events, events: Map<number, number>): void {

@@ -3,11 +3,10 @@ import { sizeValue } from '../../../grammar/count.ts';
 import type { RepeatRows } from '../../../grammar/tree.ts';
 import { live } from '../needles.ts';
 import { type Hand, handOf, met, type Play, shown, type Worked, write } from '../play.ts';
-import { contradictions } from '../row-choices.ts';
 import { intervalsOf, playIntervals } from '../scheduled.ts';
 import { nextSide, settle } from '../sides.ts';
 import { checkStated } from '../stated.ts';
-import { playFrom } from '../statements.ts';
+import { chooseWay } from '../two-ways.ts';
 import { type Again, rowsNamed, sameList } from './named-rows.ts';
 import { passChange, playAgain, playPasses } from './passes.ts';
 import { playToGoal } from './to-goal.ts';
@@ -60,17 +59,17 @@ export function playRepeat(play: Play, node: RepeatRows, sizes: readonly number[
     write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, play.hands.map(shown));
     return;
   }
+  const length = groups[0]?.list.reduce((sum, each) => sum + each.times, 0) ?? 0;
   const before = play.hands.map(shown);
   const action = (variant: number): void => {
     for (const group of groups) playGroup(play, node, group, worked, variant);
   };
-  const variant = readingOf(play, node, working, action);
+  const variant = readingOf(play, node, working, worked, length, action);
   const entries = play.book.entries.length;
   action(variant);
   if (play.book.entries.length === entries)
     write(play, { label: 'Repeat', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, working, before);
   const rows = play.hands.map((hand, size) => hand.rows - (rows0[size] ?? 0));
-  const length = groups[0]?.list.reduce((sum, each) => sum + each.times, 0) ?? 0;
   for (const size of working) handOf(play, size).setRows = (rows[size] ?? 0) + (worked && node.rows.kind !== 'last' ? length : 0);
   for (const stated of node.stated) checkStated(play, stated, working, { before: live0, node, label: null, rows });
   finishSide(play, node, working, groups[0]?.list ?? []);
@@ -92,17 +91,41 @@ function finishSide(play: Play, node: RepeatRows, sizes: readonly number[], list
 }
 
 /** Chooses between "N more" and "N in all" by what the draft states next. */
-function readingOf(play: Play, node: RepeatRows, sizes: readonly number[], action: (variant: number) => void): number {
-  if (play.trying || node.times === null || node.times.sense !== 'plain') return 0;
-  const check = (variant: number): number =>
-    contradictions(play, sizes, () => {
-      action(variant);
+function readingOf(
+  play: Play,
+  node: RepeatRows,
+  sizes: readonly number[],
+  worked: boolean,
+  length: number,
+  action: (variant: number) => void,
+): number {
+  const { times } = node;
+  if (times === null || times.sense !== 'plain') return 0;
+  return chooseWay(play, sizes, {
+    play: (way) => {
+      action(way);
       for (const stated of node.stated) checkStated(play, stated, sizes, { before: [], node, label: null });
-      if (node.stated.length === 0) playFrom(play, play.at + 1, Math.min(play.flow.length, play.at + 6), sizes);
-    });
-  const first = check(0);
-  if (first === 0) return 0;
-  return check(1) < first ? 1 : 0;
+    },
+    words: ['the pass just worked is not counted in', 'the pass just worked is one of them'],
+    node,
+    span: node.span,
+    // "Work Rows 1–4 twice" and rows that have not just been worked are not asked about.
+    stated: node.stated.length > 0,
+    ask: worked && node.verb === 'rep',
+    known: worked ? shownByNumber(play, node, sizes, length) : null,
+  });
+}
+
+/** "Row 4: … Rep Rows 3 and 4 three times. Row 11: …": the number of the next row shows how many were worked. */
+function shownByNumber(play: Play, node: RepeatRows, sizes: readonly number[], length: number): 0 | 1 | null {
+  const next = play.flow[play.at + 1]?.statement;
+  const number = next?.type === 'row' && next.label?.name === null ? next.label.numbers[0] : undefined;
+  const last = play.inline;
+  if (number === undefined || last === null || last.section !== play.section || node.times === null) return null;
+  const { count } = node.times;
+  const shows = (fewer: number): boolean =>
+    sizes.every((size) => number === last.number + length * ((sizeValue(count.values, size) ?? 0) - fewer) + 1);
+  return shows(0) ? 0 : shows(1) ? 1 : null;
 }
 
 function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list: Again[] }, worked: boolean, variant: number): void {
