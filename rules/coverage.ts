@@ -60,7 +60,7 @@ export const coverage: Readonly<Record<string, Cover>> = {
   // Shaping rates
   'SHP-1': ['count-mismatch', 'target-missed'],
   'SHP-2': ['rows-and-gauge'],
-  'SHP-3': ['count-mismatch', 'two-readings'],
+  'SHP-3': ['count-mismatch', 'two-readings', 'one-reading-fits'],
   'SHP-4': ['count-mismatch', 'rows-stated'],
   'SHP-5': ['mirrored-shaping'],
   'SHP-6': 'Rows worked to a length are not numbered; pieces told in rows are compared only where the draft adds them up.',
