@@ -50,15 +50,29 @@ function declared(text: string): Multiple | null {
     let at = match[0].length;
     // "+ 3 + 2 edge sts": edge stitches add to what stands over.
     for (let next = more.exec(text.slice(at)); next !== null; next = more.exec(text.slice(at))) {
-      plus += Number(next[1]);
       at += next[0].length;
+      const bothSides =
+        /\b(?:edge|selvedge|selvage)\b/i.test(next[0]) && /^[^.,;]* (?:each|either|both) (?:side|end|edge)/i.test(text.slice(at));
+      plus += Number(next[1]) * (bothSides ? 2 : 1);
     }
+    plus += edges(text.slice(at));
     return { of: Number(match[1]), plus, rows: height };
   }
   const oddEven = parity.exec(text);
   if (oddEven) return { of: 2, plus: /odd/i.test(oddEven[1] ?? '') ? 1 : 0, rows: height };
   if (any.test(text)) return { of: 1, plus: 0, rows: height };
   return null;
+}
+
+/** Stitches of both edges in "with an edge stitch at each side", "plus 2 selvedge sts at each end". */
+function edges(words: string): number {
+  const told =
+    /^,? ?(?:with|plus|and|\+) (an?|one|two|\d+) (?:edge|selvedge|selvage|border) (?:sts?|stitch(?:es)?)\b[^.]* (?:each|either|both) (?:side|end|edge)s?\b/i.exec(
+      words,
+    );
+  if (told === null) return 0;
+  const each = Number(told[1]);
+  return 2 * (Number.isNaN(each) ? (/^two$/i.test(told[1] ?? '') ? 2 : 1) : each);
 }
 
 /** Reads a sentence that declares something, or null. */
@@ -70,7 +84,7 @@ export function declaration(tokens: readonly KnitToken[], from: number, to: numb
     if (header !== null) return { type: 'declare', count: null, ...header, span };
   }
   const forms =
-    /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are)\b/i.test(words) ||
+    /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are|make|makes|give|gives|establish|create)\b/i.test(words) ||
     (/^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words));
   if (forms && isA(tokens[from], W.These, W.Last))
     return {

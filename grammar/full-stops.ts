@@ -16,20 +16,29 @@ const orders = new Set(['rep', 'beg', 'foll']);
 const stop = /([A-Za-z]+)\.(?=(\s{0,3})(\S?))/g;
 /** Whether the passage is printed in that manner at all. */
 const dotted =
-  /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d)/;
+  /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d|\s(?:to|across|until|rows?|every|all)\b)|(?<![A-Za-z])(?:ins?|cms?)\.(?=\s?[,;])/;
+/** "No. 12 needles": the number of a needle, a ball or a chart, in every manner of printing. */
+const numbered = /(?<![A-Za-z])([Nn]os?)\.(?=\s?\d)/g;
 
 /** The same text, as long as before, with a blank for every full stop that only shortens a word. */
 export function withoutShorteningStops(text: string): string {
-  if (!text.includes('.') || !dotted.test(text)) return text;
-  return text.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
+  if (!text.includes('.')) return text;
+  const told = text.replace(numbered, '$1 ');
+  if (!dotted.test(told)) return told;
+  return told.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
     const lower = word.toLowerCase();
     if (!shortened.has(lower) || next === '') return match;
-    const behind = text.slice(at + match.length + gap.length, at + match.length + gap.length + 3);
+    const behind = told.slice(at + match.length + gap.length, at + match.length + gap.length + 3);
     // Before small letters, a star, a bracket or another mark the stop cannot end a sentence; "k2 sts. k1, p1" may.
     const goesOn = /[,;:)\]*(–—&½¼¾-]/.test(next) || (gap !== '' && /[a-z]/.test(next) && !/^[kp]\s?\d/.test(behind));
     // "patt. 33, cast off 18": a verb where it begins its clause
-    const verb = (lower === 'patt' || lower === 'pat') && /(?:^|[:,;.*([])\s*$/.test(text.slice(Math.max(0, at - 4), at));
+    const verb = (lower === 'patt' || lower === 'pat') && /(?:^|[:,;.*([])\s*$/.test(told.slice(Math.max(0, at - 4), at));
+    // "cast off the rem. 30 sts": the word describes what its number counts
+    const describes =
+      lower === 'rem' &&
+      /\d/.test(next) &&
+      /\b(?:the|these|off|on|across|over|leave|slip|place)\s+$/i.test(told.slice(Math.max(0, at - 8), at));
     const leads = ((leading.has(lower) || verb) && /\d/.test(next)) || (orders.has(lower) && /[A-Z]/.test(next));
-    return goesOn || leads ? `${word} ` : match;
+    return goesOn || describes || leads ? `${word} ` : match;
   });
 }

@@ -1,5 +1,21 @@
 /** Cutting the tokens of a passage into sentences. A full stop ends one only where a knitter would stop. */
-import { Close, Colon, Comma, Count, Dash, endOf, FullStop, isA, type KnitToken, Mark, Open, Ordinal, Semicolon, W } from './tokens.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count,
+  Dash,
+  endOf,
+  FullStop,
+  isA,
+  type KnitToken,
+  Mark,
+  Open,
+  Ordinal,
+  Semicolon,
+  W,
+  Word,
+} from './tokens.ts';
 
 /** Whether a star opened before `index` is named again behind it, so that the sentence runs on. */
 function starOpen(tokens: readonly KnitToken[], from: number, index: number): boolean {
@@ -28,9 +44,11 @@ function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
   );
 }
 
-/** Whether a row's label and its colon stand at `index`: "Rnd 2:", "Rows 5–8 (RS):", "3rd row:". */
+/** Whether a row's label and its colon stand at `index`: "Rnd 2:", "Rows 5–8 (RS):", "3rd row:", "Increase row 2 (WS):". */
 function labelAt(tokens: readonly KnitToken[], index: number): boolean {
   let at = index;
+  // the name of the row
+  if (isA(tokens[at], W.Inc, W.Dec, Word) && isA(tokens[at + 1], W.Row, W.Round) && isA(tokens[at + 2], Count)) at += 1;
   if (isA(tokens[at], Ordinal, W.Next) && isA(tokens[at + 1], W.Row, W.Round)) at += 2;
   else if (isA(tokens[at], W.Row, W.Round) && isA(tokens[at + 1], Count)) {
     at += 2;
@@ -99,7 +117,7 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       depth === 0 &&
       behind !== undefined &&
       !isA(token, FullStop) &&
-      isA(behind, W.Row, W.Round, Ordinal, W.Next) &&
+      isA(behind, W.Row, W.Round, Ordinal, W.Next, W.Inc, W.Dec, Word) &&
       text.slice(endOf(token), behind.startOffset).includes('\n') &&
       labelAt(tokens, index + 1)
     ) {

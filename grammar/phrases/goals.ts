@@ -51,11 +51,11 @@ export class Goals extends ShapedEdges {
     return this.ACTION((): EndSide => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length)
         .toLowerCase()
-        .replace(/right side/g, 'rs')
-        .replace(/wrong side/g, 'ws');
+        .replace(/right[- ]side/g, 'rs')
+        .replace(/wrong[- ]side/g, 'ws');
       const facing = /\b(rs|ws)\b[^.]*facing|facing.*\b(rs|ws)\b|ready (?:to work|for) (?:a |an )?\b(rs|ws)\b/.exec(words);
       const side = /\b(rs|ws)\b/.exec(words)?.[1];
-      const stitch = /\b(k|knit|p|purl)\b (?:row|rnd)/.exec(words)?.[1];
+      const stitch = /\b(k|knit|p|purl)\b\.? (?:row|rnd)/.exec(words)?.[1];
       let last: EndSide['last'] = null;
       if (facing) last = (facing[1] ?? facing[2] ?? facing[3]) === 'rs' ? 'WS' : 'RS';
       else if (side) last = side === 'rs' ? 'RS' : 'WS';
@@ -148,8 +148,8 @@ export class Goals extends ShapedEdges {
         };
       }
       if (
-        (/all .*(worked|used)/.test(words) && number === null) ||
-        /^all\b.*\b(?:worked|used|on (?:one|the|a single) needle)/.test(words) ||
+        (/\ball .*\b(?:worked|used|taken (?:in|up)|joined|knitted (?:on|in|up))\b/.test(words) && number === null) ||
+        /^all\b.*\b(?:worked|used|taken (?:in|up)|joined|on (?:one|the|a single) needle)/.test(words) ||
         /^no (?:more )?(?:sts|stitches)\b.*(?:unworked|rem)/.test(words)
       )
         return { kind: 'allWorked' };

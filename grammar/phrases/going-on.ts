@@ -39,6 +39,12 @@ export class GoingOn extends PlainRows {
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.In) && this.at(ahead + 2, W.In, W.Of, Fabric, W.Rib, W.Patt)) return true;
       if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;
+      // "cont in st st, beg with a k row, until …"
+      const begun = this.beginBehindComma(ahead);
+      if (begun > 0) {
+        ahead = begun;
+        continue;
+      }
       if (this.at(ahead, FullStop, Semicolon, Comma, W.Rep)) return false;
       if (this.at(ahead, ...rowWords) && this.at(ahead + 1, CountToken)) return false;
       if (Number.isNaN(this.LA(ahead).startOffset) || (this.at(ahead, W.Rep) && this.at(ahead + 1, W.From))) return false;
@@ -51,6 +57,13 @@ export class GoingOn extends PlainRows {
     const start = this.from();
     const head = this.SUBRULE(this.head);
     const state: { ending: EndSide | null; inside: Statement[]; fabric: string | null } = { ending: null, inside: [], fabric: null };
+    const begun = this.OPTION3({
+      GATE: () => this.beginBehindComma(1) > 0,
+      DEF: () => {
+        this.CONSUME7(Any);
+        return this.SUBRULE(this.beginClause);
+      },
+    });
     this.MANY({
       GATE: () => !this.at(1, W.Until, W.For) && !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, W.In, ...rowWords)),
       DEF: () => this.CONSUME(Any),
@@ -102,10 +115,10 @@ export class GoingOn extends PlainRows {
         type: 'until',
         verb: head.verb,
         fabric: head.fabric ?? state.fabric,
-        begin: head.begin,
+        begin: begun?.begin ?? head.begin,
         of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)),
         goal,
-        ending: state.ending ?? head.ending,
+        ending: state.ending ?? begun?.last ?? head.ending,
         inside: state.inside,
         stated: [],
         span: this.span(start),

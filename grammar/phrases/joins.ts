@@ -13,6 +13,7 @@ export class Joins extends SpreadOver {
     if (this.at(1, W.Thread) && /^b/.test(this.image(1))) return true;
     if (this.at(1, W.Thread)) return this.within(2, 6, W.Yarn, W.St) || /^(tail|through)/.test(this.image(2));
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
+    if (this.pulledThrough()) return true;
     if (this.at(1, W.Not)) return this.at(2, W.Join);
     if (this.at(1, W.Join)) return !this.joinsColour();
     if (this.at(1, W.Form)) return /^(ring|round|circle)$/.test(this.image(2)) && this.separator(3);
@@ -21,6 +22,16 @@ export class Joins extends SpreadOver {
     if (this.at(1, W.BindOff)) return this.togetherAhead();
     if (this.at(1, W.With)) return this.at(2, W.Graft) || (this.at(3, W.Graft) && !this.at(2, Comma));
     if (this.at(1, Word) && /^(resume)/.test(this.image(1))) return this.within(2, 5, W.InRound);
+    return false;
+  }
+
+  /** "pull it through rem sts", "pass tail through all sts twice". */
+  private pulledThrough(): boolean {
+    if (!this.at(1, Word) || !/^(pull|pass)$/.test(this.image(1))) return false;
+    for (let ahead = 2; ahead < 6; ahead += 1) {
+      if (/^through$/.test(this.image(ahead))) return this.within(ahead + 1, 5, W.St, W.Across);
+      if (!this.at(ahead, Word, W.Yarn)) return false;
+    }
     return false;
   }
 
@@ -86,7 +97,7 @@ export class Joins extends SpreadOver {
             ? 'graft'
             : head.tokenType === W.ThreeNeedle || head.tokenType === W.BindOff
               ? 'threeNeedle'
-              : head.tokenType === W.Thread || head.tokenType === W.Holder
+              : head.tokenType === W.Thread || head.tokenType === W.Holder || head.tokenType === Word
                 ? 'thread'
                 : head.tokenType === W.Not || (head.tokenType === W.Work && !/needle/.test(words)) || head.tokenType === W.Cont
                   ? 'noRound'

@@ -27,6 +27,7 @@ import {
   Word,
 } from '../tokens.ts';
 import type { Label, Side } from '../tree.ts';
+import { behindColour, opensWork } from './label-ends.ts';
 
 export interface LabelMatch {
   readonly label: Label;
@@ -91,7 +92,7 @@ function rowsMeant(words: string): NonNullable<Label['andAll']> {
 /** "All WS rows:", "All even-numbered rounds:": a label of rows that no number names. */
 function everyRow(tokens: readonly KnitToken[], index: number, base: number, text: string): LabelMatch | null {
   let at = index + 1;
-  while (at < index + 5 && isA(tokens[at], W.Rs, W.Ws, W.Foll, W.Other, Word)) at += 1;
+  while (at < index + 5 && isA(tokens[at], W.Rs, W.Ws, W.Foll, W.Other, W.Straight, Word)) at += 1;
   const word = tokens[at];
   if (at === index + 1 || word === undefined || !isA(word, ...rowWords) || !isA(tokens[at + 1], Colon)) return null;
   const first = tokens[index] as KnitToken;
@@ -304,7 +305,8 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
   ) {
     let look = at + 1;
     const from = tokens[look] as KnitToken;
-    while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, Word, ...rowWords, W.These)) look += 1;
+    while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, W.Straight, Word, ...rowWords, W.These))
+      look += 1;
     const words = text.slice(from.startOffset, endOf(tokens[look - 1] as KnitToken)).toLowerCase();
     if (/row|rnd|round/.test(words)) {
       andAll = rowsMeant(words);
@@ -358,6 +360,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     else break;
   }
   const labelEnd = endOf(tokens[at - 1] as KnitToken);
+  if (numbers.length > 0) at = behindColour(tokens, at);
   // "Work buttonhole row." orders the row.
   if (isA(first, W.Work) && numbers.length === 0 && !isA(tokens[at], Colon)) return null;
   let ended = false;
@@ -386,14 +389,4 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
     },
     next: at,
   };
-}
-
-/** Whether the words at `at` work a row, so that the label before them needs no colon: "Row 2 P2, …", "Next row Cast off 4 sts, …". */
-function opensWork(tokens: readonly KnitToken[], at: number): boolean {
-  const token = tokens[at];
-  if (isA(token, Stitch, W.Work) || token?.image === '*') return true;
-  if (isA(token, W.BindOff, W.CastOn, W.Inc, W.Dec)) return isA(tokens[at + 1], CountToken);
-  if (isA(token, W.Patt, W.Rib)) return isA(tokens[at + 1], CountToken, W.To);
-  if (isA(token, W.As)) return isA(tokens[at + 1], ...rowWords, Ordinal);
-  return isA(token, Open) && token?.payload?.holds === 'group';
 }

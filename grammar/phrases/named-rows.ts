@@ -31,6 +31,12 @@ export class NamedRows extends PatternRepeats {
     return 0;
   }
 
+  /** "these last 2 rows": the last two. */
+  private theseLastAhead(): boolean {
+    if (!this.at(1, W.These) || !this.at(2, W.Last)) return false;
+    return this.at(3, ...rowWords) || (this.at(3, CountToken) && this.at(4, ...rowWords));
+  }
+
   protected rowsNamedAhead(from: number): boolean {
     if (this.at(from, ...rowWords)) return this.at(from + 1, CountToken);
     if (this.at(from, W.Last, W.These, W.First))
@@ -119,10 +125,12 @@ export class NamedRows extends PatternRepeats {
         GATE: () =>
           this.at(1, W.Last, W.These, W.First) &&
           (this.at(2, ...rowWords) ||
+            this.theseLastAhead() ||
             (this.at(2, CountToken, Word) && this.at(3, ...rowWords)) ||
             (this.at(2, CountToken) && /^short$/.test(this.image(3)) && this.at(4, ...rowWords))),
         ALT: () => {
           this.CONSUME1(Any);
+          this.option(15, { GATE: () => this.at(0, W.These) && this.at(1, W.Last), DEF: () => this.consume(15, Any) });
           this.ACTION(() => {
             state.kind = this.at(0, W.Last) ? 'last' : this.at(0, W.These) ? 'these' : 'first';
           });
@@ -302,7 +310,7 @@ export class NamedRows extends PatternRepeats {
     if (have > 0 && this.at(1, W.And, Comma, Dash, W.To) && this.at(2, ...rowWords) && this.at(3, CountToken)) return true;
     if (have > 0 && this.at(1, ...rowWords) && this.at(0, W.And, Comma, Dash, W.To) && this.at(2, CountToken)) return true;
     if (this.at(1, Dash, W.To, Comma, W.And))
-      return have > 0 && this.at(2, CountToken, Ordinal) && !(this.at(3, W.Times, W.More, W.St) && this.at(1, Comma));
+      return have > 0 && this.at(2, CountToken, Ordinal) && !(this.at(3, W.Times, W.More) && this.at(1, Comma)) && !this.at(3, W.St);
     return this.at(1, ...rowWords) && have === 0 && this.at(2, CountToken);
   }
 }

@@ -53,6 +53,12 @@ export class PlainRows extends RowHeads {
             this.at(next, ...rowWords, W.Ridge) && !this.at(ahead - 1, ...rowWords) && !/^(less|fewer|shorter)$/.test(this.image(next + 1))
           );
         }
+        // "work in st st, beg with a k row, for 12 rows"
+        const begun = this.beginBehindComma(ahead);
+        if (begun > 0 && this.at(begun + 1, W.For)) {
+          ahead = begun;
+          continue;
+        }
         if (this.at(ahead, W.Until, W.To, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
       }
       return false;
@@ -92,6 +98,15 @@ export class PlainRows extends RowHeads {
       as: false,
       verb: 'work',
     };
+    const begun = this.option(42, {
+      GATE: () => this.beginBehindComma(1) > 0,
+      DEF: () => {
+        this.consume(45, Any);
+        const clause = this.subrule(42, this.beginClause);
+        this.consume(46, Any);
+        return clause;
+      },
+    });
     this.OPTION({ GATE: () => this.at(1, W.For), DEF: () => this.CONSUME(Any) });
     const token = this.CONSUME1(Any) as KnitToken;
     this.ACTION(() => {
@@ -193,8 +208,8 @@ export class PlainRows extends RowHeads {
         count,
         unit: state.unit,
         fabric,
-        begin: state.begin ?? head.begin,
-        beginRow: state.beginRow ?? head.beginRow,
+        begin: state.begin ?? begun?.begin ?? head.begin,
+        beginRow: state.beginRow ?? begun?.row ?? head.beginRow,
         of: pieceNamed(this.words(start, this.LA(0).startOffset + this.LA(0).image.length)),
         ending: state.ending ?? head.ending,
         inside: count.values.length === 1 && count.values[0] === 1 ? state.inside.map(onThisRow) : state.inside,

@@ -121,6 +121,7 @@ export class References extends Goals {
           if (
             this.at(0, CountToken, Ordinal) &&
             typeof value === 'number' &&
+            !this.at(1, W.St) &&
             (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))
           ) {
             // "1st to 4th rows"
@@ -132,7 +133,8 @@ export class References extends Goals {
       },
     });
     this.MANY4({
-      GATE: () => state.rows.length > 0 && this.at(1, Dash, W.And, Comma) && this.at(2, CountToken),
+      // "As Row 4 – 21 sts": what stands behind the dash is the count.
+      GATE: () => state.rows.length > 0 && this.at(1, Dash, W.And, Comma) && this.at(2, CountToken) && !this.at(3, W.St),
       DEF: () => {
         this.CONSUME2(Any);
         const token = this.CONSUME3(Any) as KnitToken;

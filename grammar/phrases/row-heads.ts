@@ -59,6 +59,16 @@ export class RowHeads extends RowRepeats {
     return 0;
   }
 
+  /** Index of the comma behind ", beg with a k row," where the words go on after it; 0 when no such clause stands at `ahead`. */
+  protected beginBehindComma(ahead: number): number {
+    if (!this.at(ahead, Comma) || !this.at(ahead + 1, W.Beg)) return 0;
+    for (let next = ahead + 2; next < ahead + 10; next += 1) {
+      if (this.at(next, Comma)) return this.at(next + 1, W.Until, W.For) ? next : 0;
+      if (this.separator(next)) return 0;
+    }
+    return 0;
+  }
+
   /** Common head of plain rows and rows to a length: "Beg with a k row, cont in st st for". */
   protected head = this.RULE('head', (): Head => {
     const start = this.from();

@@ -38,6 +38,8 @@ const repeatsFrom = /\brep(?:eat)?\s{1,3}from\b/i;
 const separator = /[,;]/;
 const digit = /\d/;
 const stitchLike = /[A-Za-z]\d/;
+/** A count that closes a row: "62 sts", "62 (68, 74) sts remain". */
+const countTold = /^\d[\d\s(),[\]:/–-]*(?:sts?|stitch(?:es)?)\b[^,;]*$/i;
 
 /** Whether a draft points to a double star ("work as Back to **"): then whole sentences between such stars may be marked. */
 export function pointsToDoubleStar(source: string): boolean {
@@ -144,6 +146,7 @@ function isType(pair: EmphasisPair & { readonly mark: string }, passage: Passage
   if (markedPassage) return false;
   if (startsLine && !single && !inList && !goesOnWithTimes(text, after)) return true;
   if (startsLine && single && !inList && !digit.test(inside) && inside.endsWith('.')) return true;
+  if (following === '\n' && countTold.test(inside)) return true;
   if ((passage.lone.get(pair.width) ?? 0) > 0) return false;
 
   if (!single) return !(inList && goesOnWithTimes(text, after));

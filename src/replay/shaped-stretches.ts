@@ -215,12 +215,16 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
     const one = eventsOf(shape.schedule, size, { live: live(hand.needles), step: stepOne, window: null, stated: null }, true);
     const changed = 'target' in one ? 0 : one.count * stepOne;
     // A count to run to speaks of both tracks together.
-    const two = eventsOf(
-      second.schedule,
-      size,
-      { live: live(hand.needles) + changed, step: stepTwo, window: null, stated: statedFor([...second.stated, ...shape.stated], size) },
-      true,
-    );
+    const room = {
+      live: live(hand.needles) + changed,
+      step: stepTwo,
+      window: null,
+      stated: statedFor([...second.stated, ...shape.stated], size),
+    };
+    let two = eventsOf(second.schedule, size, room, true);
+    // "at the same time dec 1 st at front edge on every 4th row": with no end of its own it goes on as long as the other.
+    if (!('target' in one) && one.settled && one.rows > 0 && !('target' in two) && !two.settled)
+      two = eventsOf(second.schedule, size, { ...room, window: one.rows }, true);
     if ('target' in one || 'target' in two) {
       missed(play, 'target' in one ? one : (two as Missed), 'target' in one ? shape : second, size, other);
       continue;
@@ -230,6 +234,15 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
     hand.needles.right.n = Math.max(0, hand.needles.right.n + changed + two.count * stepTwo);
     hand.rows += rows;
     hand.sectionRows += rows;
+    if (!one.settled || !two.settled) hand.needles.sure = false;
+    remember(hand.history, {
+      row: null,
+      times: Math.max(1, rows),
+      section: play.section,
+      textSpan: shape.span,
+      label: words(play, shape),
+      change: stepTwo,
+    });
   }
   write(
     play,

@@ -322,6 +322,10 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
   // All stitches of the row are picked up here: whatever was in doubt before, it is not about these.
   if (picksUpAll(row)) for (const size of active) if (live(handOf(play, size).needles) === 0) handOf(play, size).needles.sure = true;
   if (row.does !== null) {
+    // "Row 4: …", "Row 6: As Row 4": the row between them that "all WS rows" gives.
+    const first = label?.numbers[0];
+    if (first !== undefined && label?.name === null && play.inline?.section === play.section && first > play.inline.number + 1)
+      fillTo(play, play.section, play.inline.number + 1, first, active);
     playRowsOfLabel(play, row, active);
     note(play, label);
     return;

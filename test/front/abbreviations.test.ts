@@ -40,6 +40,16 @@ const lists: readonly [string, string[][]][] = [
       ['c. 6 f', 'cable 6 front thus: slip next 3 sts. to a cable needle'],
     ],
   ],
+  // terms in bold at the head of their lines, one meaning with a colon in it
+  [
+    '**brk** brioche knit: knit the st with its yarn over\n**k** knit\n**p** purl',
+    [['brk', 'brioche knit: knit the st with its yarn over'], ...kp],
+  ],
+  // leaflets: dashes before the list, stops behind brackets and between letters
+  [
+    '— K., knit; p., purl; st(s)., stitch(es); st.st., stocking stitch (k. 1 row, p. 1 row); R.S., right side.'.replace('K', 'k'),
+    [...kp, ['st(s)', 'stitch(es)'], ['st.st', 'stocking stitch (k. 1 row, p. 1 row)'], ['R.S', 'right side']],
+  ],
   ['k **knit**\np **purl**', kp],
   ['K: knit\nP: purl'.toLowerCase(), kp],
   ['| Abbr. | Meaning |\n|---|---|\n| k | knit |\n| p | purl |', kp],

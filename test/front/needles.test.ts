@@ -32,6 +32,21 @@ const lines: readonly [string, ReturnType<typeof needles>][] = [
       [5, '8', null, 'doublePointed', '', null],
     ],
   ],
+  // a needle for each length
+  [
+    '5 mm circular needles, 40 cm and 80 cm long',
+    [
+      [5, null, null, 'circular', '40 cm', null],
+      [5, null, null, 'circular', '80 cm', null],
+    ],
+  ],
+  [
+    'US 8 (5 mm) circular needles in 16 in (40 cm) and 32 in (80 cm) lengths',
+    [
+      [5, '8', null, 'circular', '16 in / 40 cm', null],
+      [5, '8', null, 'circular', '32 in / 80 cm', null],
+    ],
+  ],
   ['US 6 (4 mm) circular for the ribbing', [[4, '6', null, 'circular', '', 'ribbing']]],
   ['Two 4 mm (US 6) double-pointed needles for the cord', [[4, '6', null, 'doublePointed', '', 'cord']]],
   ['A spare 4.5 mm (US 7) needle for joining the hood', [[4.5, '7', null, 'spare', '', 'hood']]],

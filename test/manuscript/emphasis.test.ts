@@ -27,6 +27,8 @@ describe('bold and italic type', () => {
     ['**Rows 1, 3 and 5:** Knit.', ['Rows 1, 3 and 5:'], 'Rows 1, 3 and 5: Knit.'],
     ['K2, **p2**, k2 (**80** sts)', ['p2', '80'], 'K2, p2 , k2 ( 80 sts)'],
     ['**Row 1:** K2. **Row 2:** P2.', ['Row 1:', 'Row 2:'], 'Row 1: K2. Row 2: P2.'],
+    ['1. Kfb, k to end. *4 sts*', ['4 sts'], 'Kfb, k to end. 4 sts'],
+    ['*K2, p2; rep from * to end. *62 (68) sts*', ['62 (68) sts'], '*K2, p2; rep from * to end. 62 (68) sts'],
     ['## **Back**', ['Back'], 'Back'],
     ['- **Yarn:** 2 skeins', ['Yarn:'], 'Yarn: 2 skeins'],
   ])('%j', (source, type, text) => {

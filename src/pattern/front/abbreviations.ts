@@ -11,7 +11,12 @@ export function formsOf(term: string): readonly string[] {
     if (word === '') continue;
     // Old leaflets print "tog." with its stop; the rows may do without.
     if (/^[A-Za-z0-9]+\.$/.test(word)) forms.add(word.slice(0, -1));
-    const optional = /^(.*?)\(([’'a-z]{1,4})\)(.*)$/i.exec(word);
+    // "R.S.", "st.st.": with and without the stops
+    if (/^(?:[A-Za-z]{1,4}\.){1,2}[A-Za-z]{1,4}\.?$/.test(word)) {
+      forms.add(word.replaceAll('.', ''));
+      forms.add(word.replaceAll('.', ' ').trim());
+    }
+    const optional = /^(.*?)\(([’'a-z]{1,4})\)(.*?)\.?$/i.exec(word);
     if (optional !== null && optional[1] !== '') {
       forms.add(`${optional[1]}${optional[3]}`.trim());
       forms.add(`${optional[1]}${optional[2]}${optional[3]}`.replaceAll('’', "'").trim());
@@ -205,7 +210,7 @@ function clauseEntries(segment: Segment): readonly Abbreviation[] {
 }
 
 const clauseTerm =
-  /^[\s.]*([A-Za-z]\.\s\d{1,2}\s[A-Za-z]\.|[A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?|[A-Za-z][A-Za-z0-9]{0,6}\.)(?:,\s?|\s)(\S[\s\S]*)$/;
+  /^[\s.|—–]*([A-Za-z]\.\s\d{1,2}\s[A-Za-z]\.|(?:[A-Za-z]{1,4}\.){2,3}|[A-Za-z][A-Za-z0-9()'&]{0,9}(?:\sst)?|[A-Za-z][A-Za-z0-9]{0,6}(?:\([a-z]{1,3}\))?\.)(?:,\s?|\s)(\S[\s\S]*)$/;
 const beginAlike = (term: string, meaning: string): boolean => meaning[0]!.toLowerCase() === term[0]!.toLowerCase();
 
 /** Entries between semicolons, points or lines; between commas only what begins alike is an entry, the rest goes on with the one before. */
@@ -256,10 +261,16 @@ function inBrackets(segment: Segment): readonly Abbreviation[] {
   return found;
 }
 
+/** Lines that begin with a term in bold: "**brk** brioche knit: knit the st together with its yarn over". */
+function boldLines({ text, start, emphasis }: Segment): number {
+  return emphasis.filter((span) => /^[\s*_•-]*$/.test(text.slice(text.lastIndexOf('\n', span.start - start - 1) + 1, span.start - start)))
+    .length;
+}
+
 function fromSegment(segment: Segment): readonly Abbreviation[] {
   // A label that is no topic was the first term of the list: "k: knit. p: purl".
   const entries = bestEntries(segment.text);
-  if (entries.length === 0) return fallback(segment);
+  if (entries.length === 0 || boldLines(segment) > entries.length) return fallback(segment);
   // One explanation with a colon among many without ("c. 6 f., cable thus: slip …") does not set the style of the list.
   const plain = entries.length < 3 && segment.emphasis.length === 0 ? clauseEntries(segment) : [];
   if (plain.length > entries.length * 3) return plain;

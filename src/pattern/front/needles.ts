@@ -149,12 +149,15 @@ const lengthOf = (found: readonly Measure[]): readonly Measure[] =>
     return measure.unit === 'cm' ? value >= 15 && value <= 200 : measure.unit === 'in' && value >= 6 && value <= 80;
   });
 
-/** The first length and its twin in the other unit. */
-function firstLength(found: readonly Measure[]): readonly Measure[] {
-  const kept = lengthOf(found);
-  const [first, second] = kept;
-  if (first === undefined) return [];
-  return second !== undefined && second.unit !== first.unit ? [first, second] : [first];
+/** Each length with its twin in the other unit: "40 cm and 80 cm long", "16 in (40 cm) and 32 in (80 cm)". */
+function lengthsIn(found: readonly Measure[]): readonly (readonly Measure[])[] {
+  const lengths: Measure[][] = [];
+  for (const measure of lengthOf(found)) {
+    const last = lengths.at(-1);
+    if (last?.length === 1 && last[0]?.unit !== measure.unit) last.push(measure);
+    else lengths.push([measure]);
+  }
+  return lengths;
 }
 
 function fromClause(text: string, start: number, segment: Segment, certain: boolean): readonly Needle[] {
@@ -190,9 +193,8 @@ function fromClause(text: string, start: number, segment: Segment, certain: bool
           : shared.length > 0
             ? shared
             : kindsIn(segment.label ?? '');
-    const measures = firstLength(measuresIn(after, start + cluster.end, null).map((item) => item.measure));
-    const earlier =
-      measures.length > 0 || i > 0 ? measures : firstLength(measuresIn(before, start + from, null).map((item) => item.measure));
+    const measures = lengthsIn(measuresIn(after, start + cluster.end, null).map((item) => item.measure));
+    const earlier = measures.length > 0 || i > 0 ? measures : lengthsIn(measuresIn(before, start + from, null).map((item) => item.measure));
     const role = roleOf(before, after, segment.label);
     const end = cluster.end + (plain[cluster.end] === ')' || plain[cluster.end] === ']' ? 1 : 0);
     const base = {
@@ -203,8 +205,11 @@ function fromClause(text: string, start: number, segment: Segment, certain: bool
       span: { start: start + cluster.start, end: start + end },
     };
     const two = behind.includes('circular') && behind.includes('doublePointed') && behind.length === 2;
-    for (const kind of two ? behind : [kinds[0] ?? null])
-      needles.push({ ...base, kind, length: kind === 'doublePointed' && two ? [] : earlier });
+    for (const kind of two ? behind : [kinds[0] ?? null]) {
+      const lengths = kind === 'doublePointed' && two ? [] : kind === 'circular' ? earlier : earlier.slice(0, 1);
+      // A needle for each length that is listed.
+      for (const length of lengths.length > 0 ? lengths : [[]]) needles.push({ ...base, kind, length });
+    }
     from = cluster.end;
   }
   return needles;
