@@ -19,7 +19,7 @@ const multipleOf = new RegExp(
 const parity = new RegExp(String.raw`^${prelude}(?:any )?(odd|even) (?:number|no\.?) (?:of ${ST})`, 'i');
 const any = new RegExp(String.raw`^${prelude}any number (?:of ${ST})(?! divisible)`, 'i');
 const panel = new RegExp(
-  String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:worked |work )?over (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`,
+  String.raw`^(?:[a-z' -]{0,40}\()?(?:(?:cable |lace |stitch )?panel (?:of|over|is|on|worked over|=|,) ?(\d+)(?: ${ST})?|(\d+)[- ]?${ST} (?:wide )?(?:cable |lace )?panel|(?:(?:worked |work )?over|worked (?:from|on)) (?:a panel of )?(\d+) ${ST}(?! (?:in|to|rem)))`,
   'i',
 );
 const repeat = new RegExp(
@@ -83,6 +83,13 @@ export function declaration(tokens: readonly KnitToken[], from: number, to: numb
     const header = headerIn(words);
     if (header !== null) return { type: 'declare', count: null, ...header, span };
   }
+  // "Worked flat.", "Worked back and forth in rows."
+  if (
+    /^(?:this piece is |each piece is |the piece is )?(?:worked|knitted) (?:flat|back and forth|in rows|in (?:the )?rounds?|in one piece|sideways|top down|bottom up)(?: (?:in|on|from|and|with) [a-z -]{1,40})?\.?$/i.test(
+      words,
+    )
+  )
+    return { type: 'declare', what: 'rule', name: words.toLowerCase(), multiple: null, count: null, span };
   const forms =
     /^(?:these|the last|last|from)\b.*\brows?\b.*\b(?:form|forms|set|sets|are|make|makes|give|gives|establish|create)\b/i.test(words) ||
     (/^these \d+ (?:row|rnd|round)s? /i.test(words) && /form|set|patt/i.test(words));

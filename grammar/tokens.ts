@@ -252,7 +252,7 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
   sizes = sizeCount;
   const tokens: KnitToken[] = [];
   const bare = withoutShorteningStops(text);
-  colours = coloursIn(bare, sizeCount);
+  colours = coloursIn(bare, sizeCount, own.defined);
   for (const token of lexer.tokenize(bare).tokens as KnitToken[]) {
     const type = (token.payload as (Payload & { type?: TokenType }) | undefined)?.type;
     if (type !== undefined) {

@@ -107,6 +107,16 @@ export function countsTold(
     ]);
   }
 
+  // "10 (12, 14) sts lie between the double stitches."
+  if (
+    isA(first, CountToken) &&
+    isA(tokens[from + 1], W.St) &&
+    /^[\d ([\]),:;/–-]+ ?(?:sts|stitches) (?:lie|stand|are|remain|rem|are left|are now|now lie|should lie) between (?:the )?(?:two |last )?(?:ds|double|wraps|wrapped|turns|turning|twins|pins|gaps|yos|yarn)/.test(
+      words,
+    )
+  )
+    return all(numbers.map((number) => made(number, 'part', 'wrapped')));
+
   // "9 (10, 11) sts are wrapped at each side and 10 (12, 14) sts rem unwrapped in the centre."
   if (
     isA(first, CountToken) &&
@@ -141,6 +151,13 @@ export function needless(words: string): boolean {
   // What rows and wedges look like, told of the whole piece.
   if (
     /^(?:every|each) (?:(?:rs|ws|right-side|wrong-side|short) )?(?:row|rnd|round|wedge|section|triangle|square|strip|panel|repeat|pair) (?:of rows )?(?:stops|ends|begins|starts|adds|grows|is|has|will|gets|turns|brings|takes)\b/i.test(
+      words,
+    )
+  )
+    return true;
+  // Sewing and embroidery work no stitch of the fabric.
+  if (
+    /^(?:(?:with|using) [a-z ]{1,30}, )?(?:now |then )?(?:embroider|sew|stitch on|work (?:\w+ )?(?:whiskers|eyes?|a nose|a mouth|french knots?|blanket stitch|chain stitch|back ?stitch|duplicate stitch|satin stitch|swiss darning|cross stitch)|swiss[- ]darn|duplicate[- ]stitch)\b/i.test(
       words,
     )
   )

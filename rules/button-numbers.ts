@@ -6,6 +6,12 @@ import type { Finding, Rule } from './rule.ts';
 
 const at = (values: Sized, size: number): number => sizeValue(values, size) ?? 0;
 
+/** "two buttons to the back flap and two to the waist": the number is a part of all there are. */
+const shared = (words: string): boolean =>
+  /^[^.;\n]*?\bbuttons?\b[^.;\n]*\b(?:and|,) (?:the other )?(?:one|two|three|four|five|six|\d+|rest|others?)\b(?! (?:cm|mm|in|rows?|sts?)\b)/i.test(
+    words,
+  );
+
 export const buttonNumbers: Rule = {
   id: 'button-numbers',
   level: 'query',
@@ -47,7 +53,7 @@ Row 1: Knit.
     const told = [
       ...numbersBefore(context, /^buttonholes?$/i, () => true),
       ...numbersBefore(context, /^buttons?$/i, (stretch) => stretch.role === 'work'),
-    ].filter((one) => !inList(one.span.start));
+    ].filter((one) => !inList(one.span.start) && !shared(context.manuscript.source.slice(one.span.start, one.span.start + 120)));
     const sizes = context.pattern.sizes.map((_, size) => size);
     // Some may be worked before a sentence counts the rest, so only the largest number of all is compared.
     const most = (size: number): number => Math.max(...told.map((one) => at(one.values, size)));

@@ -114,7 +114,8 @@ Change to 4 mm needles. Knit 40 rows. Cast off.
     const all = paths(context);
     const alone = all.flatMap((path) => {
       const [start] = path.uses;
-      if (start === undefined || path.uses.some((use) => use.mm !== start.mm)) return [];
+      // A piece whose first words of needles are a change has gone on with those in hand.
+      if (start === undefined || start.change || path.uses.some((use) => use.mm !== start.mm)) return [];
       const sisters = all.filter((other) => other.uses[0]?.mm === start.mm && other.uses.some((use) => use.change && use.mm !== start.mm));
       const to = sisters[0]?.uses.find((use) => use.mm !== start.mm)?.mm;
       if (to === undefined) return [];

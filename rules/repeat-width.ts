@@ -32,6 +32,16 @@ export const repeatWidth: Rule = {
       '# Swell Cowl\n\nCO 120 sts. Join in the round.\n\nRnd 1: *K1, yo, k3, sk2p, k3, yo; rep from * around.\n\nRnd 2: Knit.\n\nRnd 3: *K2, yo, k2, sk2p, k2, yo, k1; rep from * around.\n\nRnd 4: Knit.\n\nRnd 5: *K3, yo, k1, sk2p, k1, yo, k2; rep from * around.\n\nRnd 6: Knit.\n\nRnd 7: *K4, yo, sk2p, yo, k3; rep from * around.\n\nBO all sts.\n',
   },
   check: (context): readonly Finding[] => {
+    const uses = rowsOf(context.pattern).flatMap(({ row, section }) => {
+      const found = repeatOf(row);
+      const use = found === null ? null : stepsUse(context.pattern, found.children);
+      return use === null ? [] : [{ row, section, ...use }];
+    });
+    // A row that makes more of each repeat, or fewer, leaves the next rows repeats of that width.
+    const leftSo = (section: number, before: Row, width: number): boolean =>
+      uses.some(
+        (use) => use.section === section && use.takes !== use.makes && use.makes === width && use.row.span.start < before.span.start,
+      );
     const rows = rowsOf(context.pattern).flatMap(({ row, section }) => {
       if (row.label === null || row.label.numbers.length === 0 || row.label.name !== null) return [];
       const found = repeatOf(row);
@@ -57,7 +67,7 @@ export const repeatWidth: Rule = {
         return [];
       // Of two rows that differ the later is named.
       if (witness === null && others.length === 1 && first.row.span.start > row.span.start) return [];
-      if (divides(witness ?? first.width, width)) return [];
+      if (divides(witness ?? first.width, width) || leftSo(section, row, width)) return [];
       if (roots(context).some((root) => root.met.node === row)) return [];
       return [
         {

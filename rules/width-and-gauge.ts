@@ -233,13 +233,15 @@ Cast off.
   check(context): readonly Finding[] {
     const held = heldCounts(context);
     if (held.length === 0 || context.pattern.front.gauges.length === 0) return [];
+    // Knitted from cuff to cuff the rows make the girth, and the stitches the length.
+    const sideways = /\b(?:sideways|side to side|cuff to cuff)\b/i.test(context.manuscript.source);
     const wrongPairs = pairFaults(context.pattern.front.pairs).flatMap((fault) => [
       fault.pair.first.span.start,
       fault.pair.second.span.start,
     ]);
     return context.pattern.front.measures.flatMap((name) => {
       const girth = isSquare(name) ? 'width' : girthOf(name);
-      if (girth === null) return [];
+      if (girth === null || (sideways && girth === 'body')) return [];
       const measure = name.measures.find((one) => one.unit === 'cm') ?? name.measures.find((one) => one.unit === 'in');
       if (measure === undefined || name.measures.some((one) => wrongPairs.includes(one.span.start))) return [];
       const one = check(context, name, measure, girth, held);

@@ -20,6 +20,7 @@ import {
   W,
 } from '../tokens.ts';
 import type { AtSameTime, Step } from '../tree.ts';
+import { carriedAt } from './carried.ts';
 import type { Passage } from './passage.ts';
 import { type OpenRow, rowSteps } from './row.ts';
 
@@ -113,6 +114,12 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
           continue;
         }
       }
+    }
+    const carried = carriedAt(passage, at, to);
+    if (carried !== null) {
+      addStep(carried.step);
+      at += carried.eaten;
+      continue;
     }
     const told = statedAt(rest, base, text);
     if (told !== null) {

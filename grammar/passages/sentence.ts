@@ -1,6 +1,6 @@
 /** One sentence: a title, a label and its row, a declaration, an order, or words that go on with the row before. */
 import { declaration } from '../declarations.ts';
-import { adverbAt, headingEnd } from '../introductions.ts';
+import { adverbAt, clauseOrders, headingEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
 import { partBegins, statedBegins, statementAt } from '../phrases/parser.ts';
 import {
@@ -190,7 +190,7 @@ function readTold(passage: Passage, at: number, to: number): boolean {
     return true;
   }
   const first = tokens[at];
-  if (first === undefined || !needless(text.slice(first.startOffset, first.startOffset + 60))) return false;
+  if (first === undefined || !needless(text.slice(first.startOffset, first.startOffset + 60)) || clauseOrders(tokens, at, to)) return false;
   if (state.open === null)
     out.push({ type: 'remark', span: { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } });
   return true;

@@ -174,6 +174,14 @@ export class Marks extends ClosingGaps {
     const back = this.at(1, W.Return) ? 1 : this.clauseHas(2, 8, (ahead) => /^back$/.test(this.image(ahead)));
     if (back === 0 || this.clauseHas(2, 12, (ahead) => /^held$/.test(this.image(ahead)) || this.at(ahead, W.Holder)) > 0) return false;
     const to = this.clauseHas(back + 1, 6, (ahead) => this.at(ahead, W.Needle) || /^(lh|left|ln)$/.test(this.image(ahead)));
+    // "return 70 sts to needle": as many as that come from a holder
+    if (
+      this.at(1, W.Return) &&
+      /^needles?$/.test(this.image(to)) &&
+      this.at(2, CountToken) &&
+      (this.payload(2)?.values ?? []).some((n: number | null) => (n ?? 0) > 4)
+    )
+      return false;
     return to > 0 ? /left|lh|\bln\b|^needle/.test(this.image(to)) : this.separator(back + 1);
   }
 

@@ -203,7 +203,7 @@ function fallback(segment: Segment): readonly Abbreviation[] {
 
 /** `K, knit; P, purl`, `k knit · p purl`, `k knit, p purl`, `k (knit), p (purl)`: most terms begin like their meaning. */
 function clauseEntries(segment: Segment): readonly Abbreviation[] {
-  const divided = parted(segment, /[;\n·•]/, 2);
+  const divided = parted(segment, /[;\n·•]|(?<=\s)\/(?=\s)/, 2);
   if (divided.length >= 2) return divided;
   const bracketed = inBrackets(segment);
   return bracketed.length >= 3 ? bracketed : parted(segment, /,/, 4);
