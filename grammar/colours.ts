@@ -22,6 +22,7 @@ function paletteOf(names: readonly string[]): Palette {
 }
 
 const common = paletteOf([]);
+const undefinedTerms: ReadonlyMap<string, string> = new Map();
 const palettes = new WeakMap<ReadonlyMap<string, string>, Palette>();
 
 function paletteFor(defined: ReadonlyMap<string, string>): Palette {
@@ -61,7 +62,7 @@ const none: Colours = { counts: new Map(), words: new Map() };
  * Finds the stitches of a passage that are told by their colour alone.
  * @param defined the draft's abbreviations with their meanings
  */
-export function coloursIn(text: string, sizes: number | null, defined: ReadonlyMap<string, string>): Colours {
+export function coloursIn(text: string, sizes: number | null, defined: ReadonlyMap<string, string> = undefinedTerms): Colours {
   const { colour, some } = paletteFor(defined);
   if (!some.test(text)) return none;
   const counts = new Map<number, ColouredCount>();

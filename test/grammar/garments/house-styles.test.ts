@@ -52,6 +52,24 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Break yarn, pass tail through all sts and pull tight.', 'change break | join thread'],
   // all stitches of a side
   ['Rep the last 2 rows until all the side sts have been taken in, ending with a WS row.', 'rep rows [last 2] until all worked ending WS'],
+  // a verb goes on over a list of pieces
+  [
+    'Joining rnd: Knit the 78 (86, 94) sts of the back, the 50 (54, 58) sts of one sleeve, the 78 (86, 94) sts of the front and the 50 (54, 58) sts of the other sleeve.',
+    'round joining: k{78 (86, 94)} k{50 (54, 58)} k{78 (86, 94)} k{50 (54, 58)}',
+  ],
+  // stitches that come back, and stitches that go back to be worked again
+  ['Return 70 (76, 84) sts to needle.', 'take up 70 (76, 84) unworked'],
+  ['Return 2 sts to left needle.', 'row: ret{2}'],
+  // sentences about the piece, and sewing
+  ['Worked flat. Cast on 5 sts.', 'declare rule worked flat. | CO 5 here'],
+  ['Worked from 61 sts, however they come to be on the needle.', 'declare panel 0+61'],
+  ['10 (12, 14) sts lie between the double stitches.', '=10 (12, 14) part (wrapped)'],
+  ['With black, embroider two eyes over R9. Work three whiskers on each side.', ''],
+  // an order behind it is not passed over with it
+  [
+    'Sew the last 6 rows under, then pick up and knit 40 sts along the edge.',
+    'UNREAD "Sew the last 6 rows under, then pick up and knit 40 sts along the edge."',
+  ],
   // edge stitches of a stitch pattern
   ['Any multiple of 2, with an edge stitch at each side.', 'declare multiple 2+2'],
   ['Multiple of 6 sts plus 1, plus 2 edge sts at each side.', 'declare multiple 6+5'],
