@@ -195,6 +195,26 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
   return found(context, widthAndGauge, span, message, { sizes: sizes > 1 ? all : [], also: [gauge.span] });
 }
 
+/** The name of a measure without its unit: "Finished chest, in", "Finished chest (cm)". */
+const withoutUnit = (name: string): string =>
+  name
+    .replace(/[\s,(]*\b(?:cm|in|ins|inches)\b\)?\s*:?$/i, '')
+    .trim()
+    .toLowerCase();
+
+/** Inches in a line of their own below the same measure in centimetres, worked out from it and rounded. */
+function convertedFrom(context: Context, name: NamedMeasure, inches: Measure): boolean {
+  const sizes = context.pattern.sizes;
+  return context.pattern.front.measures.some((other) => {
+    const cm = other.measures.find((each) => each.unit === 'cm');
+    if (other === name || cm === undefined || withoutUnit(other.name) !== withoutUnit(name.name)) return false;
+    return sizes.every((_, size) => {
+      const [one, two] = [valueAt(inches, size, sizes.length), valueAt(cm, size, sizes.length)];
+      return one === null || two === null || Math.abs(one * 2.54 - two) <= (stepOf(inches) * 2.54 + stepOf(cm)) / 2 + 0.01;
+    });
+  });
+}
+
 export const widthAndGauge: Rule = {
   id: 'width-and-gauge',
   level: 'query',
@@ -245,7 +265,7 @@ Cast off.
       const measure = name.measures.find((one) => one.unit === 'cm') ?? name.measures.find((one) => one.unit === 'in');
       if (measure === undefined || name.measures.some((one) => wrongPairs.includes(one.span.start))) return [];
       const one = check(context, name, measure, girth, held);
-      if (one === null) return [];
+      if (one === null || (measure.unit === 'in' && convertedFrom(context, name, measure))) return [];
       // The twin in the other unit may have been the one worked out.
       const twin = name.measures.find((other) => other.unit !== measure.unit && (other.unit === 'cm' || other.unit === 'in'));
       return twin !== undefined && check(context, name, twin, girth, held) === null ? [] : [one];

@@ -27,8 +27,6 @@ export function densities(gauge: Gauge, of: 'stitches' | 'rows', unit: Measure['
     const span = over.unit === 'mm' ? length / 10 : length;
     const own = over.unit === 'in' ? 'in' : 'cm';
     if (own === unit) found.push({ per: amount / span, words });
-    // "10 cm (4 in)": inches may have been worked out from the centimetres, which are the exact half of the pair.
-    else if (ownUnit && unit === 'in') found.push({ per: (amount / span) * cmPerInch, words });
     else if (ownUnit) continue;
     else if (unit === 'in') found.push({ per: (amount / span) * tradeCmPerInch, words }, { per: (amount / span) * cmPerInch, words });
     else if (unit === 'cm') found.push({ per: amount / span / tradeCmPerInch, words }, { per: amount / span / cmPerInch, words });

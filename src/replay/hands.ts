@@ -20,13 +20,13 @@ export interface RowChoice {
   readonly loop: 'in' | 'apart';
   /** "rep from * N times": N more, or N in all. */
   readonly times: 'more' | 'all';
-  /** A list without brackets: the last token repeats, or the whole list. */
-  readonly list: 'token' | 'list';
+  /** A list without brackets, "k2, k2tog to end": what repeats is what its place makes likelier, the whole list or its last stitch, or the other. */
+  readonly list: 'likely' | 'other';
   /** Which reading of names with several. */
   readonly names: number;
 }
 
-export const firstChoice: RowChoice = { loop: 'in', times: 'more', list: 'token', names: 0 };
+export const firstChoice: RowChoice = { loop: 'in', times: 'more', list: 'likely', names: 0 };
 
 export interface Hands {
   readonly needles: Needles;

@@ -125,7 +125,9 @@ function otherReadings(proof: Proof, moment: Moment, from: number | undefined, w
     const end = workMoment(proof, moment, { ...begin, choice });
     if (seen.has(ends(end))) continue;
     seen.add(ends(end));
-    out.push(`If ${choiceWords(choice)}: ${outcomeOf({ ...moment, needles: { ...moment.needles, sure: true } }, end, words)}`);
+    out.push(
+      `If ${choiceWords(choice, moment.choice, moment.steps)}: ${outcomeOf({ ...moment, needles: { ...moment.needles, sure: true } }, end, words)}`,
+    );
   }
   return out;
 }

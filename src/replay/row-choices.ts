@@ -1,5 +1,5 @@
 /** The ways a row may be read, and what is said where they come to different counts. */
-import type { Row, Span, Step } from '../../grammar/tree.ts';
+import type { Repeat, Row, Span, Step } from '../../grammar/tree.ts';
 import { firstChoice, type RowChoice } from './hands.ts';
 import { endRow, live } from './needles.ts';
 import { handOf, met, type Play, tryOut } from './play.ts';
@@ -7,7 +7,7 @@ import type { ObservationKind } from './replay.ts';
 import { attempt } from './row-attempt.ts';
 import type { Call } from './rows.ts';
 import { playFrom } from './statements.ts';
-import { rowReadings } from './steps/readings.ts';
+import { openList, rowReadings } from './steps/readings.ts';
 
 /** Every way the row may be read, the likeliest first. */
 export function choicesFor(steps: readonly Step[]): RowChoice[] {
@@ -15,6 +15,7 @@ export function choicesFor(steps: readonly Step[]): RowChoice[] {
   let choices: RowChoice[] = [firstChoice];
   if (open.times) choices = choices.flatMap((choice) => [choice, { ...choice, times: 'all' as const }]);
   if (open.loop) choices = choices.flatMap((choice) => [choice, { ...choice, loop: 'apart' as const }]);
+  if (open.list) choices = choices.flatMap((choice) => [choice, { ...choice, list: 'other' as const }]);
   if (open.names > 1)
     choices = choices.flatMap((choice) => Array.from({ length: Math.min(open.names, 3) }, (_, names) => ({ ...choice, names })));
   return choices.slice(0, 12);
@@ -40,7 +41,12 @@ export function noteReadings(
     for (const size of sizes)
       met(
         play,
-        { kind: 'readingNotDefault', span, numbers: {}, words: { reading: choiceWords(choices[chosen] as RowChoice) } },
+        {
+          kind: 'readingNotDefault',
+          span,
+          numbers: {},
+          words: { reading: choiceWords(choices[chosen] as RowChoice, choices[0] as RowChoice, row.children) },
+        },
         size,
         call.node,
         label,
@@ -68,7 +74,10 @@ export function noteReadings(
         kind: 'readingsDiffer',
         span,
         numbers: { first: ends[0]?.[position] ?? 0, second: ends[differs]?.[position] ?? 0 },
-        words: { first: choiceWords(fitting[0] as RowChoice), second: choiceWords(fitting[differs] as RowChoice) },
+        words: {
+          first: choiceWords(fitting[0] as RowChoice, fitting[differs] as RowChoice, row.children),
+          second: choiceWords(fitting[differs] as RowChoice, fitting[0] as RowChoice, row.children),
+        },
       },
       size,
       call.node,
@@ -77,16 +86,32 @@ export function noteReadings(
   });
 }
 
-export function choiceWords(choice: RowChoice): string {
+/** What one reading makes of the words on which the other differs from it. */
+export function choiceWords(choice: RowChoice, other: RowChoice, steps: readonly Step[]): string {
+  if (choice.list !== other.list) {
+    const whole = (listIn(steps)?.repeats === 'last') === (choice.list === 'other');
+    return whole ? 'everything from the beginning of the list repeats' : 'only the last stitch of the list repeats';
+  }
   if (choice.loop === 'apart') return 'the stitch left by the bind-off is not counted in what follows';
   if (choice.times === 'all') return 'the number of times counts the first working in';
   if (choice.names > 0) return 'another meaning of the stitch name';
   return 'the number of times comes on top of the first working';
 }
 
+function listIn(steps: readonly Step[]): Repeat | null {
+  for (const step of steps) {
+    if (step.type !== 'repeat') continue;
+    if (openList(step)) return step;
+    const inner = listIn([...step.children, ...step.once]);
+    if (inner !== null) return inner;
+  }
+  return null;
+}
+
 function readingSpan(steps: readonly Step[]): Span | null {
   for (const step of steps) {
     if (step.type === 'repeat') {
+      if (openList(step)) return step.span;
       if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') return step.extent.count.span;
       const inner = readingSpan([...step.children, ...step.once]);
       if (inner) return inner;

@@ -1,9 +1,16 @@
 /** Where the words of a row allow several readings. */
-import type { Step } from '../../../grammar/tree.ts';
+import type { Repeat, Step } from '../../../grammar/tree.ts';
+
+/** "K2, k2tog to end": neither bracket nor star says what repeats, all of the list or its last stitch. */
+export function openList(step: Repeat): boolean {
+  return (
+    step.form === 'list' && step.children.length > 1 && step.extent !== null && step.extent.kind !== 'times' && step.extent.kind !== 'goal'
+  );
+}
 
 /** Whether some node of the row can be read in more than one way, and which. */
-export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; names: number } {
-  const found = { loop: false, times: false, names: 0 };
+export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; list: boolean; names: number } {
+  const found = { loop: false, times: false, list: false, names: 0 };
   const visit = (list: readonly Step[]): void => {
     list.forEach((step, index) => {
       if (
@@ -17,6 +24,7 @@ export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boo
         found.loop = true;
       if (step.type === 'repeat') {
         if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') found.times = true;
+        if (openList(step)) found.list = true;
         visit(step.children);
         visit(step.once);
       }

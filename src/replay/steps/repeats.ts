@@ -6,6 +6,7 @@ import { beginRow, live, passTip } from '../needles.ts';
 import { workSteps } from '../work.ts';
 import { needleShares } from './needle-parts.ts';
 import { markAhead, targetOf } from './places.ts';
+import { openList } from './readings.ts';
 import { fixedUse, passesOf } from './use.ts';
 
 /** Works `passes` whole passes of steps with fixed use, folding over stretches without markers; `of` passes in all. */
@@ -50,6 +51,11 @@ export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   const { needles } = hands;
   const extent = step.extent;
   if (extent === null) return workSteps(hands, step.children);
+  const last = step.children.at(-1);
+  if (openList(step) && last !== undefined && (step.repeats === 'last') === (hands.choice.list === 'likely')) {
+    // Only the last stitch repeats; what stands before it is worked once.
+    return workSteps(hands, step.children.slice(0, -1)) ?? workRepeat(hands, { ...step, children: [last], repeats: 'all' });
+  }
   const use = fixedUse(hands, step.children);
   if (extent.kind === 'times') {
     const passes = passesOf(hands, extent);
