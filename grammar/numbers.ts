@@ -82,8 +82,17 @@ function skip(text: string, index: number): number {
   return spacePattern.lastIndex;
 }
 
+/** First letters of the number words and times words. */
+const wordBegins = new Set([...numberNames.keys(), ...timesNames.keys()].flatMap((name) => [name.charAt(0), name.charAt(0).toUpperCase()]));
+
+/** Whether a number may begin with the letter: a digit, a fraction, or the first letter of a number word. */
+function mayBeginNumber(letter: string): boolean {
+  return (letter >= '0' && letter <= '9') || wordBegins.has(letter) || fractions.has(letter);
+}
+
 /** One number, ordinal, number word or times word; null when none stands at `index`. */
 function cellAt(text: string, index: number): Cell | null {
+  if (!mayBeginNumber(text[index] ?? '')) return null;
   cellPattern.lastIndex = index;
   const match = cellPattern.exec(text);
   if (match === null) return null;
@@ -199,6 +208,12 @@ function dashList(text: string, index: number, sizes: number): Tail | null {
   return !whole || (kind === 'number' && /^(?:[\w/–]|-[\w-])/.test(text.slice(at, at + 2))) ? null : { values, kind, end: at };
 }
 
+/** Whether a dash or a stroke follows, as between the numbers of a list. */
+function listGoesOn(text: string, index: number): boolean {
+  listStep.lastIndex = index;
+  return listStep.test(text);
+}
+
 /** "(11 12 13)" with the separators forgotten, where the numbers are as many as the other sizes. */
 function spacedTail(text: string, index: number, sizes: number | null): Tail | null {
   if (sizes === null || sizes < 4 || (text[index] !== '(' && text[index] !== '[')) return null;
@@ -278,6 +293,26 @@ function byTurns(text: string, first: Cell, sizes: number): Tail | null {
  * null while that is not known. A list of the wrong length is read all the same, so that a rule can point at it.
  */
 export function numberAt(text: string, index: number, sizes: number | null): NumberMatch | null {
+  const letter = text[index] ?? '';
+  if (!mayBeginNumber(letter) && !opensList.has(letter)) return null;
+  // The same place is asked for a number by every spelling that holds one.
+  if (text !== asked.text || sizes !== asked.sizes) {
+    asked.text = text;
+    asked.sizes = sizes;
+    asked.answers.clear();
+  }
+  const known = asked.answers.get(index);
+  if (known !== undefined) return known;
+  const found = readNumber(text, index, sizes);
+  asked.answers.set(index, found);
+  return found;
+}
+
+/** Marks that may open a list of sizes: a dash for the first, or a bracket. */
+const opensList = new Set('–—−_-([');
+const asked = { text: '', sizes: null as number | null, answers: new Map<number, NumberMatch | null>() };
+
+function readNumber(text: string, index: number, sizes: number | null): NumberMatch | null {
   let first: Cell | null;
   if (/[–—−_-]/.test(text[index] ?? '')) {
     // A dash opens a list only where a bracket of sizes follows: "– (–, 276, 287) sts".
@@ -293,7 +328,7 @@ export function numberAt(text: string, index: number, sizes: number | null): Num
   } else if (text[index] === '(' || text[index] === '[') return bracketFirst(text, index, sizes) ?? wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);
   if (first === null) return null;
-  if (sizes !== null && sizes > 2 && first.kind !== 'times') {
+  if (sizes !== null && sizes > 2 && first.kind !== 'times' && listGoesOn(text, first.end)) {
     const list = dashList(text, index, sizes);
     if (list !== null) return { values: list.values, kind: list.kind ?? 'number', length: list.end - index, tail: true };
   }

@@ -141,7 +141,18 @@ export function vocabularyOf(options: {
   };
 }
 
-const wordLetter = /[\p{L}\p{N}]/u;
+const wordLetterOfAnyScript = /[\p{L}\p{N}]/u;
+function isWordLetter(letter: string): boolean {
+  if (letter === '') return false;
+  const code = letter.charCodeAt(0);
+  return code < 128 ? (code >= 48 && code <= 57) || ((code | 32) >= 97 && (code | 32) <= 122) : wordLetterOfAnyScript.test(letter);
+}
+const blankOfAnyKind = /\s/;
+function isBlank(letter: string): boolean {
+  const code = letter.charCodeAt(0);
+  return code < 128 ? code === 32 || (code >= 9 && code <= 13) : blankOfAnyKind.test(letter);
+}
+const isDigit = (letter: string | undefined): boolean => letter !== undefined && letter >= '0' && letter <= '9';
 /** Longest spelling in characters; a bound on the walk. */
 const longest = 120;
 
@@ -196,7 +207,7 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
     if (at.meanings !== null && index >= bestEnd) {
       const before = text[index - 1] ?? '';
       const after = text[index] ?? '';
-      if (!(wordLetter.test(before) && wordLetter.test(after))) {
+      if (!(isWordLetter(before) && isWordLetter(after))) {
         if (index > bestEnd) best = [];
         bestEnd = index;
         for (const meaning of at.meanings) best.push({ meaning, end: index, n, nOffset, nLength, m });
@@ -222,9 +233,9 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
         }
       }
     }
-    if (/\s/.test(character)) {
+    if (isBlank(character)) {
       let after = index;
-      while (/\s/.test(text[after] ?? '')) after += 1;
+      while (isBlank(text[after] ?? '')) after += 1;
       const next = at.next.get(' ');
       if (next !== undefined) seek(next, after, n, nOffset, nLength, m);
       // "k 5", "sl 1", "k2 tog": knitters put or leave out a space beside a number.
@@ -243,7 +254,7 @@ function walk(text: string, start: number, tree: Letters, sizes: number | null):
     )
       seek({ ...at, meanings: null }, index + 1, n, nOffset, nLength, m);
     const gap = at.next.get(' ');
-    if (gap !== undefined && (/\d/.test(character) || /[\d)\]]/.test(text[index - 1] ?? ''))) seek(gap, index, n, nOffset, nLength, m);
+    if (gap !== undefined && (isDigit(character) || /[\d)\]]/.test(text[index - 1] ?? ''))) seek(gap, index, n, nOffset, nLength, m);
     const next = at.next.get(character);
     if (next !== undefined) seek(next, index + 1, n, nOffset, nLength, m);
   };

@@ -32,9 +32,13 @@ const ofPiece = (context: Context, held: readonly Held[], word: RegExp): readonl
 
 /** All ways in which the draft's counts may make the girth. Trying many makes the rule ask less, never more. */
 function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned: boolean): readonly Way[] {
-  const ways: Way[] = [];
+  // Pieces worked at one count many times give one way, with the longest stretch of rows.
+  const ways = new Map<string, Way>();
   const add = (counts: readonly number[], rows: number, pieces: number, lesses: readonly number[]): void => {
-    for (const less of lesses) ways.push({ counts, less, rows, pieces });
+    for (const less of lesses) {
+      const key = `${counts.join()} ${less} ${pieces}`;
+      if (rows > (ways.get(key)?.rows ?? -1)) ways.set(key, { counts, less, rows, pieces });
+    }
   };
   const lesses = buttoned ? upTo(widestBand) : seams;
   if (girth === 'body') {
@@ -60,7 +64,7 @@ function waysFor(context: Context, girth: Girth, held: readonly Held[], buttoned
     // A piece worked flat goes round twice: folded in half, or made twice and sewn.
     if (girth !== 'width' && !round && !(girth === 'tube' && anyRound)) add(sum([one.counts, one.counts]), one.rows, 2, seams);
   }
-  return ways;
+  return [...ways.values()];
 }
 
 interface Verdict {
@@ -77,8 +81,9 @@ const tolerances = (measure: Measure, context: Context, per: number, pieces: num
 function judge(context: Context, measure: Measure, ways: readonly Way[], gauge: Gauge): readonly Verdict[] {
   const sizes = context.pattern.sizes.map((_, size) => size);
   return densities(gauge, 'stitches', measure.unit).flatMap((density) => {
+    const rooms = [1, 2, 3].map((pieces) => tolerances(measure, context, density.per, pieces));
     return ways.map((way) => {
-      const room = tolerances(measure, context, density.per, way.pieces);
+      const room = rooms[way.pieces - 1]!;
       const misses = sizes.filter((size) => {
         const stated = valueAt(measure, size, sizes.length);
         return stated !== null && Math.abs((way.counts[size]! - way.less) / density.per - stated) > room;

@@ -66,7 +66,7 @@ class Phrases extends Series {
   }
 
   failed(): boolean {
-    return this.errors.some((error) => error.name !== 'NotAllInputParsedException');
+    return this.errors.length > 0;
   }
 }
 
@@ -80,7 +80,7 @@ export interface Parsed<T> {
 
 function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: number, text: string): Parsed<T> | null {
   phrases.start(tokens, base, text);
-  // The parser makes an error of every phrase that does not end its text; a stack trace of each would cost more than the reading.
+  // The parser makes an error of every phrase that breaks off; a stack trace of each would cost more than the reading.
   const errors = Error as { stackTraceLimit?: number };
   const limit = errors.stackTraceLimit ?? 10;
   errors.stackTraceLimit = 0;
@@ -93,11 +93,12 @@ function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: n
 
 /** Reads one statement above the row at the head of the tokens; null when none begins there. */
 export function statementAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Statement> | null {
+  phrases.start(tokens, base, text);
   for (const { looks, rule } of phrases.statements) {
-    phrases.start(tokens, base, text);
     if (!looks()) continue;
     const parsed = run(rule as ParserMethod<[], Statement>, tokens, base, text);
     if (parsed) return parsed;
+    phrases.start(tokens, base, text);
   }
   return null;
 }

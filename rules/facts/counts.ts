@@ -59,11 +59,22 @@ export function pieceTitle({ pattern }: Context, piece: number | null): string {
 }
 
 /** Whether rounds are worked at the count: the piece is joined. */
-export const inRounds = ({ replay, pattern }: Context, held: Held): boolean =>
-  replay.entries.some(
-    (entry) =>
-      (pattern.sections[entry.section]?.piece ?? null) === held.piece &&
-      (entry.unit === 'round' ||
+export function inRounds({ replay, pattern }: Context, held: Held): boolean {
+  let pieces = rounded.get(replay);
+  if (pieces === undefined) {
+    pieces = new Set();
+    for (const entry of replay.entries) {
+      if (
+        entry.unit === 'round' ||
         (entry.node.type === 'row' && entry.node.label?.unit === 'round') ||
-        (entry.node.type === 'plain' && entry.node.unit === 'round')),
-  );
+        (entry.node.type === 'plain' && entry.node.unit === 'round')
+      )
+        pieces.add(pattern.sections[entry.section]?.piece ?? null);
+    }
+    rounded.set(replay, pieces);
+  }
+  return pieces.has(held.piece);
+}
+
+/** The pieces with at least one round, found once for a draft. */
+const rounded = new WeakMap<Replay, Set<number | null>>();

@@ -140,12 +140,12 @@ describe('width by height', () => {
     ['48 in x 60 in', [48], [60]],
     ['10 by 12 cm', [10], [12]],
   ] as const)('%s', (text, width, height) => {
-    const found = dimensionAt(text, 0, null);
+    const found = dimensionAt(text, 0, null, numberListAt(text, 0, null)!);
     expect(found?.width.values).toEqual(width);
     expect(found?.height.values).toEqual(height);
   });
   it('is not a multiplication of balls', () => {
-    expect(dimensionAt('45 sts', 0, null)).toBeNull();
+    expect(dimensionAt("45 sts", 0, null, numberListAt("45 sts", 0, null)!)).toBeNull();
   });
 });
 

@@ -7,10 +7,8 @@ export interface Dimension {
   readonly length: number;
 }
 
-/** `45 × 45`, `10 x 12`, `48 (52) by 60 (64)`; a unit may stand after the first number. */
-export function dimensionAt(text: string, index: number, sizeCount: number | null): Dimension | null {
-  const width = numberListAt(text, index, sizeCount);
-  if (width === null) return null;
+/** `45 × 45`, `10 x 12`, `48 (52) by 60 (64)`, `width` being the list at `index`; a unit may stand after the first number. */
+export function dimensionAt(text: string, index: number, sizeCount: number | null, width: NumberList): Dimension | null {
   const gap = /^\s{0,2}(?:cm|mm|ins?\.?|inch(?:es)?|"|″|m)?\s{0,2}(?:[×xX✕]|by)\s{0,2}/.exec(
     text.slice(index + width.length, index + width.length + 18),
   );

@@ -44,6 +44,9 @@ const unitWords: Readonly<Record<string, Unit>> = {
   ounces: 'oz',
 };
 
+/** Whether a unit is named at all: rows of stitches seldom do, and need not be searched for numbers. */
+const someUnit = new RegExp(String.raw`["″]|''|(?<![a-z])(?:${Object.keys(unitWords).join('|')})(?![a-z])`, 'i');
+
 /** After "6 in" these words show that inches are meant; after "6 in the same way" they are not. */
 const afterInches = new Set(
   (
@@ -125,12 +128,13 @@ const bareUnit = /\b(?:per|to the|to an|an|each|every)\s(inch|cm|centimetre|cent
  * `given` is a unit named beforehand, as in a table row "Bust (cm)": numbers with no unit then have it.
  */
 export function measuresIn(text: string, offset: number, sizeCount: number | null, given: Unit | null = null): readonly FoundMeasure[] {
+  if (given === null && !someUnit.test(text)) return [];
   const found: FoundMeasure[] = [];
   let done = 0;
   for (const list of numberLists(text, sizeCount)) {
     if (list.index < done) continue;
     const start = list.index;
-    const dimension = dimensionAt(text, start, sizeCount);
+    const dimension = dimensionAt(text, start, sizeCount, list);
     if (dimension !== null) {
       const end = start + dimension.length;
       const unit = unitAfter(text, end, dimension.height.values[0] ?? null);

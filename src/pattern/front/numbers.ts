@@ -6,6 +6,7 @@
  */
 import type { Sized } from '../../../grammar/count.ts';
 import { isBlank, isLetter, type NumberReading, printedNumberAt, skipBlanks } from './printed-number.ts';
+import { turnsAt } from './sizes-by-turns.ts';
 
 export interface NumberList {
   /** In the order printed; null where a dash or a blank stands for a size. */
@@ -303,6 +304,19 @@ function thousandsInBracket(text: string, index: number): boolean {
   return first === null || first.value >= 400;
 }
 
+/** Whether a list may begin here at all: most words and marks of a draft are answered by this. */
+function mayBegin(text: string, index: number): boolean {
+  const letter = text[index];
+  return (
+    closing[letter ?? ''] !== undefined ||
+    isDash(letter) ||
+    letter === '_' ||
+    letter === 'n' ||
+    letter === 'N' ||
+    printedNumberAt(text, index) !== null
+  );
+}
+
 /**
  * The number or list of numbers that starts at `index`, or null. `sizeCount` is the number of sizes of the draft where
  * it is known: it decides between readings, it never changes what is printed.
@@ -312,6 +326,7 @@ export function numberListAt(text: string, index: number, sizeCount: number | nu
     const turns = turnsAt(text, index, sizeCount);
     if (turns !== null) return turns;
   }
+  if (!mayBegin(text, index)) return null;
   const reading: NumberReading = {
     decimalComma: commaIsDecimal(text, index) || bracketCommasAreDecimal(text, index),
     thousands: thousandsInBracket(text, index),
@@ -321,40 +336,6 @@ export function numberListAt(text: string, index: number, sizeCount: number | nu
   // The other reading of commas, where only it comes to the number of sizes.
   const other = readList(text, index, sizeCount, { ...reading, decimalComma: reading.decimalComma !== true });
   return other !== null && other.values.length === sizeCount ? other : list;
-}
-
-const turnValue = String.raw`(\d{1,5}(?:[.,]\d{1,2})?)(?:\s?[-–]\s?(\d{1,5}(?:[.,]\d{1,2})?))?`;
-
-const turnInside = new RegExp(String.raw`\s{0,2}\(\s?${turnValue}\s?\)`, 'y');
-
-const turnOutside = new RegExp(String.raw`\s{0,2}${turnValue}(?![\w.,]\d)`, 'y');
-
-/** `(10) 11 (12)`, `(36-38) 40-42 (44-46)`: sizes by turns, the first in a bracket; as many as there are sizes. */
-function turnsAt(text: string, index: number, sizeCount: number): NumberList | null {
-  const values: number[] = [];
-  const upper: number[] = [];
-  const places: { start: number; end: number }[] = [];
-  let at = index;
-  while (values.length < sizeCount) {
-    const pattern = values.length % 2 === 0 ? turnInside : turnOutside;
-    pattern.lastIndex = at;
-    const match = pattern.exec(text);
-    if (match === null) return null;
-    const low = Number(match[1]!.replace(',', '.'));
-    const start = at + match[0].indexOf(match[1]!);
-    values.push(low);
-    upper.push(match[2] === undefined ? low : Number(match[2].replace(',', '.')));
-    at = pattern.lastIndex;
-    places.push({ start, end: values.length % 2 === 1 ? at - 1 : at });
-  }
-  return {
-    values,
-    upper: values.some((value, i) => value !== upper[i]) ? upper : null,
-    length: at - index,
-    places,
-    bracket: '(',
-    closed: true,
-  };
 }
 
 export interface FoundList extends NumberList {

@@ -50,13 +50,22 @@ const words: Readonly<Record<string, number>> = {
   twenty: 20,
 };
 
+/** First letters of the number words. */
+const beginsWord = new Set(Object.keys(words).flatMap((word) => [word.charAt(0), word.charAt(0).toUpperCase()]));
+
 /** Parts that a ruler or a needle gauge is cut in; `4/6` is two sizes, `3/4` is a fraction. */
 const denominators = new Set([2, 3, 4, 8, 16]);
 /** Longer runs of digits are no number of a pattern. */
 const longestRun = 9;
 
 const isDigit = (letter: string | undefined): boolean => letter !== undefined && letter >= '0' && letter <= '9';
-export const isLetter = (letter: string | undefined): boolean => letter !== undefined && /\p{L}/u.test(letter);
+const beyondLatin = /\p{L}/u;
+/** Any letter of any script; the English ones are told by their code, since every character of a draft is asked. */
+export function isLetter(letter: string | undefined): boolean {
+  if (letter === undefined || letter === '') return false;
+  const code = letter.charCodeAt(0);
+  return code < 128 ? (code | 32) >= 97 && (code | 32) <= 122 : beyondLatin.test(letter);
+}
 /** Blanks that may stand inside a printed number or list; one line end is a blank too. */
 export const isBlank = (letter: string | undefined): boolean =>
   letter === ' ' ||
@@ -111,7 +120,7 @@ function tailFraction(text: string, index: number): { value: number; end: number
 
 /** A number word at the index, standing alone: `seven`, not the start of `seventy`. */
 export function numberWordAt(text: string, index: number): PrintedNumber | null {
-  if (isLetter(text[index - 1])) return null;
+  if (!beginsWord.has(text[index] ?? '') || isLetter(text[index - 1])) return null;
   let end = index;
   while (end < text.length && end - index < 10 && isLetter(text[end])) end += 1;
   const value = words[text.slice(index, end).toLowerCase()];
