@@ -10,9 +10,15 @@ export interface Standing {
   readonly block: readonly number[] | null;
 }
 
+/** Worked out once for all rules. */
+const standing = new WeakMap<Pattern, readonly Standing[]>();
+
 /** Every statement at the level of rows, in the order of the draft; what stands in a block of sizes or on a second track comes after it. */
-export function statementsOf(pattern: Pattern): Standing[] {
+export function statementsOf(pattern: Pattern): readonly Standing[] {
+  const known = standing.get(pattern);
+  if (known !== undefined) return known;
   const out: Standing[] = [];
+  standing.set(pattern, out);
   pattern.sections.forEach((section, index) => {
     let ruled: readonly number[] | null = null;
     const visit = (statement: Statement, block: readonly number[] | null): void => {
@@ -46,9 +52,14 @@ const isSpan = (value: unknown): value is Span =>
   typeof (value as { start?: unknown }).start === 'number' &&
   typeof (value as { end?: unknown }).end === 'number';
 
+const numbers = new WeakMap<Pattern, readonly Numbers[]>();
+
 /** Every number of the tree that may differ by size, with its place. */
-export function numbersOfTree(pattern: Pattern): Numbers[] {
+export function numbersOfTree(pattern: Pattern): readonly Numbers[] {
+  const known = numbers.get(pattern);
+  if (known !== undefined) return known;
   const out: Numbers[] = [];
+  numbers.set(pattern, out);
   for (const { statement, section, block } of statementsOf(pattern)) {
     const visit = (value: unknown, span: Span): void => {
       if (typeof value !== 'object' || value === null) return;

@@ -17,8 +17,20 @@ function visitValue(value: unknown, visit: (node: Node) => void): void {
   }
 }
 
+/** The nodes of lists already walked: a dozen rules ask for the same ones. */
+const walked = new WeakMap<readonly Statement[], readonly Node[]>();
+
+function nodesOf(statements: readonly Statement[]): readonly Node[] {
+  const known = walked.get(statements);
+  if (known !== undefined) return known;
+  const nodes: Node[] = [];
+  visitValue(statements, (node) => nodes.push(node));
+  walked.set(statements, nodes);
+  return nodes;
+}
+
 export function walk(statements: readonly Statement[], visit: (node: Node) => void): void {
-  visitValue(statements, visit);
+  for (const node of nodesOf(statements)) visit(node);
 }
 
 /** All nodes of the draft with the section they stand in. */
