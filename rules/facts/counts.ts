@@ -2,7 +2,7 @@
  * The counts a draft works its pieces at, for comparing with stated measures: for every piece the counts it passes through in all
  * sizes, and how many rows are worked at each.
  */
-import type { Entry } from '../../src/replay/replay.ts';
+import type { Entry, Replay } from '../../src/replay/replay.ts';
 import type { Context } from '../rule.ts';
 
 /** One count per size, held for a while. */
