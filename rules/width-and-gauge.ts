@@ -17,6 +17,9 @@ interface Way {
   readonly pieces: number;
 }
 
+/** More counts than one garment is worked at. */
+const mostCounts = 400;
+
 const upTo = (most: number): readonly number[] => Array.from({ length: most + 1 }, (_, at) => at);
 /** Seams take one stitch from every edge of two pieces or of one; an overlapping band takes its own width. */
 const seams = [0, 2, 4] as const;
@@ -77,6 +80,20 @@ const tolerances = (measure: Measure, context: Context, per: number, pieces: num
   const { cm, inches, stitches } = context.house.tolerance;
   return Math.max(measure.unit === 'in' ? inches : cm, (stitches * pieces) / per, stepOf(measure) / 2) + 0.01;
 };
+
+/** Whether one of the ways comes to the measure in every size: the usual case, answered first. */
+function someWayFits(context: Context, measure: Measure, ways: readonly Way[], gauge: Gauge): boolean {
+  const sizes = context.pattern.sizes.length;
+  const stated = context.pattern.sizes.map((_, size) => valueAt(measure, size, sizes));
+  return densities(gauge, 'stitches', measure.unit).some((density) => {
+    const rooms = [1, 2, 3].map((pieces) => tolerances(measure, context, density.per, pieces));
+    return ways.some((way) =>
+      stated.every(
+        (value, size) => value === null || Math.abs((way.counts[size]! - way.less) / density.per - value) <= rooms[way.pieces - 1]!,
+      ),
+    );
+  });
+}
 
 function judge(context: Context, measure: Measure, ways: readonly Way[], gauge: Gauge): readonly Verdict[] {
   const sizes = context.pattern.sizes.map((_, size) => size);
@@ -157,8 +174,9 @@ function check(context: Context, name: NamedMeasure, measure: Measure, girth: Gi
     girth === 'upperArm' ? held.filter((one) => /sleeve/i.test(pieceTitle(context, one.piece))) : held,
     buttoned,
   );
+  if (ways.length === 0 || gauges.some((gauge) => someWayFits(context, measure, ways, gauge))) return null;
   const verdicts = gauges.flatMap((gauge) => judge(context, measure, ways, gauge));
-  if (verdicts.length === 0 || verdicts.some((one) => one.misses.length === 0)) return null;
+  if (verdicts.length === 0) return null;
   const steady = verdicts.filter((one) => one.way.rows >= steadyRows);
   if (steady.length === 0) return null;
   const best = steady.reduce((one, other) =>
@@ -257,7 +275,8 @@ Cast off.
   },
   check(context): readonly Finding[] {
     const held = heldCounts(context);
-    if (held.length === 0 || context.pattern.front.gauges.length === 0) return [];
+    // Among so many counts something always fits: a book of many patterns in one file is not judged by its widths.
+    if (held.length === 0 || held.length > mostCounts || context.pattern.front.gauges.length === 0) return [];
     // Knitted from cuff to cuff the rows make the girth, and the stitches the length.
     const sideways = /\b(?:sideways|side to side|cuff to cuff)\b/i.test(context.manuscript.source);
     const wrongPairs = pairFaults(context.pattern.front.pairs).flatMap((fault) => [
