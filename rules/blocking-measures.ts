@@ -48,6 +48,7 @@ Soak and pin the top edge to 76 cm.
     const inWork = (measure: Measure): boolean =>
       parts.some((one) => one.role === 'work' && one.start <= measure.span.start && measure.span.end <= one.end);
     const { measures } = context.pattern.front;
+    if (!measures.some((one) => blocked.test(one.name))) return [];
     const promised = measures.flatMap((one) => one.measures).filter((one) => !inWork(one));
     return measures.flatMap((one) => {
       const [first] = one.measures;

@@ -1,5 +1,6 @@
 import type { Row } from '../grammar/tree.ts';
 import type { Pattern } from '../src/pattern/pattern.ts';
+import { workingsOf } from './facts/workings.ts';
 import { labelOf } from './labels.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 import { type Cell, cellsOf, repeatOf } from './stitch-row.ts';
@@ -29,11 +30,7 @@ function strip(pattern: Pattern, row: Row, ws: boolean): Strip | null {
 
 /** The side a row was worked on, where it was always the same. */
 function sideOf(context: Context, row: Row): 'RS' | 'WS' | null {
-  const sides = new Set(
-    context.replay.entries
-      .filter((entry) => entry.textSpan.start === row.span.start)
-      .map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)),
-  );
+  const sides = new Set(workingsOf(context.replay, row.span.start).map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)));
   const [side] = sides;
   return sides.size === 1 && side !== undefined ? side : (row.label?.side ?? null);
 }

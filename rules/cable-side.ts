@@ -1,3 +1,4 @@
+import { workingsOf } from './facts/workings.ts';
 import { labelOf } from './labels.ts';
 import type { Finding, Rule } from './rule.ts';
 import { sectionTitle } from './telling.ts';
@@ -23,12 +24,13 @@ export const cableSide: Rule = {
     const { pattern, replay } = context;
     const crossing = rowsOf(pattern).flatMap(({ row, section }) => {
       const cable = stepsOf(row.children).find((step) => step.type === 'work' && entryOf(pattern, step)?.kind === 'cable');
+      if (cable === undefined) return [];
       const sides = new Set(
-        replay.entries
-          .filter((entry) => entry.textSpan.start === row.span.start && entry.side !== null && entry.unit === 'row')
+        workingsOf(replay, row.span.start)
+          .filter((entry) => entry.side !== null && entry.unit === 'row')
           .map((entry) => entry.side),
       );
-      return cable === undefined || sides.size !== 1 ? [] : [{ row, section, cable, side: [...sides][0] }];
+      return sides.size !== 1 ? [] : [{ row, section, cable, side: [...sides][0] }];
     });
     const wrong = crossing.filter((each) => each.side === 'WS');
     if (wrong.length === 0 || crossing.length - wrong.length < 2 * wrong.length) return [];

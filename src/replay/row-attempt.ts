@@ -1,5 +1,6 @@
 /** One working of a row on copies of the needles, under one reading of its words; nothing is kept that is not chosen. */
 import type { Row, Step } from '../../grammar/tree.ts';
+import type { Pattern } from '../pattern/pattern.ts';
 import { headBorder } from './edgings.ts';
 import type { Hands, RowChoice, Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
@@ -73,14 +74,37 @@ function stopsShort(play: Play, row: Row, steps: readonly Step[], needles: Needl
   if (extent.kind === 'place') return extent.place === 'marker' && extent.side === 'before' && extent.which === 'beginning';
   if (extent.kind !== 'last' || extent.of === 'needle') return false;
   if (/\bbefore\b|\bwithin\b|\bshort\b/i.test(play.text(last.span))) return true;
-  const next = play.flow[play.flow.findIndex((item) => item.statement === row) + 1]?.statement;
+  const next = play.flow[placeInFlow(play, row) + 1]?.statement;
   const takesOff = (step: { readonly type: string } | undefined): boolean => step?.type === 'bindOff' || step?.type === 'hold';
   return takesOff(next) || (next?.type === 'row' && takesOff(next.children[0]));
 }
 
+const places = new WeakMap<Play['flow'], ReadonlyMap<unknown, number>>();
+
+/** Where the row stands among the statements as they are played; -1 where it is called from elsewhere. */
+function placeInFlow(play: Play, row: Row): number {
+  let known = places.get(play.flow);
+  if (known === undefined) {
+    const found = new Map<unknown, number>();
+    play.flow.forEach((item, at) => {
+      if (!found.has(item.statement)) found.set(item.statement, at);
+    });
+    known = found;
+    places.set(play.flow, found);
+  }
+  return known.get(row) ?? -1;
+}
+
+const titles = new WeakMap<Pattern, ReadonlyMap<number | null, string>>();
+
 export function pieceTitle(play: Play): string {
-  const { sections } = play.pattern;
-  const { piece } = sectionOf(play);
-  const head = sections.find((section) => section.kind === 'piece' && section.piece === piece);
-  return head?.title ?? sectionOf(play).title;
+  let known = titles.get(play.pattern);
+  if (known === undefined) {
+    const found = new Map<number | null, string>();
+    for (const { kind, piece, title } of play.pattern.sections) if (kind === 'piece' && !found.has(piece)) found.set(piece, title);
+    known = found;
+    titles.set(play.pattern, found);
+  }
+  const section = sectionOf(play);
+  return known.get(section.piece) ?? section.title;
 }
