@@ -145,7 +145,7 @@ describe('width by height', () => {
     expect(found?.height.values).toEqual(height);
   });
   it('is not a multiplication of balls', () => {
-    expect(dimensionAt("45 sts", 0, null, numberListAt("45 sts", 0, null)!)).toBeNull();
+    expect(dimensionAt('45 sts', 0, null, numberListAt('45 sts', 0, null)!)).toBeNull();
   });
 });
 
