@@ -64,7 +64,9 @@ function likeNeedles(steps: readonly Step[]): Step[] {
 
 /** "Knit." and "P." as the whole text of a row mean every stitch. */
 function wholeRow(steps: readonly Step[]): Step[] {
-  const worked = steps.filter((step) => rowSteps.has(step.type) && !(step.type === 'intoOne' && step.everywhere));
+  const worked = steps.filter(
+    (step) => rowSteps.has(step.type) && !(step.type === 'intoOne' && step.everywhere) && !(step.type === 'turn' && step.not === true),
+  );
   const only = worked.length === 1 ? worked[0] : undefined;
   if (only?.type !== 'work' || only.n !== null || only.times !== undefined || (only.stitch !== 'k' && only.stitch !== 'p'))
     return [...steps];

@@ -59,6 +59,11 @@ export class Markers extends Turns {
               ? 'hang'
               : 'place';
     });
+    // "Slip a marker on right needle to mark beg of rnds": a new one is hung on.
+    this.ACTION(() => {
+      const ahead = this.text.slice(start, start + 60);
+      if (op === 'slip' && /^(?:slip|sl) an? (?:\w+ )?(?:marker|m)\b.*\b(?:on|onto|to mark)\b/i.test(ahead)) op = 'place';
+    });
     let atRow = false;
     const state: { in: Count | null } = { in: null };
     let words = start;
@@ -117,12 +122,15 @@ export class Markers extends Turns {
     });
     return this.ACTION(() => {
       const described = this.words(words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const name = /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnd|round))\b/.test(described)
-        ? 'BOR'
-        : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ??
-          /\bfor ([a-z ]+)$/.exec(described)?.[1] ??
-          /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ??
-          null);
+      const name =
+        /\b(?:for )?(bor|beg(?:inning)?(?:[ -]of)?(?: the)?[ -](?:rnds?|rounds?)|(?:start|begin(?:ning)?) of(?: the)? (?:rnds?|rounds?))\b/.test(
+          described,
+        )
+          ? 'BOR'
+          : (/(?:marker|m) ([a-d])\b/.exec(described)?.[1] ??
+            /\bfor ([a-z ]+)$/.exec(described)?.[1] ??
+            /^(side|raglan|centre|center) (?:marker|m)\b/.exec(described)?.[1] ??
+            null);
       return {
         type: 'marker',
         op: atRow && op === 'place' ? 'hang' : /\b(in|on) (the )?(next|this|centre|center) st/.test(described) ? 'hang' : op,

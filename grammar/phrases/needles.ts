@@ -115,6 +115,21 @@ export class Needles extends Arranging {
     return false;
   }
 
+  /** "this is the new beginning of the round", "rnd now begins here": where the row before has stopped. */
+  protected beginsHereAhead(): boolean {
+    if (!this.at(1, W.These, W.Round, Word, W.Same, W.Beg, W.Bor)) return false;
+    return /^(?:(?:this|here|it) (?:is|will be|becomes) (?:now )?(?:the |your )?(?:new )?(?:bor\b|(?:beginning|beg|start)\.? (?:of|point of) (?:the |each )?(?:rnds?|rounds?)\b)|(?:the )?(?:rnds?|rounds?) (?:will )?now (?:begins?|starts?)\b|(?:the )?(?:new )?(?:beginning|beg|start)\.? of (?:the )?(?:rnd|round) is (?:now )?here\b)/i.test(
+      this.text.slice(this.from(), this.from() + 90).replace(/\s+/g, ' '),
+    );
+  }
+
+  beginsHere = this.RULE('beginsHere', (): Marker => {
+    const start = this.from();
+    this.CONSUME(Any);
+    this.MANY({ GATE: () => !this.separator(), DEF: () => this.CONSUME1(Any) });
+    return this.ACTION((): Marker => ({ type: 'marker', op: 'place', name: 'BOR', atRow: false, span: this.span(start) }));
+  });
+
   private countBefore(from: number): boolean {
     for (let ahead = from; ahead < from + 7; ahead += 1) {
       if (this.at(ahead, CountToken)) return true;
@@ -126,7 +141,7 @@ export class Needles extends Arranging {
   /** "Slip last CO st to LH needle, k2tog with first st": joins the round and uses up the stitch cast on over. */
   protected slipJoinAhead(): boolean {
     if (!(this.at(1, Word) && /^slip$/.test(this.image(1))) && !/^sl/.test(this.payload(1)?.entry?.name ?? '')) return false;
-    return /^(?:sl|slip)(?: the)? (?:last|first)(?: [\w-]+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog|k it tog|ssk|pass)[^.;,]*\b(?:first|last|over)\b/i.test(
+    return /^(?:sl|slip)(?: the)? (?:last|first)(?: [\w-]+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog(?:ether)?|k it tog(?:ether)?|ssk|pass)\b[^.;,]*\b(?:first|last|over)\b/i.test(
       this.text.slice(this.from(), this.from() + 120),
     );
   }
@@ -136,7 +151,7 @@ export class Needles extends Arranging {
     const state = { end: 0 };
     this.ACTION(() => {
       const words = this.text.slice(start, start + 160);
-      const over = /\b(?:k2tog|knit it tog|k it tog|ssk|pass)\b[^.;,]*/i.exec(words);
+      const over = /\b(?:k2tog|knit it tog(?:ether)?|k it tog(?:ether)?|ssk|pass)\b[^.;,]*/i.exec(words);
       state.end = start + (over === null ? 0 : over.index + over[0].length);
     });
     this.CONSUME(Any);

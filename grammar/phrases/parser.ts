@@ -49,6 +49,7 @@ class Phrases extends Series {
       this.needlePartAhead() ||
       this.arrangeAhead() ||
       this.moveMarkerAhead() ||
+      this.beginsHereAhead() ||
       this.onlyAhead() ||
       (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) ||
       this.slipJoinAhead() ||

@@ -94,6 +94,7 @@ export class InRow extends Needles {
       { GATE: () => this.roundAgainAhead(), ALT: () => this.SUBRULE(this.roundAgain) },
       { GATE: () => this.onlyAhead(), ALT: () => this.SUBRULE(this.onlyStep) },
       { GATE: () => this.moveMarkerAhead(), ALT: () => this.SUBRULE(this.moveMarkerStep) },
+      { GATE: () => this.beginsHereAhead(), ALT: () => this.SUBRULE(this.beginsHere) },
       { GATE: () => this.tieAhead(), ALT: () => this.SUBRULE(this.tiedWork) },
       { GATE: () => this.bareJoinAhead(), ALT: () => this.SUBRULE(this.bareJoin) },
       { GATE: () => this.longWrap() > 0, ALT: () => this.SUBRULE(this.longWrapStep) },
@@ -130,6 +131,13 @@ export class InRow extends Needles {
 
   /** "slipping markers as you come to them": said of the whole row, at no place of its own. */
   private marksPassedAhead(): boolean {
+    // "remove old marker when you come to it": some time in the next round.
+    if (
+      /^(?:remove|removing|rm)\b[^,;.]*\b(?:(?:when|as) (?:you )?(?:come|get|reach|next)|on (?:the )?next (?:rnd|round))/i.test(
+        this.text.slice(this.from(), this.from() + 70),
+      )
+    )
+      return true;
     if (!/^(?:slip|slipping|sl|passing|moving)$/.test(this.image(1))) return false;
     let ahead = 2;
     while (this.at(ahead, W.All, W.Each, W.These, Word) && !this.at(ahead, W.Marker) && ahead < 4) ahead += 1;

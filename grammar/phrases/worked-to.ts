@@ -118,13 +118,15 @@ export class WorkedTo extends IntoOneStitch {
       {
         GATE: () =>
           (this.at(1, W.Across) && this.at(2, W.All, CountToken, W.These)) ||
+          (this.at(1, W.Across) && this.at(2, W.First, W.Next, W.Last) && this.at(3, CountToken)) ||
           this.at(1, W.All, CountToken) ||
           (this.at(1, W.Rem) && this.at(2, W.St)),
         ALT: () => {
           const state: { all: boolean; n: KnitToken | null } = { all: false, n: null };
           this.MANY1({
             GATE: () =>
-              (this.at(1, W.Across, W.All, W.Rem, W.These, W.Next) && state.n === null) || (this.at(1, CountToken) && state.n === null),
+              (this.at(1, W.Across, W.All, W.Rem, W.These, W.Next, W.First, W.Last) && state.n === null) ||
+              (this.at(1, CountToken) && state.n === null),
             DEF: () => {
               const token = this.CONSUME2(Any) as KnitToken;
               this.ACTION(() => {
@@ -156,7 +158,7 @@ export class WorkedTo extends IntoOneStitch {
     ]);
     return this.ACTION(() => {
       // "p to BOR": a marker is meant, which a row that runs backwards reaches too.
-      if (this.at(0, W.Bor) || /^to bor$/.test(this.image(0)))
+      if ((this.at(0, W.Bor) || /^to bor$/.test(this.image(0))) && extent.kind !== 'place')
         extent = { kind: 'place', place: 'marker', which: 'beginning', side: 'at', n: null };
       const name =
         verb.payload?.entry?.name ??

@@ -2,7 +2,7 @@
 import type { Goal } from '../../grammar/tree.ts';
 import { live, type Needles } from './needles.ts';
 import { copyHand, handOf, type Play, tryOut } from './play.ts';
-import { openTurns, remaining } from './short-rows.ts';
+import { methodOf, openTurns, remaining } from './short-rows.ts';
 
 export interface Passes {
   readonly passes: number;
@@ -79,7 +79,7 @@ export function testsFor(goal: Goal, target: number | null, start: Needles): rea
   if (goal.kind === 'allWorked') return bordered(start) ? [(needles) => !bordered(needles)] : [(needles) => openTurns(needles).size === 0];
   if (goal.kind === 'marks' && target !== null) {
     const own = (needles: Needles, which: 'left' | 'right'): number =>
-      needles[which].marks.filter((mark) => mark.kind === 'gap' && (mark.method === goal.of || mark.method === 'plain')).length;
+      needles[which].marks.filter((mark) => mark.kind === 'gap' && (mark.method === methodOf[goal.of] || mark.method === 'plain')).length;
     return [
       (needles) => own(needles, 'left') === target && own(needles, 'right') === target,
       (needles) => own(needles, 'left') + own(needles, 'right') === target * (goal.eachSide ? 2 : 1),

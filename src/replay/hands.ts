@@ -59,6 +59,10 @@ export interface Hands {
   readonly asides: Trouble[];
   /** A run has been told in this row, if only over no stitches. */
   ran?: boolean;
+  /** The marker of the beginning of the round has been taken off at the head of this row. */
+  beginningOff?: boolean;
+  /** The round was given a new beginning when so many stitches had been taken; nothing need be worked after that. */
+  begunAt?: number;
   /** The marker that the last run went up to. */
   reached?: Mark;
   /** Passes that run until every stitch is worked: the last may end short of its plain stitch or its wrap. */

@@ -47,6 +47,8 @@ export interface Needles {
   begun: boolean;
   /** Stitches known of each needle of a round, in order: "Needle 1" 24. */
   parts: { name: string; n: number }[];
+  /** Needles that a round is spread over, where no more is told. */
+  spread?: number;
   /** Turns made so far, and the number of the last one on each side. */
   turns?: number;
   lastTurn?: { RS: number; WS: number };
@@ -157,6 +159,15 @@ function beginHere(needles: Needles): void {
     marks: [...turned, bor, ...left.marks.map((mark) => ({ ...mark, at: mark.at + right.n }))].sort((a, b) => a.at - b.at),
   };
   needles.right = { n: 0, marks: [] };
+}
+
+/** The round begins here from now on, and its old beginning is forgotten; says whether there was a round to turn. */
+export function newBeginning(needles: Needles): boolean {
+  const { left, right } = needles;
+  if (needles.mode !== 'round' || needles.suspended || left.n === 0 || right.n === 0) return false;
+  beginHere(needles);
+  needles.left.marks = needles.left.marks.filter((mark) => mark.kind !== 'bor' && mark.name !== 'BOR');
+  return true;
 }
 
 /** Height of the left needle at which the edging's own stitches begin; 0 without an edging on it. */

@@ -1,10 +1,10 @@
 /** One working of a row on copies of the needles, under one reading of its words; nothing is kept that is not chosen. */
-import type { Row, Step } from '../../grammar/tree.ts';
+import type { Row, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { headBorder } from './edgings.ts';
 import type { Hands, RowChoice, Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
-import { beginRow, copyNeedles, type Needles } from './needles.ts';
+import { beginRow, copyNeedles, type Needles, newBeginning } from './needles.ts';
 import { handOf, type Play, sectionOf } from './play.ts';
 import { unfinished, workSteps } from './work.ts';
 
@@ -67,16 +67,45 @@ function leavesRest(steps: readonly Step[], hands: Hands): boolean {
  * place. "Knit to last 4 sts" says so only where the next instruction takes those stitches off.
  */
 function stopsShort(play: Play, row: Row, steps: readonly Step[], needles: Needles): boolean {
+  const place = placeInFlow(play, row);
+  const following = place < 0 ? undefined : play.flow[place + 1]?.statement;
+  // "K5. Turn, …": the row after it begins with the turn that ends this one.
+  if (following?.type === 'row' && following.label === null && following.children[0]?.type === 'turn') return true;
   if (needles.mode !== 'round' || needles.suspended) return false;
+  // "Knit to last 2 sts, pm for new beg of rnd": the round begins there.
+  const lastButWords = steps.findLast((step) => !['stated', 'remark'].includes(step.type));
+  if (setsBeginning(lastButWords) || steps.some((step) => step.type === 'marker' && step.op === 'move') || beginsNext(play, row))
+    return newBeginning(needles);
   const last = steps.findLast((step) => !['stated', 'remark', 'change'].includes(step.type));
   if (last?.type !== 'repeat' || last.form !== 'run' || last.extent === null || last.ending !== null) return false;
   const { extent } = last;
   if (extent.kind === 'place') return extent.place === 'marker' && extent.side === 'before' && extent.which === 'beginning';
   if (extent.kind !== 'last' || extent.of === 'needle') return false;
   if (/\bbefore\b|\bwithin\b|\bshort\b/i.test(play.text(last.span))) return true;
-  const next = play.flow[placeInFlow(play, row) + 1]?.statement;
   const takesOff = (step: { readonly type: string } | undefined): boolean => step?.type === 'bindOff' || step?.type === 'hold';
-  return takesOff(next) || (next?.type === 'row' && takesOff(next.children[0]));
+  return takesOff(following) || (following?.type === 'row' && takesOff(following.children[0]));
+}
+
+/** "pm for new beg of rnd", "this is the new beginning of the round". */
+function setsBeginning(step: Step | Statement | undefined): boolean {
+  return step?.type === 'marker' && step.name === 'BOR' && ['place', 'replace', 'move'].includes(step.op) && step.by === undefined;
+}
+
+/** Whether the orders behind the row say that the round begins where it stopped. */
+function beginsNext(play: Play, row: Row): boolean {
+  const from = placeInFlow(play, row) + 1;
+  if (from === 0) return false;
+  for (const { statement } of play.flow.slice(from, from + 3)) {
+    if (setsBeginning(statement)) return true;
+    if (statement.type !== 'join' && statement.type !== 'change' && statement.type !== 'remark') return false;
+  }
+  return false;
+}
+
+/** Whether the row before stands in the same line, under the same label. */
+export function goesOn(play: Play, row: Row): boolean {
+  const before = play.flow[placeInFlow(play, row) - 1]?.statement;
+  return before?.type === 'row' && before.label !== null && before.label.span.start === row.label?.span.start;
 }
 
 const places = new WeakMap<Play['flow'], ReadonlyMap<unknown, number>>();

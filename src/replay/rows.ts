@@ -5,7 +5,7 @@ import type { Hands, RowChoice, Trouble } from './hands.ts';
 import { remember } from './memory.ts';
 import { copyNeedles, endRow, live, type Needles } from './needles.ts';
 import { handOf, labelWords, type Moment, met, type Play, shown, write } from './play.ts';
-import { attempt, type Outcome, pieceTitle } from './row-attempt.ts';
+import { attempt, goesOn, type Outcome, pieceTitle } from './row-attempt.ts';
 import { choicesFor, noteReadings } from './row-choices.ts';
 import { backToRounds, checkSide, nextSide, roundFromStart } from './sides.ts';
 import { checkStated } from './stated.ts';
@@ -157,7 +157,8 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   if (round) for (const size of sizes) roundFromStart(handOf(play, size));
   const replayed = sizes.map((size) => nextSide(handOf(play, size).needles));
   const turns = steps.some((step) => step.type === 'turn');
-  if (round) for (const size of sizes) backToRounds(play, size, call.span, row, label, turns);
+  // A row of short rows told in one line goes on from the turn before it.
+  if (round && !goesOn(play, row)) for (const size of sizes) backToRounds(play, size, call.span, row, label, turns);
   if (call.inline && row.label !== null) checkSide(play, row.label, sizes, call, label);
   const facing = sizes.map((size, position) => replayed[position] ?? nextSide(handOf(play, size).needles));
   const choices = choicesFor(steps);

@@ -3,7 +3,7 @@
  * moving the numbers of the rows before it by the same step.
  */
 import { type Sized, sizeValue } from '../../grammar/count.ts';
-import type { AndSoOn, Count, Row, Step } from '../../grammar/tree.ts';
+import type { AndSoOn, Count, Goal, Row, Step } from '../../grammar/tree.ts';
 import { testsFor } from './goals.ts';
 import type { Needles } from './needles.ts';
 import { handOf, met, type Play, tryOut } from './play.ts';
@@ -124,6 +124,11 @@ export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[])
     for (const size of sizes) handOf(play, size).needles.sure = false;
     return;
   }
+  // To a goal that the needles do not show nobody knows how many rows there are.
+  if (node.until !== null && sizes.some((size) => testsFor(node.until as Goal, 0, handOf(play, size).needles) === null)) {
+    for (const size of sizes) handOf(play, size).needles.sure = false;
+    return;
+  }
   const known = ahead as ReadonlyMap<number, { rows: number[][]; met: boolean }>;
   for (const [size, { met: reached }] of known) {
     if (reached || node.until !== null) continue;
@@ -140,15 +145,21 @@ export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[])
       );
       if (own === undefined || tests === null) continue;
       const pass = own.rows.map((_, index) => () => workRow(play, node, rows, known, index - own.rows.length, [size]));
+      const before = play.lenient;
+      play.lenient = node.until.kind === 'allWorked';
       const hit = firstMet(play, size, pass, tests);
+      play.lenient = before;
       if (hit !== null) own.rows.length = hit;
     }
   }
+  const lenient = play.lenient;
+  play.lenient = node.until?.kind === 'allWorked';
   const most = Math.max(0, ...[...known.values()].map((each) => each.rows.length));
   for (let left = -most; left < 0; left += 1) {
     const active = sizes.filter((size) => -left <= (known.get(size)?.rows.length ?? 0));
     workRow(play, node, rows, known, left, active);
   }
+  play.lenient = lenient;
 }
 
 /** Works one row of the series, told by how many rows are still to come. */

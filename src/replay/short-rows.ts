@@ -98,7 +98,14 @@ function makeDouble(hands: Hands, step: Work): Trouble | null {
   return null;
 }
 
-const methodOf: Partial<Record<Anchor, Method>> = { wrapped: 'wrap', double: 'double', twin: 'twin', pin: 'pin', yarnOver: 'yarnOver' };
+/** How the turn was made whose mark the words name. */
+export const methodOf: Partial<Record<Anchor, Method>> = {
+  wrapped: 'wrap',
+  double: 'double',
+  twin: 'twin',
+  pin: 'pin',
+  yarnOver: 'yarnOver',
+};
 
 /** Gaps that the words may mean: those of the method they name, and any where there is none of it. */
 export function gapsAhead(ahead: readonly Mark[], place: Anchor): readonly Mark[] {

@@ -6,7 +6,7 @@ import { workBindOff } from './steps/bind-off.ts';
 import { workHold, workOnly } from './steps/hold.ts';
 import { workJoin } from './steps/joins.ts';
 import { workMarker } from './steps/markers.ts';
-import { workArrange, workPart } from './steps/needle-parts.ts';
+import { inNeedleOrder, workArrange, workPart } from './steps/needle-parts.ts';
 import { workRepeat } from './steps/repeats.ts';
 import { plainRun, workRun } from './steps/runs.ts';
 import { token, workOne, workPullOver } from './steps/stitches.ts';
@@ -17,7 +17,8 @@ import { intoUse } from './steps/use.ts';
 export { firstChoice, type Hands, type RowChoice } from './hands.ts';
 
 /** Works the steps in order; the first trouble stops the row. */
-export function workSteps(hands: Hands, steps: readonly Step[]): Trouble | null {
+export function workSteps(hands: Hands, told: readonly Step[]): Trouble | null {
+  const steps = inNeedleOrder(told);
   for (let index = 0; index < steps.length; index += 1) {
     const step = steps[index] as Step;
     hands.watch?.begin(step, hands);
@@ -51,7 +52,10 @@ function workStep(hands: Hands, step: Step): Trouble | null {
       // At the head of a row new stitches come before those that are there; behind others they are the last worked.
       const head = hands.row === true && !needles.begun;
       if (head) beginRow(needles);
-      if (step.where === 'start' || (head && needles.mode === 'flat') || (needles.right.n === 0 && hands.turned)) {
+      // "Cast on 12, k across 20 sts of first flap, …": on an empty needle they stand before what comes.
+      const empty = head && live(needles) === 0 && step.where !== 'start';
+      if (empty) hands.divided = true;
+      if (step.where === 'start' || (head && needles.mode === 'flat' && !empty) || (needles.right.n === 0 && hands.turned)) {
         passTip(needles);
         needles.left.n += n;
       } else needles.right.n += n;
@@ -125,6 +129,7 @@ function workStep(hands: Hands, step: Step): Trouble | null {
 /** What the whole row leaves undone: stitches on the left needle with no turn. */
 export function unfinished(hands: Hands): number {
   const { needles } = hands;
+  if (hands.begunAt !== undefined && hands.begunAt === hands.taken) return 0;
   // A pass between the turns of a round may end anywhere; the next round asks where it stands.
   if (needles.suspended) return 0;
   // "…, k82 back sts, pm for BOR and join": all were worked before they came round.

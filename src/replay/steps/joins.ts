@@ -36,6 +36,8 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
     case 'round':
     case 'resumeRound': {
       if (step.what === 'resumeRound' && needles.mode === 'flat') waitingBack(hands, step);
+      // "…, k to BOR; resume working in rounds": the row is done, and the next is a round.
+      if (step.what === 'resumeRound' && needles.mode === 'round') hands.divided = true;
       if (needles.left.n === 0 && needles.right.n > 0) {
         needles.left = {
           n: needles.right.n,

@@ -1,19 +1,45 @@
 /** Markers placed, slipped and removed. */
 import type { Marker } from '../../../grammar/tree.ts';
-import { type Hands, stopped, type Trouble } from '../hands.ts';
-import { passTip } from '../needles.ts';
+import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
+import { beginRow, live, newBeginning, passTip, workPlain } from '../needles.ts';
 
 export function workMarker(hands: Hands, step: Marker): Trouble | null {
   const { needles } = hands;
   // A marker that hangs in the centre stitch stands before it.
   if (step.op === 'hang' && step.name === 'centre' && needles.right.n > 0 && needles.begun)
     needles.right.marks.push({ kind: 'marker', name: 'centre', at: needles.right.n - 1 });
+  if (step.op === 'move') {
+    // What is said of the way there is worked by the row; by itself the words shift the round.
+    const n = step.by === undefined || hands.row === true ? null : countFor(hands, step.by.count.values);
+    if (n === null || needles.mode !== 'round' || needles.suspended || step.name !== 'BOR' || n >= live(needles)) return null;
+    beginRow(needles);
+    workPlain(needles, step.by?.to === 'right' ? needles.left.n - n : n);
+    newBeginning(needles);
+    needles.begun = false;
+    return null;
+  }
   if (step.atRow || step.op === 'hang') return null;
   if (step.op === 'place' || step.op === 'replace') {
-    if (step.name === 'BOR' && needles.right.n + needles.left.n > 0 && !needles.begun) return null;
+    if (
+      step.name === 'BOR' &&
+      needles.right.n + needles.left.n > 0 &&
+      (!needles.begun || (needles.mode === 'round' && needles.right.n === 0))
+    )
+      return null;
     const marks = needles.right.marks;
     needles.lost = false;
+    // "Remove BOR marker, k5, replace marker, …": the round goes on from its new beginning over all of its stitches.
+    if (hands.beginningOff === true && (step.name === null || step.name === 'BOR') && newBeginning(needles)) {
+      hands.beginningOff = false;
+      hands.begunAt = hands.taken;
+      return null;
+    }
     marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
+    return null;
+  }
+  const headOfRound = needles.mode === 'round' && !needles.suspended && (!needles.begun || needles.right.n === 0);
+  if (headOfRound && step.op === 'remove' && (step.name === null || step.name === 'BOR')) {
+    hands.beginningOff = true;
     return null;
   }
   const tip = needles.left.marks.at(-1);
@@ -21,7 +47,7 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
   if (step.op === 'slip') {
     if (there) passTip(needles);
     else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
-    else if (!(needles.mode === 'round' && needles.left.n === hands.base)) {
+    else if (!headOfRound && !(needles.mode === 'round' && needles.left.n === hands.base)) {
       const ahead = needles.left.marks.findLast((mark) => mark.kind !== 'gap');
       hands.asides.push(
         stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }),

@@ -5,19 +5,47 @@ import { beginRow, live } from '../needles.ts';
 import { workSteps } from '../work.ts';
 import { fixedUse } from './use.ts';
 
+/** "Needles 1 and 3: …; Needles 2 and 4: …": every needle by itself, in the order in which the round meets them. */
+export function inNeedleOrder(steps: readonly Step[]): readonly Step[] {
+  if (!steps.some((step) => step.type === 'needlePart' && (step.numbers?.length ?? 0) > 1)) return steps;
+  const parts = steps.filter((step): step is NeedlePart => step.type === 'needlePart');
+  if (parts.some((part) => (part.numbers?.length ?? 0) === 0)) return steps;
+  const single = parts
+    .flatMap((part) => (part.numbers ?? []).map((number): NeedlePart => ({ ...part, numbers: [number], needle: `Needle ${number}` })))
+    .sort((a, b) => (a.numbers?.[0] ?? 0) - (b.numbers?.[0] ?? 0));
+  const first = steps.findIndex((step) => step.type === 'needlePart');
+  const rest = (from: number, to?: number): Step[] => steps.slice(from, to).filter((step) => step.type !== 'needlePart');
+  return [...rest(0, first), ...single, ...rest(first)];
+}
+
+/** Needles that "on each needle" speaks of: those that are known, or as many as the words say. */
+function needlesHeld(hands: Hands, step: NeedlePart): number | null {
+  if (/\bboth\b/i.test(step.needle)) return 2;
+  return hands.needles.parts.length > 1 ? hands.needles.parts.length : (hands.needles.spread ?? null);
+}
+
 /** One needle of a round: "end" and "last" are measured on it. Without its number only the net of its steps is known. */
 export function workPart(hands: Hands, step: NeedlePart): Trouble | null {
   const { needles } = hands;
   beginRow(needles);
-  const part = needles.parts.find((each) => each.name.toLowerCase() === step.needle.toLowerCase());
+  // What lay on the needles is forgotten once the stitches are no longer as many.
+  if (needles.right.n === 0 && needles.parts.reduce((sum, each) => sum + each.n, 0) !== needles.left.n) needles.parts = [];
+  if (step.each === true) {
+    const count = needlesHeld(hands, step);
+    for (const each of needles.parts.length === count ? [...needles.parts] : []) {
+      const trouble = workPart(hands, { ...step, each: false, needle: each.name });
+      if (trouble !== null) return trouble;
+    }
+    if (needles.parts.length === count) return null;
+    const net = netOf(hands, step.children);
+    if (net === null || (net !== 0 && count === null)) return stopped('unread', step.span);
+    return workNet(hands, net * (count ?? 1));
+  }
+  const number = step.numbers?.length === 1 ? `needle ${step.numbers[0]}` : null;
+  const part = needles.parts.find((each) => each.name.toLowerCase() === step.needle.toLowerCase() || each.name.toLowerCase() === number);
   if (part === undefined || part.n > needles.left.n) {
     const net = netOf(hands, step.children);
-    if (net === null) return stopped('unread', step.span);
-    needles.right.n += net;
-    hands.made += net;
-    hands.divided = true;
-    needles.begun = true;
-    return null;
+    return net === null ? stopped('unread', step.span) : workNet(hands, net);
   }
   const saved = hands.base;
   const startRight = needles.right.n;
@@ -31,6 +59,15 @@ export function workPart(hands: Hands, step: NeedlePart): Trouble | null {
   hands.base = saved;
   part.n = needles.right.n - startRight;
   return trouble;
+}
+
+function workNet(hands: Hands, net: number): null {
+  const { needles } = hands;
+  needles.right.n += net;
+  hands.made += net;
+  hands.divided = true;
+  needles.begun = true;
+  return null;
 }
 
 /** What steps add or take away, with runs counting nothing; null where a run repeats something that changes the count. */
@@ -63,6 +100,7 @@ export function workArrange(hands: Hands, step: Arrange): Trouble | null {
   const count = step.needles === null ? null : countFor(hands, step.needles.values);
   if (parts.length === 0 && each !== null && count !== null)
     for (let needle = 1; needle <= count; needle += 1) parts.push({ name: `Needle ${needle}`, n: each });
+  if (count !== null) needles.spread = count;
   const sum = parts.reduce((total, part) => total + part.n, 0);
   const have = live(needles);
   if (parts.length > 1 && have > 0 && sum !== have) {

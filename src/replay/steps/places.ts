@@ -17,6 +17,8 @@ export function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' 
         ? []
         : markers.filter((mark) => mark.name !== null && (mark.name === extent.name || extent.name?.includes(mark.name)));
     if (extent.which === 'beginning') {
+      // "K to 12 sts past BOR" at the head of a round: the beginning is here, not a round away.
+      if (extent.side === 'past' && hands.needles.mode === 'round' && hands.needles.right.n === 0) return { at: left.n, mark: null };
       const bor = markers.find((mark) => mark.kind === 'bor' || mark.name === 'BOR');
       return bor ? { at: bor.at, mark: bor } : { at: 0, mark: null };
     }

@@ -2,12 +2,15 @@
 import type { Goal, Repeat } from '../../../grammar/tree.ts';
 import { testsFor } from '../goals.ts';
 import { countFor, type Hands, mostPasses, stopped, type Trouble } from '../hands.ts';
-import { beginRow, live, passTip } from '../needles.ts';
+import { beginRow, copyNeedles, live, type Needles, passTip } from '../needles.ts';
 import { workSteps } from '../work.ts';
 import { needleShares } from './needle-parts.ts';
 import { markAhead, targetOf } from './places.ts';
 import { openList } from './readings.ts';
 import { fixedUse, passesOf } from './use.ts';
+
+/** Most passes tried for a goal that the needles may show in several ways. */
+const mostGoalPasses = 600;
 
 /** Works `passes` whole passes of steps with fixed use, folding over stretches without markers; `of` passes in all. */
 function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number, of = passes): Trouble | null {
@@ -158,17 +161,32 @@ function workToGoal(hands: Hands, step: Repeat, goal: Goal): Trouble | null {
     return trouble;
   }
   hands.lenient = goal.kind === 'allWorked';
+  const most = tests.length > 1 ? passesToGoal(hands, step, tests) : null;
   for (let pass = 0; pass < mostPasses; pass += 1) {
     const [left, right] = [needles.left.n, needles.right.n];
     const trouble = workSteps(hands, step.children);
     if (trouble) return trouble;
-    if (tests[0]?.(needles) === true) {
+    if (pass + 1 === most || (most === null && tests[0]?.(needles) === true)) {
       hands.lenient = lenient;
       return null;
     }
     if (needles.left.n === left && needles.right.n === right && live(needles) === before) return stopped('noProgress', step.span, { left });
   }
   return stopped('noProgress', step.span, { left: needles.left.n });
+}
+
+/** Passes after which the likeliest meaning of the goal comes true, tried on other needles; null when none does. */
+function passesToGoal(hands: Hands, step: Repeat, tests: readonly ((needles: Needles) => boolean)[]): number | null {
+  const trial: Hands = { ...hands, needles: copyNeedles(hands.needles), held: hands.held.map((set) => ({ ...set })), asides: [] };
+  const hits: (number | null)[] = tests.map(() => null);
+  for (let pass = 1; pass <= mostGoalPasses; pass += 1) {
+    if (workSteps(trial, step.children) !== null) break;
+    tests.forEach((test, index) => {
+      if (hits[index] === null && test(trial.needles)) hits[index] = pass;
+    });
+    if (hits[0] !== null) break;
+  }
+  return hits.find((hit) => hit !== null) ?? null;
 }
 
 function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {

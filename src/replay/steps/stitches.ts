@@ -33,7 +33,8 @@ export function token(hands: Hands, takes: number, makes: number, span: Span, wo
     hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
   hands.taken += takes;
   hands.made += makes;
-  hands.last = makes;
+  // Stitches slipped back to the left needle are those just spoken of.
+  hands.last = Math.abs(makes);
   return null;
 }
 

@@ -50,7 +50,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Row 13: k to 3 sts past twin, working twin as one st, twin & turn.', 'row 13: k→3 past twin resolve twins turn twin'],
   [
     'Rnd 3: K to 8 sts before BOR m, w&t; p to 8 sts before BOR m, w&t; k to BOR.',
-    'round 3: k→to beginning marker turn wrap | round 3: p→to beginning marker turn wrap | round 3: k→to beginning marker',
+    'round 3: k→8 before beginning marker turn wrap | round 3: p→8 before beginning marker turn wrap | round 3: k→to beginning marker',
   ],
   ['Row 3: K to 3rd marker, w&t.', 'row 3: k→to 3 marker turn wrap'],
   ['Row 4: P to 2nd marker, turn.', 'row 4: p→to 2 marker turn'],

@@ -23,7 +23,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Remove marker, k2, pm for new BOR.', 'row: marker remove k{2} marker place BOR'],
   ['Shift BOR 2 sts to the left.', 'marker move BOR 2 left'],
   ['Move the beginning-of-round marker 1 st to the right.', 'marker move BOR 1 right'],
-  ['Knit to 2 sts before BOR; pm for new BOR.', 'row: k→to beginning marker marker place BOR'],
+  ['Knit to 2 sts before BOR; pm for new BOR.', 'row: k→2 before beginning marker marker place BOR'],
   ['Divide sts over 4 dpns (14 sts per needle).', 'arrange 4 needles 14 each'],
   ['Distribute the sts evenly over 3 dpns (20 sts on each needle).', 'arrange 3 needles 20 each'],
   ['Arrange sts on 3 needles: 16 on N1, 32 on N2 and 16 on N3.', 'arrange 3 needles needle 1 16 / needle 2 32 / needle 3 16'],

@@ -22,7 +22,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['K10, TURN, P10, TURN.', 'row: k{10} turn | row: p{10} turn'],
   ['Row 1: K25, w&t.', 'row 1: k{25} turn wrap'],
   ['Row 2 (WS): P13 (15, 17), W&T.', 'row 2 (WS): p{13 (15, 17)} turn wrap'],
-  ['Rnd 5: K to 4 sts before BOR, w&t.', 'round 5: k→to beginning marker turn wrap'],
+  ['Rnd 5: K to 4 sts before BOR, w&t.', 'round 5: k→4 before beginning marker turn wrap'],
   ['Row 4: purl to 2 sts before wrapped stitch, wrap & turn.', 'row 4: p→2 before wrapped turn wrap'],
   ['Row 11: K9, wrap next stitch, turn.', 'row 11: k{9} turn wrap'],
   ['Row 12: P8, wrap the next stitch and turn.', 'row 12: p{8} turn wrap'],

@@ -55,7 +55,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['K2tog, k to last 2 sts of needle, ssk.', 'row: kNtog{2} k→last 2 of needle ssk'],
   [
     'Remove beg-of-rnd marker, knit 6, replace marker: this is the new beginning of the round.',
-    'row: marker remove BOR k{6} marker replace',
+    'row: marker remove BOR k{6} marker replace marker place BOR',
   ],
   [
     'Set-up row (RS): K60, turn. Next row: P20, turn. Next row: K to 1 st before gap, k2tog, k1, turn.',
