@@ -58,6 +58,15 @@ function labelAt(tokens: readonly KnitToken[], index: number): boolean {
   return isA(tokens[at], Colon);
 }
 
+/** Whether the words up to a colon only say what the rows behind it make. */
+function heads(tokens: readonly KnitToken[], from: number, colon: number): boolean {
+  return (
+    !isA(tokens[from], W.Size) &&
+    tokens.slice(from, colon).some((token) => isA(token, W.Foll, W.Only) || /^(?:thus|half|increases|decreases|so)$/i.test(token.image)) &&
+    !tokens.slice(from, colon).some((token, at) => isA(token, Colon) || (isA(token, W.Row, W.Round) && isA(tokens[from + at + 1], Count)))
+  );
+}
+
 /** "*K2, p2*. Rep from * to end": the star is shut just before the full stop and named again behind it, over the row. */
 function starShut(tokens: readonly KnitToken[], from: number, index: number): boolean {
   const shut = tokens[index - 1];
@@ -121,6 +130,12 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       text.slice(endOf(token), behind.startOffset).includes('\n') &&
       labelAt(tokens, index + 1)
     ) {
+      ranges.push({ from, to: index + 1 });
+      from = index + 1;
+      continue;
+    }
+    // "Work thumb increases as follows: Rnd 1: …", "Dec half: Row 1: …": a heading, then the label of the first row.
+    if (depth === 0 && isA(token, Colon) && heads(tokens, from, index) && labelAt(tokens, index + 1)) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;

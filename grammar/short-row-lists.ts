@@ -8,10 +8,16 @@ import type { Row, Stated, Step } from './tree.ts';
 const asides: ReadonlySet<string> = new Set(['castOn', 'change', 'remark', 'marker', 'join', 'hold', 'stated']);
 /** Marks made by the turn itself: "k24, turn, DS" is one row. */
 const madeAtTurn = (step: Step): boolean =>
-  (step.type === 'work' && (step.stitch === 'DS (make)' || step.stitch === 'byo')) || (step.type === 'change' && step.what === 'pin');
+  (step.type === 'work' && ['DS (make)', 'byo', 'yo'].includes(step.stitch)) || (step.type === 'change' && step.what === 'pin');
 
 function turns(step: Step | undefined): boolean {
   return step?.type === 'turn' && step.not !== true && step.quarter !== true;
+}
+
+/** The verb of a run over all that is left: knit or purl. */
+function toEnd(step: Step): string | null {
+  if (step.type !== 'repeat' || step.form !== 'run' || step.extent?.kind !== 'end') return null;
+  return step.verb === 'k' || step.verb === 'p' ? step.verb : null;
 }
 
 /** Whether a step turns, or holds turns: a star of short rows. */
@@ -49,10 +55,10 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
   let piece: Step[] = [];
   let back = false;
   const ends = endings(steps);
-  const lastWorked = steps.findLastIndex((each) => !asides.has(each.type) && !madeAtTurn(each));
+  const lastWorked = steps.findLastIndex((each) => !asides.has(each.type) && each.type !== 'resolve' && !madeAtTurn(each));
   const lastTurning = steps.findLastIndex(turnsWithin);
   steps.forEach((step, index) => {
-    const last = steps[index - 1];
+    const last = steps.slice(0, index).findLast((each) => each.type !== 'resolve');
     const worked = piece.some((each) => !asides.has(each.type) && !turns(each));
     if (last !== undefined && ends.has(last) && !turns(step) && worked && index <= lastWorked) {
       pieces.push(piece);
@@ -69,6 +75,18 @@ export function rowsOfList(steps: readonly Step[], between: (start: number, end:
       pieces.push(piece);
       piece = [];
       back = false;
+    }
+    // "…, k to end; p to end": nothing is left for the purl stitches but the next row.
+    else if (
+      last !== undefined &&
+      worked &&
+      toEnd(last) !== null &&
+      toEnd(step) !== null &&
+      toEnd(last) !== toEnd(step) &&
+      pieces.length > 0
+    ) {
+      pieces.push(piece);
+      piece = [];
     }
     if (step.type === 'andSoOn' && (piece.length === 0 || (back && pieces.length > 0))) {
       if (piece.length > 0) pieces.push(piece);

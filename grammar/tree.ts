@@ -101,6 +101,8 @@ export interface Work extends Base {
   /** "tbl", "wyif", "knitwise", "with its wrap"… in normal form. */
   readonly manner: readonly string[];
   readonly colour?: string;
+  /** "DS, p19 (including DS)": the stitch worked just before is one of the number. */
+  readonly includesLast?: boolean;
   /** The name as the lexicon spells it, where it has several readings: `yfwd`, `inc 1`, `C3F`. */
   readonly spelling?: string;
   /**
@@ -209,6 +211,8 @@ export interface BindOff extends Base {
   readonly manner: readonly string[];
   /** "(including st on needle)" after the stitches that follow says the loop is counted in. */
   readonly loopCounted: boolean | null;
+  /** "until 1 st rem", "all but 1 st": so many stay on the needle. */
+  readonly leaves?: number;
   /** How it is done, told behind a colon: "k1, *k1, slip both sts back …, k them tog; rep from *". */
   readonly recipe?: string;
 }
@@ -217,6 +221,8 @@ export interface BindOff extends Base {
 export interface Hold extends Base {
   readonly type: 'hold';
   readonly which: 'first' | 'last' | 'firstAndLast' | 'next' | 'centre' | 'remaining' | 'these' | 'other';
+  /** "all but last 6 sts": so many stay. */
+  readonly but?: Count;
   /** "place sts to next marker on waste yarn": as many as there are before it. */
   readonly toMarker?: boolean;
   readonly count: Count | null;

@@ -32,7 +32,7 @@ export function finish(open: OpenRow, between: (start: number, end: number) => s
     return last === undefined ? [] : [...open.steps];
   }
   const steps = settled(
-    listed(wholeRow(likeNeedles(open.steps)), (part) => between(part.start, part.end)),
+    listed(including(wholeRow(likeNeedles(open.steps)), between), (part) => between(part.start, part.end)),
     open.label?.side ?? null,
     vocabulary,
   );
@@ -51,6 +51,21 @@ function behindCount(row: Row): [Row, Step[]] {
   const orders = row.children.slice(first);
   if (first === 0 || !orders.some((step) => step.type === 'hold')) return [row, []];
   return [{ ...row, children: row.children.slice(0, first), span: { start: row.span.start, end: counted.end } }, orders];
+}
+
+/** "DS, p19 (including DS)": the double stitch is the first of the nineteen. */
+function including(steps: readonly Step[], text: (start: number, end: number) => string): Step[] {
+  return steps.map((step, index) => {
+    const before = steps[index - 1];
+    const behind = steps[index + 1];
+    if (step.type !== 'work' || step.n === null || before?.type !== 'work' || behind?.type !== 'remark') return step;
+    if (
+      before.stitch !== 'DS (make)' ||
+      !/^[([]?\s*(?:incl\.?|including|counting|with)\b.*\b(?:ds|double st)/i.test(text(behind.span.start, behind.span.end))
+    )
+      return step;
+    return { ...step, includesLast: true };
+  });
 }
 
 /** "N2: same as N1": the steps of the needle named. */

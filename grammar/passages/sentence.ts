@@ -177,6 +177,19 @@ function declareTitle(passage: Passage, at: number, end: number): void {
 /** What the draft says of itself: multiples, exceptions, counts told in words, things there is no need to do. */
 function readTold(passage: Passage, at: number, to: number): boolean {
   const { text, base, tokens, out, state, flush, attach } = passage;
+  // "Work short rows over the back neck as follows:" before the label of the first row
+  if (
+    isA(tokens[to - 1], Colon) &&
+    to < tokens.length &&
+    !isA(tokens[at], W.Join, W.CastOn, W.PickUp, W.With, W.Place) &&
+    !isA(tokens[at + 1], W.Join) &&
+    !partBegins(tokens.slice(at, to), text) &&
+    labelAt(tokens, to, base, text, false) !== null
+  ) {
+    flush();
+    declareTitle(passage, at, to - 1);
+    return true;
+  }
   const said = declaration(tokens, at, to, text, base) ?? exception(tokens, at, to, text, base);
   if (said !== null) {
     flush();

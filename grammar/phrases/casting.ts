@@ -151,6 +151,17 @@ export class Casting extends PickingUp {
   }
 
   /** "cast off 5 sts", "BO all sts loosely in rib", "cast off rem 7 (9) sts", "bind off centre 20 sts", "cast off". */
+  /** Stitches that "until 1 st rem", "to last 2 sts" and "but 1 st" leave; 0 when nothing is said to stay. */
+  private leavesOne(): number {
+    const words =
+      /^(?:until|till|to|but|except) (?:the )?(?:(?:only )?(1|one|2|two|3|three)|last (?:(2|two|3|three) )?)\s*(?:sts?|stitch(?:es)?)\b/i.exec(
+        this.text.slice(this.from(), this.from() + 40),
+      );
+    if (words === null) return 0;
+    const word = (words[1] ?? words[2] ?? '1').toLowerCase();
+    return { one: 1, two: 2, three: 3 }[word] ?? Number(word);
+  }
+
   override bindOffStep = this.RULE('bindOffStep', (): BindOff => {
     const start = this.from();
     this.many(41, { GATE: () => !this.at(1, W.BindOff), DEF: () => this.consume(41, Any) });
@@ -223,6 +234,20 @@ export class Casting extends PickingUp {
         });
       },
     });
+    // "cast off until 1 st remains", "BO to last st", "BO all but 1 st"
+    let leaves = 0;
+    this.option(43, {
+      GATE: () => state.count === null && this.leavesOne() > 0,
+      DEF: () => {
+        this.ACTION(() => {
+          leaves = this.leavesOne();
+        });
+        this.many(43, {
+          GATE: () => !this.separator() && !this.at(1, W.And, Dash, Open) && !this.at(0, W.Rem),
+          DEF: () => this.consume(43, Any),
+        });
+      },
+    });
     // "Bind off loosely: k1, *k1, slip both sts back …; rep from * until all sts are bound off": the way of doing it.
     this.option(42, {
       GATE: () => this.image(0) === 'as' && (this.at(1, W.Foll) || /^follows$/.test(this.image(1))) && this.at(2, Colon),
@@ -254,6 +279,7 @@ export class Casting extends PickingUp {
         loopCounted,
         span: this.span(start),
         ...(recipe === undefined ? {} : { recipe }),
+        ...(leaves === 0 ? {} : { leaves }),
       };
     });
   });

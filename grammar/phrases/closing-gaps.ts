@@ -71,6 +71,8 @@ export class ClosingGaps extends Markers {
         if (this.at(ahead, Comma, Semicolon) && !this.at(ahead + 1, W.Place)) return 0;
         continue;
       }
+      // "pin, sl 1, k to gap, lift pinned loop": stitches worked in between are no part of the lifting.
+      if (this.at(ahead, W.To, W.Until) || (this.at(ahead, PlainStitch, SlipStitch) && this.payload(ahead)?.values !== undefined)) return 0;
       const verb =
         this.bareVerb(ahead) &&
         /^(it|them|this)$/.test(this.image(ahead + 1)) &&
@@ -84,7 +86,7 @@ export class ClosingGaps extends Markers {
   protected closeAhead(): boolean {
     if (this.sidesOfGap()) return true;
     if (this.at(1, Word) && /^close$/.test(this.image(1)))
-      return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close) || Number.isNaN(this.LA(3).startOffset));
+      return this.at(2, W.Gap) && (this.at(3, Comma, Semicolon, W.And, Close, W.By) || Number.isNaN(this.LA(3).startOffset));
     if (this.bareVerb(1)) {
       if (this.wrapWorkAhead()) return true;
       const twin = this.at(2, W.Twin) || (this.at(2, W.Next) && this.at(3, W.Twin));

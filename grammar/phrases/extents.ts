@@ -275,6 +275,21 @@ export class Extents extends Counts {
       if (this.at(0, W.Bor)) which = 'beginning';
       if (/^(last|the last|prev)/.test(this.image(0))) which = 'last';
     });
+    // "k to centre 3 sts": one stitch before the centre stitch.
+    this.option(22, {
+      GATE: () => this.at(0, W.Centre) && this.at(1, CountToken) && this.at(2, W.St) && token.n === null,
+      DEF: () => {
+        const width = this.CONSUME1(CountToken) as KnitToken;
+        this.CONSUME9(Any);
+        this.ACTION(() => {
+          const values = (width.payload?.values ?? [1]).map((value: number | null) =>
+            value === null ? null : Math.floor((value - 1) / 2),
+          );
+          one = { ...this.countOf(width), values };
+          side = 'before';
+        });
+      },
+    });
     // "marker A"
     this.OPTION2({
       GATE: () => this.at(0, W.Marker) && this.at(1, Word) && /^[a-d]$/i.test(this.image(1)),

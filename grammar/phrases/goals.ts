@@ -173,15 +173,17 @@ export class Goals extends ShapedEdges {
         };
       if (number !== null && state.rows && !state.st) return { kind: 'rows', count: this.countOf(number) };
       if (number !== null && (state.st || /\brem/.test(words))) {
-        const sense = /\b(?:between|from) (?:(?:the|each|these|both|two|2|gusset|side|thumb|raglan) )*(?:m|ms|mkrs?|markers?)\b/.test(words)
+        const sense = /\b(?:before|to) (?:the )?(?:first |next |side )?(?:m|mkr|marker)\b/.test(words)
           ? 'markers'
-          : /unwrapped|between/.test(words)
-            ? 'between'
-            : /unworked|\bgap\b.*\bfrom\b/.test(words)
-              ? 'unworked'
-              : /on each|each side|in each|each needle/.test(words)
-                ? 'section'
-                : 'total';
+          : /\b(?:between|from) (?:(?:the|each|these|both|two|2|gusset|side|thumb|raglan) )*(?:m|ms|mkrs?|markers?)\b/.test(words)
+            ? 'markers'
+            : /unwrapped|between|\bbefore (?:the )?(?:last |next )?(?:ds|double|wrap|twin|pin|gap|turn)/.test(words)
+              ? 'between'
+              : /unworked|\bgap\b.*\bfrom\b/.test(words)
+                ? 'unworked'
+                : /on each|each side|in each|each needle/.test(words)
+                  ? 'section'
+                  : 'total';
         return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
       }
       if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };
@@ -232,7 +234,7 @@ export class Goals extends ShapedEdges {
 
 /** The mark that a goal counts: "12 wrapped sts on each side", "9 DS at each edge"; "between wraps" counts what is not marked. */
 function marksIn(words: string): Extract<Goal, { kind: 'marks' }>['of'] | null {
-  if (/\bbetween\b|\bunwrapped\b|\bunworked\b|\bsingle\b/.test(words)) return null;
+  if (/\bbetween\b|\bunwrapped\b|\bunworked\b|\bsingle\b|\b(?:before|past|beyond|after)\b/.test(words)) return null;
   if (/\bwrapped (?:sts?|stitch(?:es)?)\b|\bwraps\b/.test(words)) return 'wrapped';
   if (/\bds\b|\bdouble (?:sts?|stitch(?:es)?)\b/.test(words)) return 'double';
   if (/\btwins?\b/.test(words)) return 'twin';

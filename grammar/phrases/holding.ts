@@ -56,7 +56,7 @@ export class Holding extends Casting {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     let which: Hold['which'] = 'next';
-    const state: { count: KnitToken | null; holder: string } = { count: null, holder: 'holder' };
+    const state: { count: KnitToken | null; holder: string; but: boolean } = { count: null, holder: 'holder', but: false };
     // "leave sts on holder": all there are
     this.ACTION(() => {
       if (head.payload?.values !== undefined) state.count = head;
@@ -70,6 +70,7 @@ export class Holding extends Casting {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
           if (this.at(0, CountToken) && state.count === null) state.count = token;
+          else if (/^(but|except)$/.test(this.image(0))) state.but = true;
           else if (this.at(0, W.Rem)) {
             // "52 left sleeve sts": which sleeve, not what is left
             if (this.image(0) !== 'left' || !this.at(1, Word, Name)) which = 'remaining';
@@ -101,6 +102,16 @@ export class Holding extends Casting {
       const number = state.count as KnitToken | null;
       const centre = number === null && which === 'centre' ? { ...this.countOf(head), values: [1] } : null;
       const toMarker = /\bto (?:the )?(?:next |first |second )?(?:marker|m)\b/i.test(this.words(start, tail));
+      if (state.but && number !== null)
+        return {
+          type: 'hold',
+          which: 'next',
+          count: null,
+          but: this.countOf(number),
+          holder: state.holder,
+          name: null,
+          span: this.span(start),
+        };
       return {
         type: 'hold',
         which,

@@ -298,7 +298,7 @@ export class NamedRows extends PatternRepeats {
       if (have > 0 && !this.at(0, Dash, W.To, Comma, W.And)) return false;
       // "Rows 1 and 2 another 13 times": the 2 is a row, the 13 are passes.
       if (have > 0 && this.at(2, W.More, W.InAll) && this.at(3, CountToken, TimesNumber)) return true;
-      return !this.at(2, W.Times, W.More, W.InAll) || this.at(0, Dash, W.To);
+      return !this.at(2, W.Times, W.More, W.InAll) || this.at(0, Dash, W.To) || /^again$/.test(this.image(2));
     }
     if (this.at(1, Ordinal)) return true;
     // "Short Row 3 and Short Row 4"

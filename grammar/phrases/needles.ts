@@ -56,7 +56,7 @@ export class Needles extends Arranging {
     this.MANY({
       GATE: () =>
         !this.separator() &&
-        !this.at(1, W.Then) &&
+        !this.at(1, W.Then, Colon) &&
         !(this.at(1, W.And) && !/^(forth)$/.test(this.image(2))) &&
         !(this.at(1, W.As) && this.at(0, W.Row, W.Only)),
       DEF: () => {

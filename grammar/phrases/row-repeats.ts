@@ -145,6 +145,19 @@ export class RowRepeats extends NamedRows {
             },
           },
           {
+            // "Rep Rnd 1 for 12 rnds", "Rep this row for 10 cm"
+            GATE: () => this.forLengthAhead(),
+            ALT: () => {
+              this.consume(24, Any);
+              const goal = this.subrule(23, this.goal);
+              this.ACTION(() => {
+                if (goal.kind === 'rows' && rows.numbers.length < 2 && rows.count === null)
+                  state.times = { count: goal.count, sense: 'plain' };
+                else state.until = goal;
+              });
+            },
+          },
+          {
             GATE: () => this.timesAhead() || this.timesBehindComma(),
             ALT: () => {
               this.OPTION3({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME8(Any) });
@@ -196,7 +209,12 @@ export class RowRepeats extends NamedRows {
     );
   }
 
+  private forLengthAhead(): boolean {
+    return this.at(1, W.For) && this.at(2, CountToken) && this.at(3, W.Cm, W.Inch, W.Mm, W.In, ...rowWords);
+  }
+
   private repeatTailAhead(settled: boolean): boolean {
+    if (!settled && this.forLengthAhead()) return true;
     if (this.timesAhead() || this.timesBehindComma()) return true;
     if (this.at(1, W.Until)) return true;
     if (this.segmentAhead(1)) return true;

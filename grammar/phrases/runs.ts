@@ -170,7 +170,7 @@ export class Runs extends Repeats {
     if (!this.at(1, Stitch) || this.at(1, PlainStitch)) return false;
     const ahead = this.at(2, Word) && /^(all)$/.test(this.image(2)) ? 3 : 2;
     return (
-      (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken, W.To)) ||
+      (this.at(ahead, W.Around, W.Across) && !this.at(ahead + 1, CountToken) && !/^gap|^the gap/.test(this.image(ahead + 1))) ||
       (this.at(ahead, W.To) && this.at(ahead + 1, W.End) && !this.at(1, PlainStitch))
     );
   }

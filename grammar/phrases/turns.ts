@@ -18,7 +18,12 @@ function methodNamed(word: string): Turn['method'] | null {
 export class Turns extends Descriptions {
   protected turnAhead(): boolean {
     if (this.at(1, W.WrapTurn)) return true;
-    if (this.at(1, W.Turn)) return true;
+    // "purl 1 rnd for turning ridge"
+    if (this.at(1, W.Turn))
+      return !(
+        /^turning/.test(this.image(1)) &&
+        (this.at(2, W.Ridge, W.Row, W.Round, W.Edge) || /^(line|chain|ch|point)s?$/.test(this.image(2)))
+      );
     if (this.at(1, W.Twin)) return true;
     if (this.twinTold() > 0) return true;
     if (this.at(1, Word) && /^rotat(e|ing)$/.test(this.image(1))) return true;
@@ -82,7 +87,7 @@ export class Turns extends Descriptions {
             method = 'twin';
           });
           this.OPTION({
-            GATE: () => this.at(1, W.In, Comma),
+            GATE: () => this.at(1, W.In, Comma, W.Next),
             DEF: () =>
               this.MANY({
                 GATE: () => this.at(1, W.In, W.Next, W.St, Comma) && !(this.at(1, Comma) && !this.at(2, W.Turn)),

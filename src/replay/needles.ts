@@ -52,6 +52,8 @@ export interface Needles {
   /** Turns made so far, and the number of the last one on each side. */
   turns?: number;
   lastTurn?: { RS: number; WS: number };
+  /** The last turn was made at a new place. */
+  moved?: boolean;
   /** Stitches worked in the last row of each side, for "5 sts fewer than on last RS row". */
   worked?: { RS: number | null; WS: number | null };
   /** Stitches on either side of the one gap that the last row bound off in its middle. */
@@ -119,6 +121,7 @@ export function beginRow(needles: Needles): void {
     else {
       swap(needles);
       needles.side = other(needles.side);
+      needles.moved = false;
     }
   }
   needles.stay = null;
@@ -270,12 +273,15 @@ export function turn(needles: Needles, method: Method): { same: boolean } {
   if (open && !(border > 0 && far.n === border)) {
     const there = far.marks.find((mark) => mark.kind === 'gap' && mark.at === far.n);
     if (there) {
-      same = there.turn !== undefined && there.turn === needles.lastTurn?.[side];
+      // Where the turn at the other end has moved on, the piece grows all the same: a triangle worked out from one edge.
+      same = there.turn !== undefined && there.turn === needles.lastTurn?.[side] && needles.moved !== true;
       there.turn = needles.turns;
       there.loops = (there.loops ?? 1) + 1;
     } else far.marks.push({ kind: 'gap', name: null, at: far.n, method, turn: needles.turns });
+    needles.moved = there === undefined;
     needles.lastTurn = { RS: 0, WS: 0, ...needles.lastTurn, [side]: needles.turns };
   } else if (far.n === 0) passTip(needles);
+  if (!open) needles.moved = false;
   swap(needles);
   needles.side = other(needles.side);
   if (needles.mode === 'round') needles.suspended = true;

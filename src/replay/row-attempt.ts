@@ -72,6 +72,8 @@ function stopsShort(play: Play, row: Row, steps: readonly Step[], needles: Needl
   // "K5. Turn, …": the row after it begins with the turn that ends this one.
   if (following?.type === 'row' && following.label === null && following.children[0]?.type === 'turn') return true;
   if (needles.mode !== 'round' || needles.suspended) return false;
+  // "K6 from first needle onto third needle. Graft.": only the yarn is brought to where the grafting begins.
+  if (graftsNext(play, row)) return true;
   // "Knit to last 2 sts, pm for new beg of rnd": the round begins there.
   const lastButWords = steps.findLast((step) => !['stated', 'remark'].includes(step.type));
   if (setsBeginning(lastButWords) || steps.some((step) => step.type === 'marker' && step.op === 'move') || beginsNext(play, row))
@@ -100,6 +102,12 @@ function beginsNext(play: Play, row: Row): boolean {
     if (statement.type !== 'join' && statement.type !== 'change' && statement.type !== 'remark') return false;
   }
   return false;
+}
+
+function graftsNext(play: Play, row: Row): boolean {
+  const from = placeOf(play, row) + 1;
+  const next = play.flow.slice(from, from + 3).find(({ statement }) => !['change', 'remark', 'arrange', 'stated'].includes(statement.type));
+  return next?.statement.type === 'join' && ['graft', 'threeNeedle'].includes(next.statement.what);
 }
 
 /** Whether the row before stands in the same line, under the same label. */

@@ -33,6 +33,11 @@ export interface Missed {
   readonly passed: boolean;
 }
 
+/** "next and every foll 4th row 6 times" is six in all; behind "next 3 rows" the number stands by itself. */
+function single(before: Segment | undefined, size: number): boolean {
+  return before === undefined || before.n === null || sizeValue(before.n.values, size) === 1;
+}
+
 /** Counts the shaping rows of one size. `every` after a first row counts that row in its number unless "more" is said. */
 export function eventsOf(segments: readonly Segment[], size: number, room: Room, countFirst: boolean): Events | Missed {
   let count = 0;
@@ -81,7 +86,12 @@ export function eventsOf(segments: readonly Segment[], size: number, room: Room,
         if (n !== null) {
           // "next and every foll 4th row 6 times" is six in all; "6 more times" adds six.
           const first =
-            segment.kind === 'every' && index > 0 && segment.more !== 'more' && countFirst && segments[index - 1]?.kind !== 'every';
+            segment.kind === 'every' &&
+            index > 0 &&
+            segment.more !== 'more' &&
+            countFirst &&
+            segments[index - 1]?.kind !== 'every' &&
+            single(segments[index - 1], size);
           const times = Math.max(0, first ? n - 1 : n);
           count += times;
           const average = segment.k2 ? (k + (sizeValue(segment.k2, size) ?? k)) / 2 : k;

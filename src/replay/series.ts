@@ -38,6 +38,12 @@ function shapeOf(steps: readonly Step[]): string {
     .join(' ');
 }
 
+/** Place among the numbers of a row of its first plain stretch; -1 where none of them is plain. */
+function plainPlace(row: Row): number {
+  const plain = numbersOf(row.children.filter((step) => step.type === 'repeat' || (step.type === 'work' && /^[kp]$/.test(step.stitch))))[0];
+  return plain === undefined ? -1 : numbersOf(row.children).indexOf(plain);
+}
+
 function moved(steps: readonly Step[], take: () => Count | null): Step[] {
   return steps.map((step): Step => {
     if (step.type === 'work' && step.n !== null && step.readings === undefined) return { ...step, n: take() ?? step.n };
@@ -84,9 +90,16 @@ function stepOf(rows: readonly Row[], node: AndSoOn, size: number): { period: nu
   const step = node.step === null ? null : sizeValue(node.step.values, size);
   if (step === null) return null;
   const change = node.sense === 'more' ? step : -step;
-  const period = Math.min(2, rows.length);
-  if (period === 0) return null;
-  return { period, steps: rows.slice(-period).map((row) => numbersOf(row.children).map((_, position) => (position === 0 ? change : 0))) };
+  const last = rows.at(-1);
+  if (last === undefined) return null;
+  // "K17, ssk, k1, turn; sl 1, p5, p2tog, p1, turn": each row to come is as the last one, and the stitches before its decrease are those that change.
+  const alone = rows.length > 1 && plainPlace(last) >= 0;
+  const period = alone ? 1 : Math.min(2, rows.length);
+  const stepsOf = (row: Row): number[] => {
+    const place = Math.max(0, plainPlace(row));
+    return numbersOf(row.children).map((_, position) => (position === place ? change : 0));
+  };
+  return { period, steps: rows.slice(-period).map(stepsOf) };
 }
 
 /** The numbers of the rows to come in one size, up to the row that is printed next, the goal, or the last that can be worked. */
@@ -94,7 +107,8 @@ function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined
   const series = stepOf(rows, node, size);
   if (series === null) return null;
   const { period, steps } = series;
-  const now = rows.slice(-period).map((row) => numbersOf(row.children).map((count) => at(count, size)));
+  const model = rows.slice(-period);
+  const now = model.map((row) => numbersOf(row.children).map((count) => at(count, size)));
   const goal =
     next === undefined ? null : { shape: shapeOf(next.children), numbers: numbersOf(next.children).map((count) => at(count, size)) };
   const times = node.times === null ? null : sizeValue(node.times.count.values, size);
@@ -106,7 +120,9 @@ function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined
     if (goal !== null && shapeOf((rows.slice(-period)[place] as Row).children) === goal.shape && numbers.join() === goal.numbers.join())
       return { rows: out, met: true };
     if (times !== null && index >= times * period) return { rows: out, met: true };
-    if (numbers.some((number, position) => number <= 0 && (steps[place]?.[position] ?? 0) < 0)) return { rows: out, met: goal === null };
+    // "k1, k2tog" goes on to "k2tog" alone; a short row of no stitch is none.
+    const least = model[place]?.children.some((step) => step.type === 'repeat' && step.form !== 'run') === true ? 0 : 1;
+    if (numbers.some((number, position) => number < least && (steps[place]?.[position] ?? 0) < 0)) return { rows: out, met: goal === null };
     if (goal === null && times === null && node.until === null && index > 400) return { rows: out, met: false };
     now[place] = numbers;
     out.push(numbers);
@@ -149,7 +165,7 @@ export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[])
       play.lenient = node.until.kind === 'allWorked';
       const hit = firstMet(play, size, pass, tests);
       play.lenient = before;
-      if (hit !== null) own.rows.length = hit;
+      if (hit.rows !== null) own.rows.length = hit.rows;
     }
   }
   const lenient = play.lenient;
@@ -188,24 +204,28 @@ function workRow(
   playSteps(play, model, steps, sizes, { span: node.span, textSpan: model.span, inline: false, number: null, node });
 }
 
-/** Rows after which the likeliest of the tests comes true; null when none does before the rows no longer fit. */
+/** Rows after which the likeliest of the tests comes true, or up to the one that no longer fits; null when neither comes. */
 function firstMet(
   play: Play,
   size: number,
   pass: readonly (() => void)[],
   tests: readonly ((needles: Needles) => boolean)[],
-): number | null {
+): { readonly rows: number | null } {
   const hits: (number | null)[] = tests.map(() => null);
+  let stopped: number | null = null;
   tryOut(play, () => {
     for (const [index, row] of pass.entries()) {
       const found = play.book.met.length;
       row();
-      if (play.book.met.slice(found).some((each) => each.certain)) return;
+      if (play.book.met.slice(found).some((each) => each.certain)) {
+        stopped = index + 1;
+        return;
+      }
       tests.forEach((test, which) => {
         if (hits[which] === null && test(handOf(play, size).needles)) hits[which] = index + 1;
       });
       if (hits[0] !== null) return;
     }
   });
-  return hits.find((each) => each !== null) ?? null;
+  return { rows: hits.find((each) => each !== null) ?? stopped };
 }

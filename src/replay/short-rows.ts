@@ -137,7 +137,8 @@ export function remaining(needles: Needles, sense: string): readonly number[] {
   const gap = ahead.marks.findLast((mark) => mark.kind === 'gap');
   const double = gap?.method === 'double';
   // Between double stitches the two at the ends are not counted; the one of the last turn is still to be made.
-  const between = gap === undefined ? ahead.n : ahead.n - gap.at - (double ? 2 : 0);
+  const ends = behind.n === 0 ? 1 : 2;
+  const between = gap === undefined ? ahead.n : ahead.n - gap.at - (double ? ends : 0);
   const beyond = behind.n > 0 ? behind.n : (gap?.at ?? 0);
   return sense === 'unworked' ? [beyond, gap?.at ?? beyond, between] : [between, beyond, gap?.at ?? beyond];
 }

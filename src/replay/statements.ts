@@ -11,6 +11,7 @@ import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, met, type Play, sectionOf, shown, write } from './play.ts';
 import { playRefer } from './references.ts';
 import { pieceTitle } from './row-attempt.ts';
+import { rowsOfSentences } from './row-sentences.ts';
 import { playSteps } from './rows.ts';
 import { playAndSoOn } from './series.ts';
 import { playEdgeRows, playShape, playTogether } from './shaped-stretches.ts';
@@ -356,7 +357,14 @@ function playRow(play: Play, row: Row, sizes: readonly number[]): void {
 }
 
 function playOnce(play: Play, row: Row, sizes: readonly number[], number: number | null): void {
-  playSteps(play, row, row.children, sizes, { span: row.span, textSpan: row.span, inline: true, number, node: row });
+  for (const each of rowsOfSentences(play, row, sizes))
+    playSteps(play, each, each.children, sizes, {
+      span: each.span,
+      textSpan: each.span,
+      inline: true,
+      number: each.label === null ? null : number,
+      node: each,
+    });
   if (number !== null && row.label?.name === null) play.inline = { section: play.section, number };
 }
 

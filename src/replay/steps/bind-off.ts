@@ -9,12 +9,19 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const all = step.count.all === true;
   const n = countFor(hands, step.count.values);
   if (n === null) return null;
+  // "BO remaining 20 sts" behind stitches worked in this row: those still on the left needle.
+  if (all && step.which === 'remaining' && n > 0 && n === needles.left.n - hands.base && hands.row === true && needles.right.n > 0) {
+    leave(needles, n);
+    hands.off += n;
+    hands.taken += n;
+    return null;
+  }
   if (all) {
-    const have = live(needles);
+    const have = live(needles) - (step.leaves ?? 0);
     if (step.count.values.some((value) => value !== 0) && n !== have)
       hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));
     needles.left = { n: 0, marks: [] };
-    needles.right = { n: 0, marks: [] };
+    needles.right = { n: step.leaves ?? 0, marks: [] };
     hands.off += have;
     hands.divided = true;
     return null;

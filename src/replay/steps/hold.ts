@@ -5,7 +5,16 @@ import { beginRow, leave, live, setLive } from '../needles.ts';
 
 export function workHold(hands: Hands, step: Hold): Trouble | null {
   const { needles } = hands;
-  const n = step.count === null ? (step.which === 'centre' ? 1 : null) : countFor(hands, step.count.values);
+  const stay = step.but === undefined ? null : countFor(hands, step.but.values);
+  if (stay !== null && hands.row === true) beginRow(needles);
+  const n =
+    stay !== null
+      ? Math.max(0, (needles.begun ? needles.left.n : live(needles)) - stay)
+      : step.count === null
+        ? step.which === 'centre'
+          ? 1
+          : null
+        : countFor(hands, step.count.values);
   if (step.count !== null && n === null) return null;
   const put = (count: number): void => {
     hands.held.push({

@@ -3,6 +3,17 @@ import type { Marker } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
 import { beginRow, live, newBeginning, passTip, workPlain } from '../needles.ts';
 
+/** "CO 40 sts, pm after 20 sts": markers hung among stitches that are still to be worked. */
+function placeAt(hands: Hands, step: Marker): null {
+  const { left } = hands.needles;
+  const n = step.at === undefined ? null : countFor(hands, step.at.count.values);
+  if (n === null || n > left.n) return null;
+  const places = step.at?.from === 'eachEnd' ? [n, left.n - n] : [left.n - n];
+  for (const at of places) left.marks.push({ kind: 'marker', name: step.name, at });
+  left.marks.sort((a, b) => a.at - b.at);
+  return null;
+}
+
 export function workMarker(hands: Hands, step: Marker): Trouble | null {
   const { needles } = hands;
   // A marker that hangs in the centre stitch stands before it.
@@ -26,6 +37,7 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
       (!needles.begun || (needles.mode === 'round' && needles.right.n === 0))
     )
       return null;
+    if (step.at !== undefined && !needles.begun && needles.right.n === 0) return placeAt(hands, step);
     const marks = needles.right.marks;
     needles.lost = false;
     // "Remove BOR marker, k5, replace marker, …": the round goes on from its new beginning over all of its stitches.

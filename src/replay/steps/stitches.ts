@@ -33,6 +33,8 @@ export function token(hands: Hands, takes: number, makes: number, span: Span, wo
     hands.asides.push(stopped('markerInStitch', span, { takes }, { marker: inside.name ?? '' }));
   hands.taken += takes;
   hands.made += makes;
+  // "K3, sl 3 back": a cord goes on with the same side facing.
+  if (takes < 0 && makes < 0 && needles.right.n === 0 && hands.off === 0) hands.divided = true;
   // Stitches slipped back to the left needle are those just spoken of.
   hands.last = Math.abs(makes);
   return null;

@@ -14,8 +14,9 @@ export function useOf(
   const entry = hands.vocabulary.stitches.get(name) ?? entryNamed(name);
   if (entry === undefined) return { takes: 0, makes: 0, kind: 'unknown', face: null, moves: '' };
   const count = reading === undefined ? step.n : reading.n;
-  const n = count === null ? 1 : countFor(hands, count.values);
-  if (n === null) return null;
+  const told = count === null ? 1 : countFor(hands, count.values);
+  if (told === null) return null;
+  const n = step.includesLast === true ? told - hands.last : told;
   if (n === 0) return { takes: 0, makes: 0, kind: entry.kind, face: null, moves: entry.moves };
   const use = stitchUse(entry, n, step.m ?? 1);
   const often = reading?.times ?? step.times;

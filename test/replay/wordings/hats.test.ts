@@ -15,6 +15,7 @@ const inRounds: readonly Wording[] = [
   ['Begin crown shaping: Rnd 1: [K9, k2tog] 8 times (80 sts). Rnd 2: Knit. Rnd 3: [K8, k2tog] 8 times (72 sts).', 88, 72],
   ['SHAPE CROWN: Round 1: K2tog, k10; repeat to end. 88 sts.', 96, 88],
   ['Next Rnd - (K10, K2tog) rep to end of rnd.', 96, 88],
+  ['Decrease round: knit 10, knit 2 together, all the way around.', 96, 88],
   [
     'Dec Rnd: *Knit to 2 sts before marker, k2tog, slip marker; rep from * around. 8 sts decreased.',
     80,
@@ -25,6 +26,11 @@ const inRounds: readonly Wording[] = [
     'Place markers: *K12, pm; rep from * 7 times, omitting last marker (BOR). Dec rnd: *k to 2 sts before m, k2tog, sm; rep from * around.',
     96,
     88,
+  ],
+  [
+    'Rnd 1: *K4, k2tog; rep from *. Rnd 2: K. Rnd 3: *K3, k2tog; rep from *. Rnd 4: K. Continue decreasing in this manner, with one st fewer between decreases every other rnd until 9 sts remain.',
+    54,
+    9,
   ],
   ['Decrease Round 5: K4, ssk around. 40 sts.', 48, 40],
   ['K2tog around; k1 rnd; k2tog around. 10 (11) sts.', [40, 44], [10, 11]],
@@ -68,6 +74,7 @@ const inRows: readonly Wording[] = [
   ['Row 1 (RS): K1, *k8, k2tog; rep from * to last st, k1.', 82, 74],
   ['1st row: K.1, (k.2 tog., k.6) 10 times, k.1. 2nd row: Purl. 3rd row: K.1, (k.2 tog., k.5) 10 times, k.1.', 82, 62],
   ['Shape top. Next row (RS): K1, (k2tog, k9) to last st, k1 – 72 sts. Next row: P.', 79, 72],
+  ['Dec row: P2tog across to last st, p1.', 25, 13],
   ['Next Row: K2tog all across. Break yarn, thread through rem sts, draw up and sew back seam.', 22, 0],
   ['Sl 1, [k2tog, k4] 11 times, k1. Purl one row. Sl 1, [k2tog, k3] 11 times, k1.', 68, 46],
   ['With RS facing, (k2tog, k7) nine times, k1: 73 sts. P 1 row. (K2tog, k6) nine times, k1: 64 sts.', 82, 64],
@@ -92,6 +99,12 @@ const flaps: readonly Wording[] = [
     'CO 5. Row 1: K. Row 2: K1, kfb, k to last 2 sts, kfb, k1. Rep these 2 rows until there are 19 sts. Break yarn and leave sts on a spare needle.',
     0,
     0,
+  ],
+  [
+    'Next rnd: BO 20 sts, k until there are 14 sts on right needle, BO 32 sts, k until 14 sts after bind-off, BO remaining 20 sts.',
+    100,
+    28,
+    {},
   ],
 ];
 

@@ -30,6 +30,12 @@ const hands: readonly Wording[] = [
   ['Next rnd: K19, slip next 17 sts onto a thread, cast on 3 sts, k to end. 44 sts.', 58, 44],
   ['Place next 17 sts on waste yarn; using backward loops CO 3; join and k to end – 40 (44) sts.', [54, 58], [40, 44]],
   [
+    'Next round: Knit to marker; leave the 13 gusset sts on a safety-pin; turn, cast on 1 st, turn; knit to end.',
+    49,
+    37,
+    { markers: [18, 31] },
+  ],
+  [
     'Thumb opening: k3, k next 8 sts with scrap yarn, slip these 8 sts back to left needle and k them again with main yarn, k to end.',
     44,
     44,
@@ -102,6 +108,7 @@ const fingers: readonly Wording[] = [
     { mode: 'round' },
   ],
   ['First finger. Next row: K34, turn and cast on 2 sts. Next row: P16, turn. Work on these 16 sts for 6 cm.', 53, 55],
+  ['Index finger: rnd 1: k6, place all but last 6 sts on holder, CO 2 sts, k6: 14 sts.', 44, 14, { mode: 'round' }],
   ['Knit 20 rounds. Next rnd: k2tog around. Cut yarn and thread through 8 sts.', 16, 0, { mode: 'round' }],
   ['Work 22 rnds. [K2tog, k2] 4 times. K 1 rnd. (K2tog) to end. Fasten off.', 16, 0, { mode: 'round' }],
 ];

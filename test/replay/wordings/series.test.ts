@@ -56,6 +56,7 @@ const rows: readonly Wording[] = [
   ['Dec 1 st at beg of every row until 20 sts rem.', 30, 20, { rows: 10 }],
   ['Work 21 rows, dec 1 st at each end of 5th and every foll 4th row.', 40, 30, { rows: 21 }],
   ['Cast off 4 sts at beg of next 2 rows, 3 sts at beg of foll 2 rows, then 2 sts at beg of next 4 rows.', 60, 38, { rows: 8 }],
+  ['Dec 1 st at each end of next 3 rows, then every alt row 5 times, then every 4th row twice.', 60, 40],
   ['Inc 1 st at each end of every 4th row 3 times, then of every 6th row 4 times. 54 sts.', 40, 54],
   ['Dec 1 st each side every other row 6 times, every 4th row 3 times.', 50, 32],
   ['Bind off 5 sts at the beginning of the next 2 rows, then decrease 1 stitch each end every RS row 4 times.', 50, 32],
@@ -83,6 +84,7 @@ const again: readonly Wording[] = [
   ['Row 1: K. Row 2: P. Rows 3–10: Rep Rows 1 and 2 four times.', 20, 20, { rows: 10 }],
   ['9th to 14th rows: knit.', 20, 20, { rows: 6 }],
   ['Row 1: K2tog, k to end. Row 2: P. Rep rows 1 & 2, 3 (4, 5) times, ending after Row 1.', [20, 22, 24], [16, 17, 18]],
+  ['Rnd 1: *K2, p2; rep from *. Rep Rnd 1 for 12 rnds.', 40, 40, { mode: 'round', rows: 13 }],
   ['Rnd 1: *K2, p2; rep from *. Rep this rnd until 12 rnds have been worked.', 40, 40, { mode: 'round', rows: 12 }],
 ];
 

@@ -31,6 +31,7 @@ const triangles: readonly Wording[] = [
   ['Row 1: Kfb, k to end. Row 2: Knit. Work Rows 1 and 2 until 100 sts on needle.', 4, 100],
   ['Row 1: k2, M1L, k to end. Row 2: k to last 2 sts, k2. Rep until 120 sts.', 6, 120],
   ['Row 1: kfb, k to last 2 sts, k2tog. Row 2: kfb, k to end. (1 st inc’d every 2 rows)', 30, 31],
+  ['Dec half: Row 1: k2, ssk, k to end. Row 2: K. Rep Rows 1 and 2 until 6 sts rem.', 40, 6],
   ['Row 1: K2, yo, k to last 2, yo, k2. Row 2: K2, yo, k to last 2, yo, k2. Rep until 183 sts.', 7, 183],
   ['Inc row: k3, *yo, k1; rep from * to last 3 sts, yo, k3.', 45, 85],
   ['Every row: k2, yo, k to end. Work until there are 60 sts.', 6, 60],
@@ -75,8 +76,10 @@ const edgings: readonly Wording[] = [
 
 const cords: readonly Wording[] = [
   ['CO 3. *K3; do not turn; slide sts to other end of needle; rep from * until cord measures 20 cm. BO.', 0, 0],
+  ['I-cord: k3, sl 3 back.', 3, 3],
   ['*K4, do not turn, slide sts to other end of dpn; rep from * until cord measures 40 cm.', 4, 4],
   ['Row 1: K3, slide.', 3, 3],
+  ['Work a 4-st i-cord for 20 cm. Next row: k1, k2tog, k1, slide. K3tog; fasten off.', 4, 0],
   ['Sl 3 wyif, k to last 3 sts, sl 3 wyif.', 30, 30],
   ['Row 1: K3, patt to last 3 sts, sl 3 wyif.', 30, 30],
   ['With dpns CO 3. Row 1: Knit; without turning, push sts to right end of needle. Rep this row for 10 cm. Thread yarn through sts.', 0, 0],

@@ -43,6 +43,7 @@ const wrapped: readonly Wording[] = [
     { cursors: [25, 15, 24, 16, 40, 0] },
   ],
   ['K12, wrap 1, turn, p to end; k9, wrap 1, turn, p to end; k6, wrap 1, turn, p to end.', 18, 18, { cursors: [12, 0, 9, 0, 6, 0] }],
+  ['Row 1: K to last 7 sts, wr & t. Row 2: P to end.', 20, 20, { cursors: [13, 0] }],
 ];
 
 const doubles: readonly Wording[] = [
@@ -85,6 +86,13 @@ const doubles: readonly Wording[] = [
     { cursors: [29, 11, 40, 0] },
   ],
   [
+    'With German short rows: k to 3 sts past 2nd marker, turn; DS, p to 3 sts past 2nd marker, turn; DS, k to 3 sts past DS, turn; DS, p to 3 sts past DS, turn; DS, k to end; p to end.',
+    40,
+    40,
+    { markers: [15, 25], cursors: [28, 12, 31, 9, 40, 0] },
+  ],
+  ['Row 1: K30, turn. Row 2: DS, p 19 (including DS), turn. Row 3: DS, k to end.', 40, 40, { cursors: [30, 11, 40] }],
+  [
     'Row 1: K10, turn. Row 2: DS, p to end. Row 3: K to DS, knit DS, k5, turn. Row 4: DS, p to end. Rep rows 3 and 4 twice more. Row 9: K across, working DS as one stitch.',
     40,
     40,
@@ -94,10 +102,42 @@ const doubles: readonly Wording[] = [
 
 const otherMethods: readonly Wording[] = [
   [
+    'K18, turn; place a pin on the yarn, sl 1, p9, turn; pin, sl 1, k to gap, lift pinned loop and k it tog with next st, k to end.',
+    24,
+    24,
+    { cursors: [18, 8, 24] },
+  ],
+  [
+    'Row 1: K18, turn, hang a removable marker on working yarn. Row 2: sl 1 pwise, p11, turn, hang a marker on working yarn. Row 3: sl 1, k to end, closing gap.',
+    24,
+    24,
+    { cursors: [18, 6, 24] },
+  ],
+  [
+    'K18, make twin, turn; p12, make twin, turn; k to end, working twin as one; p across, working twin sts as one.',
+    24,
+    24,
+    { cursors: [18, 6, 24, 0] },
+  ],
+  [
+    'Row 1: K18, shadow wrap next st, turn. Row 2: P12, shadow wrap next st, turn. Row 3: K14, shadow wrap next st, turn.',
+    24,
+    24,
+    { cursors: [18, 6, 20] },
+  ],
+  [
     'K18, turn; yo, p12, turn; yo, k to yo, k2tog (yo with next st), k to end. P to yo, ssp (yo with next st), p to end.',
     24,
     24,
     { cursors: [18, 6, 24, 0] },
+  ],
+  ['Row 1: K18, turn, yo. Row 2: P12, turn, yo. Row 3: K to yo, k2tog, k to end.', 24, 24, { cursors: [18, 6, 24] }],
+  ['K18, bring yarn to front, slip next st, turn; bring yarn to back, slip the same st back, p12, turn.', 24, 24, { cursors: [19, 6] }],
+  [
+    'Row 1 (RS): K18, turn (no wrap). Row 2: P12, turn. Row 3: K to gap, close gap by picking up the bar and knitting it tog with next st, k2, turn.',
+    24,
+    24,
+    { cursors: [18, 6, 21] },
   ],
   ['Work 18 sts, turn using the method you prefer, work 12 sts, turn, work to end.', 24, 24, { cursors: [18, 6, 24] }],
   [
@@ -228,6 +268,12 @@ const goals: readonly Wording[] = [
     30,
     30,
     { rows: 11 },
+  ],
+  [
+    'Row 1: K20, turn. Row 2: DS, p to end. Row 3: K to 3 sts before DS, turn. Row 4: DS, p to end. Rep Rows 3 and 4 until 7 sts rem before DS.',
+    24,
+    24,
+    { rows: 8 },
   ],
 ];
 

@@ -91,6 +91,11 @@ const turns: readonly Wording[] = [
     26,
     16,
   ],
+  [
+    'Heel turn: Knit 14, k2tog, k1, turn; slip 1, purl 5, purl 2 together, purl 1, turn; * slip 1, knit to the stitch before the gap, k2tog across the gap, k1, turn; slip 1, purl to the stitch before the gap, p2tog, p1, turn; repeat from * until all heel stitches have been worked.',
+    24,
+    14,
+  ],
   ['Three-needle heel: K15, turn, and with right sides together cast off both halves together.', 30, 0],
 ];
 
@@ -120,6 +125,12 @@ const shortHeels: readonly Wording[] = [
     24,
     { cursors: [23, 1, 22, 2] },
   ],
+  [
+    'Working on the 32 heel sts only: Row 1: K31, w&t. Row 2: P30, w&t. Row 3: K29, w&t. Row 4: P28, w&t.',
+    32,
+    32,
+    { cursors: [31, 1, 30, 2] },
+  ],
 ];
 
 const gussets: readonly Wording[] = [
@@ -136,6 +147,12 @@ const gussets: readonly Wording[] = [
     82,
     64,
     { mode: 'round' },
+  ],
+  [
+    'Inc rnd: K1, M1R, k to last st before marker, M1L, k1, sm, work instep to end. Rnd 2: work even. Rep last 2 rnds until there are 50 sts before the marker.',
+    60,
+    80,
+    { mode: 'round', markers: [30] },
   ],
   [
     'Gusset increases: Rnd 1: work instep sts, sm, M1L, k to end of rnd, M1R. Rnd 2: work even. Work these 2 rnds 10 times in total. 80 sts.',
@@ -167,6 +184,7 @@ const toes: readonly Wording[] = [
   ],
   ['Divide sts over 2 needles, 12 on each, and graft toe.', 24, 0, { mode: 'round' }],
   ['Graft the 2 sets of 8 sts together.', 16, 0, { mode: 'round' }],
+  ['K6 from first needle onto third needle. Cut yarn and weave the toe sts together using Kitchener stitch.', 24, 0, { mode: 'round' }],
   ['Star toe: [k6, k2tog] 7 times; knit 6 rounds; [k5, k2tog] 7 times; knit 5 rounds; [k4, k2tog] 7 times.', 56, 35, { mode: 'round' }],
   ['Round toe: *K2 tog; rep from * round. Break wool, thread through rem sts, draw up and fasten off.', 16, 0, { mode: 'round' }],
   ['Cast off 3-needle style with right sides together.', 20, 0, { mode: 'round' }],
@@ -181,6 +199,12 @@ const toes: readonly Wording[] = [
     56,
   ],
   ['Using a figure-eight cast-on, cast on 20 sts, 10 on each needle. Next rnd: *K1, M1, k8, M1, k1; rep from * once more. 24 sts.', 0, 24],
+  [
+    'Inc rnd: [k1, M1R, k to last st of needle, M1L, k1] twice. Inc every rnd to 40, then every other rnd to 64.',
+    24,
+    64,
+    { mode: 'round' },
+  ],
 ];
 
 const inserted: readonly Wording[] = [

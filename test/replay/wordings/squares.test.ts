@@ -11,6 +11,7 @@ const squares: readonly Wording[] = [
     0,
   ],
   ['K to 2 sts before m, k2tog, sm, ssk, k to end. (38 sts)', 40, 38, { markers: [20] }],
+  ['Next RS row: k to centre 3 sts, cdd, k to end.', 21, 19],
   [
     'Mitre: Row 1 (RS): k14, sl 1, k2tog, psso, k14. Row 2: k14, p1, k14. Row 3: k13, sl 1, k2tog, psso, k13. Row 4: k13, p1, k13. Cont in this way until 1 st rem.',
     31,
@@ -19,10 +20,16 @@ const squares: readonly Wording[] = [
   ['Pick up 20 sts down left edge of sq 1, 1 st in corner, CO 20 (41 sts).', 0, 41],
   ['With RS facing, pick up and knit 15 sts along top of square 1, 1 st in the corner and 15 sts along side of square 2. 31 sts.', 0, 31],
   [
+    'Row 1: K1, k2tog, k to last 3 sts, k2tog, k1. Row 2: K. Rep these 2 rows until 5 sts remain, then K2tog, k1, k2tog; k3tog; fasten off.',
+    25,
+    0,
+  ],
+  [
     'Corner-to-corner: CO 3. Row 1: K1, yo, k to end. Rep Row 1 until 50 sts. Row 2: k1, k2tog, yo, k2tog, k to end. Rep Row 2 until 4 sts rem.',
     0,
     4,
   ],
+  ['Turn block a quarter turn, pick up and k 11 sts along edge (12 sts with the st on needle). K 23 rows. BO until 1 st rem.', 1, 1],
   ['Strip 3: pick up and k 24 (1 per ridge) along Strip 1, then k 12 live sts (36).', 12, 36],
 ];
 
@@ -62,6 +69,14 @@ const wedges: readonly Wording[] = [
 ];
 
 const entrelac: readonly Wording[] = [
+  ['*K2, turn; p2, turn; k3, turn; p3, turn; k4, turn; p4, turn; k5; rep from * 3 times.', 20, 20],
+  ['*K1, turn, p1, turn, k2, turn, p2, turn, k3, turn, p3, turn, k4; rep from * to end.', 20, 20],
+  [
+    'Base triangles: *P2, turn; k2, turn; p3, turn; k3, turn; p4, turn; k4, turn; p5, do not turn; rep from * to end.',
+    30,
+    30,
+    { side: 'WS' },
+  ],
   ['P2, turn; k1, M1, k1, turn; p2, p2tog, turn; k2, M1, k1, turn; p3, p2tog, p to end.', 20, 20, { side: 'WS' }],
 ];
 
@@ -73,6 +88,11 @@ const toys: readonly Wording[] = [
     'Row 7: inc in every st (24 sts). Row 8: P. Row 9: (k2, m1) to end. 36 sts. Rows 10-16: st st. Row 17: (k1, k2tog) to end. 24 sts.',
     12,
     24,
+  ],
+  [
+    'Ear: CO 9. K 6 rows. Next row: k3, sl 1, k2tog, psso, k3. K 1 row. Next row: k2, sl 1, k2tog, psso, k2. K 1 row. Next row: k1, k3tog, k1. K3tog, fasten off.',
+    0,
+    0,
   ],
   [
     'Body: Rows 1–10: st st, beg with a k row. Row 11: k2, skpo, k to last 4 sts, k2tog, k2. Row 12: p2, p2tog, p to last 4 sts, p2tog tbl, p2.',
@@ -91,8 +111,10 @@ const closings: readonly Wording[] = [
   ['Cut yarn, leaving a tail three times the width of the piece, and graft the live sts to the provisional edge.', 30, 0],
   ['Fasten off last st.', 1, 0],
   ['Cast off 10 sts, fasten off.', 10, 0],
+  ['Cast off to last st, fasten off.', 15, 0],
   ['BO all sts kwise on WS.', 33, 0],
   ['Bind off in k1, p1 rib. Cut yarn and pull through last st.', 33, 0],
+  ['Cast off until 1 stitch remains. Break off and draw through.', 33, 0],
   ['Thread end through rem 14 sts, draw up tightly and secure. Join side seam.', 14, 0],
 ];
 
