@@ -105,7 +105,7 @@ function beginsNext(play: Play, row: Row): boolean {
 }
 
 function graftsNext(play: Play, row: Row): boolean {
-  const from = placeOf(play, row) + 1;
+  const from = placeInFlow(play, row) + 1;
   const next = play.flow.slice(from, from + 3).find(({ statement }) => !['change', 'remark', 'arrange', 'stated'].includes(statement.type));
   return next?.statement.type === 'join' && ['graft', 'threeNeedle'].includes(next.statement.what);
 }
