@@ -34,6 +34,12 @@ export function headingEnd(tokens: readonly KnitToken[], from: number, to: numbe
     const token = tokens[at];
     if (isA(token, Open)) depth += 1;
     else if (isA(token, Close)) depth -= 1;
+    // "Pocket linings, both alike:", "Neckband, seamed version:"
+    else if (isA(token, Comma) && at > from && isA(tokens[from], Word, Name) && isA(tokens[at + 1], Word, W.Each, Name)) continue;
+    // "Short row back neck:", "Buttonhole loop:"
+    else if (isA(token, W.Row) && at === from + 1 && /^short$/i.test(tokens[from]?.image ?? '') && isA(tokens[at + 1], Word, Name))
+      continue;
+    else if (isA(token, W.St) && at > from && /^loops?$/i.test(token?.image ?? '') && isA(tokens[at + 1], Colon)) continue;
     else if (isA(token, Colon, Dash) && depth === 0) return at > from && at + 1 < to ? at + 1 : -1;
     else if (depth > 0) continue;
     // "Triangle 2:", "Finger 1:": the number of the piece ends its name.
@@ -96,8 +102,11 @@ export function adverbAt(token: KnitToken | undefined): boolean {
 /** Index behind the comma of "At end of last row," or "On reaching the armhole,"; -1 when the sentence begins otherwise. */
 export function placeEnd(tokens: readonly KnitToken[], from: number, to: number): number {
   if (
-    !isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For) &&
-    !(isA(tokens[from], Word) && /^(being|taking|by|once|during|upon|to|counting)$/i.test(tokens[from]?.image ?? ''))
+    !isA(tokens[from], W.At, W.On, W.After, W.In, W.From, W.For, W.Between, W.Matches) &&
+    !(
+      isA(tokens[from], Word) &&
+      /^(being|taking|by|once|during|upon|to|counting|along|above|below|holding)$/i.test(tokens[from]?.image ?? '')
+    )
   )
     return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
@@ -106,6 +115,11 @@ export function placeEnd(tokens: readonly KnitToken[], from: number, to: number)
     if (isA(tokens[at], W.Inc, W.Dec) && isA(tokens[at + 1], CountToken) && isA(tokens[from], W.On)) return at;
     // "At end of last row CO 20 sts"
     if (isA(tokens[at], W.CastOn) && isA(tokens[at - 1], W.Row, W.Round, W.End) && isA(tokens[at + 1], CountToken)) return at;
+    // "Along edge of left front pick up and k 90 sts"
+    if (isA(tokens[at], W.PickUp) && (isA(tokens[at + 1], CountToken) || isA(tokens[at + 1], W.And))) return at;
+    // "on 20 held sts work rows 1 to 5"
+    if (isA(tokens[at], W.Work) && isA(tokens[at - 1], W.St) && isA(tokens[from], W.On) && isA(tokens[at + 1], W.Row, CountToken, W.In))
+      return at;
     if (isA(tokens[at], Stitch, W.CastOn, W.BindOff, W.Inc, W.Dec) && !isA(tokens[at - 1], W.After, W.Last, W.From, W.Of, W.At, Word))
       return -1;
   }

@@ -144,6 +144,8 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
+  // "bind off k-wise": how, and no knit stitch
+  if (word !== null && /^(?:k|p|knit|purl)-wise$/i.test(word[0])) return make(word[0].length, Word);
   if (
     known &&
     known.length >= (number?.length ?? 0) &&
@@ -151,12 +153,12 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   ) {
     const { meaning } = known;
     // "k up to 3 sts before m" is a knit stitch and a distance, not "k up 3 sts".
-    const up = /^([kp])\s+up$/i.exec(text.slice(offset, offset + known.length));
+    const up = /^(k|p|knit|purl)\s+up$/i.exec(text.slice(offset, offset + known.length));
     const plain =
       up !== null && /^\s+to\b/i.test(text.slice(offset + known.length, offset + known.length + 4))
         ? matchAt(up[1] ?? '', 0, vocabulary, sizes)
         : null;
-    if (plain?.meaning.is === 'stitch') return make(1, PlainStitch, { entry: plain.meaning.entry });
+    if (plain?.meaning.is === 'stitch') return make(up?.[1]?.length ?? 1, PlainStitch, { entry: plain.meaning.entry });
     if (meaning.is === 'word') return make(known.length, W[meaning.word]);
     if (meaning.is === 'fabric') return make(known.length, Fabric, { fabric: meaning.fabric });
     if (meaning.is === 'name') return make(known.length, Name, { name: meaning.name });
@@ -363,6 +365,11 @@ function holding(inside: readonly KnitToken[]): Holds {
   if (
     !has(Stitch) &&
     (has(W.Gap) ||
+      (isA(first, Count) &&
+        isA(inside[1], W.In, W.For) &&
+        isA(inside[2], W.Each) &&
+        inside.length <= 7 &&
+        first?.payload?.values?.[0] === 1) ||
       (isA(first, Count) && isA(inside[1], W.In) && isA(inside[2], W.Each)) ||
       (isA(first, Count) && isA(inside[1], W.St) && isA(inside[2], W.In) && isA(inside[3], W.Each)) ||
       (has(W.Wrapped) && !has(W.Each)) ||

@@ -192,6 +192,13 @@ export function exception(tokens: readonly KnitToken[], from: number, to: number
     )
   )
     return made('rule');
+  // "The 5 sts at front edge are kept in moss st throughout."
+  if (
+    /^(?:the |these |first |last |centre |center )*\d+ (?:[a-z]+ )?(?:sts|stitches)\b[^.;]*\b(?:are|is) (?:kept|always|to be kept)\b/i.test(
+      words,
+    )
+  )
+    return made('rule');
   if (/^keep(?:ing)?\b/i.test(words) && /\bexcept (?:where|when|as|for|on)\b/i.test(words)) return made('rule');
   return null;
 }

@@ -186,8 +186,10 @@ export interface Marker extends Base {
   readonly by?: { readonly count: Count; readonly to: 'left' | 'right' };
   /** "place a marker at each end of last row": marks the row, not a place between stitches. */
   readonly atRow: boolean;
-  /** "pm 20 sts in from each edge", "pm after 20 sts": where, counted from the ends of the row. */
-  readonly at?: { readonly count: Count; readonly from: 'beginning' | 'eachEnd' };
+  /** "pm 20 sts in from each edge", "after 20 sts", "on each side of centre 14 sts", "after every 24th st": where in the row. */
+  readonly at?: { readonly count: Count; readonly from: 'beginning' | 'eachEnd' | 'centre' | 'every' };
+  /** "removing markers": all of them, or the one that is met, at no place of its own. */
+  readonly anywhere?: boolean;
 }
 
 export interface CastOn extends Base {
@@ -209,6 +211,10 @@ export interface BindOff extends Base {
   readonly count: Count;
   readonly which: 'next' | 'centre' | 'all' | 'remaining';
   readonly manner: readonly string[];
+  /** "BO to next marker": as many as there are before it. */
+  readonly toMarker?: boolean;
+  /** "BO steek sts": a part of the stitches, by name. */
+  readonly part?: string;
   /** "(including st on needle)" after the stitches that follow says the loop is counted in. */
   readonly loopCounted: boolean | null;
   /** "until 1 st rem", "all but 1 st": so many stay on the needle. */
@@ -507,7 +513,8 @@ export interface Shape extends Base {
   readonly type: 'shape';
   readonly change: 'inc' | 'dec';
   readonly count: Count;
-  readonly place: 'bothEnds' | 'beginning' | 'end' | 'edge' | 'eachEdge' | 'eachSideOfMarkers' | 'centre';
+  /** 'eachMarker': once at every marker there is; 'atMarkers': at markers that the words name, all of them in `count`. */
+  readonly place: 'bothEnds' | 'beginning' | 'end' | 'edge' | 'eachEdge' | 'eachSideOfMarkers' | 'eachMarker' | 'atMarkers' | 'centre';
   readonly edge: string | null;
   readonly schedule: readonly Segment[];
   readonly fabric: string | null;
@@ -553,12 +560,18 @@ export interface Refer extends Base {
     readonly place: string | null;
     readonly goal: Goal | null;
     readonly ending?: EndSide;
+    /** "Until armhole shaping is completed": to the end of the stage, not to its beginning. */
+    readonly done?: boolean;
   } | null;
   readonly reversing: boolean;
   /** Rows of it, or how often. */
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
   /** "as for Back from 1st row", "from **": where in the piece it begins; the stitches in hand go on. */
   readonly from?: { readonly row: number | null; readonly mark: string | null };
+  /** "Shape armholes as given for Back": only this part of the piece, on the stitches in hand. */
+  readonly part?: string;
+  /** "but cast on 4 sts more", "casting on 90 sts": how its cast-on differs. */
+  readonly castOn?: { readonly count: Count; readonly sense: 'more' | 'fewer' | 'total' };
   /** Of a chart: the stitches it is worked over, inside a row or on every row. */
   readonly over?: Extent | null;
   /** Of a chart: "working 6-st rep 6 (7) times", "(2 reps)": passes of its repeat in a row. */

@@ -9,6 +9,7 @@ import {
   Count as CountToken,
   Dash,
   endOf,
+  Fabric,
   FullStop,
   isA,
   type KnitToken,
@@ -35,6 +36,14 @@ function introEnd(passage: Passage, from: number, to: number): number {
     if (isA(tokens[at], Colon)) return isA(tokens[at - 1], W.Foll) && at + 1 < to ? at + 1 : 0;
   }
   return 0;
+}
+
+/** "pick up 56 sts and knit 1 row", "…, then work 3 rows in garter st": rows behind the pass, no stitches of it. */
+function rowsBegin(rest: readonly KnitToken[]): boolean {
+  if (isA(rest[0], PlainStitch) && rest[0]?.payload?.values !== undefined) return isA(rest[1], W.Row, W.Round, W.Ridge);
+  return (
+    isA(rest[0], W.Work, W.Patt, W.Rib, Fabric, PlainStitch) && isA(rest[1], CountToken) && isA(rest[2], W.Row, W.Round, W.Ridge, W.More)
+  );
 }
 
 /** Reads from one word to another, into the row that is open or as statements of their own. */
@@ -65,6 +74,7 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
     const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
     const goesOn =
       isA(rest[0], W.Cont) ||
+      (!labelled && isA(tokens[at - 1], W.And, W.Then, Comma) && rowsBegin(rest)) ||
       (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) ||
       (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));
     if ((head || onlyOrders || goesOn) && !isA(rest[0], Close)) {

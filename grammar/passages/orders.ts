@@ -3,7 +3,7 @@ import { Count as CountToken, Dash, Fabric, isA, type KnitToken, Mark, Open, Pla
 
 /** Words that begin an order to the knitter. */
 const orders =
-  /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|redistribute|insert|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
+  /^(slip|slipping|removing|remove|divide|distribute|arrange|rearrange|cut|draw|fold|mark|hang|slide|resume|return|repeat|set|sl|pass|drop|wrap|purl|knit|pm|sm|rm|undo|unpick|unzip|unravel|ravel|release|weave|tie|redistribute|insert|carefully|now|first|finally|next|dividing|separate|hold|thread|pull|push|rotate)$/;
 
 export function ordersAt(token: KnitToken | undefined): boolean {
   if (token === undefined) return false;

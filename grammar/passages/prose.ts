@@ -1,7 +1,7 @@
 /** Sentences that give no order of their own, or only behind a heading, an adverb or a condition. */
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
-import { statedBegins, stepAt, triggerAt } from '../phrases/parser.ts';
+import { statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
 import { Comma, Count as CountToken, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W } from '../tokens.ts';
 import type { Span } from '../tree.ts';
 import { ordersAt } from './orders.ts';
@@ -20,7 +20,9 @@ export function introduced(passage: Passage, from: number, to: number): number {
   const orders = (at: number): boolean =>
     ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
   const heading = headingEnd(tokens, from, to);
-  if (heading > 0 && orders(heading)) {
+  // "Steek: at centre front CO 7 sts", "Buttonhole: on RS, k3, …"
+  const within = heading > 0 ? placeEnd(tokens, heading, to) : -1;
+  if (heading > 0 && (orders(heading) || (within > 0 && within < to && (orders(within) || isA(tokens[within], Comma))))) {
     flush();
     const last = tokens[heading - 2] as KnitToken;
     const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(last) };
@@ -58,11 +60,24 @@ export function introduced(passage: Passage, from: number, to: number): number {
   }
   const place = placeEnd(tokens, from, to);
   if (place > 0 && place < to && orders(place) && (isA(tokens[place], W.Join) || clauseOrders(tokens, place, to))) return place;
+  // "After joining, work 5 rnds", "Counting from right, pm after 20 sts"; "For a longer body, work more rounds"
+  // only advises, and "After the repeats, k 1 row" tells what a table says.
+  const told = isA(tokens[from], W.For) || (isA(tokens[from], W.After) && !/ing$/i.test(tokens[from + 1]?.image ?? ''));
+  if (place > 0 && place < to && !told && orders(place) && plainlyOrders(passage, place, to)) return place;
   if (!clauseOrders(tokens, from, to)) return -1;
   flush();
   const span = rest(from);
   out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
   return to;
+}
+
+/** Rows by number, a marker, a chart: an order that needs no more to be known for one. */
+function plainlyOrders(passage: Passage, from: number, to: number): boolean {
+  const rest = passage.tokens.slice(from, to);
+  const statement = statementAt(rest, passage.base, passage.text)?.value;
+  if (statement?.type === 'plain' || statement?.type === 'repeatRows') return true;
+  if (statement?.type === 'refer') return statement.to === 'chart';
+  return statement === undefined && stepAt(rest, passage.base, passage.text)?.value.type === 'marker';
 }
 
 /** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */

@@ -32,7 +32,7 @@ export function finish(open: OpenRow, between: (start: number, end: number) => s
     return last === undefined ? [] : [...open.steps];
   }
   const steps = settled(
-    listed(including(wholeRow(likeNeedles(open.steps)), between), (part) => between(part.start, part.end)),
+    listed(including(wholeRow(slippedAside(likeNeedles(open.steps))), between), (part) => between(part.start, part.end)),
     open.label?.side ?? null,
     vocabulary,
   );
@@ -74,6 +74,26 @@ function likeNeedles(steps: readonly Step[]): Step[] {
     if (step.type !== 'needlePart' || step.like === undefined) return step;
     const model = steps.slice(0, index).find((each) => each.type === 'needlePart' && each.numbers?.includes(step.like as number));
     return model?.type === 'needlePart' ? { ...step, children: model.children } : step;
+  });
+}
+
+/** Fewest stitches that a bare "slip 52" puts aside; fewer are slipped to the right needle. */
+const manySlipped = 10;
+
+/** "K68, slip 52, cast on 6": so many are slipped to a holder, whether the words name it or not. */
+function slippedAside(steps: readonly Step[]): Step[] {
+  return steps.map((step, index) => {
+    const next = steps[index + 1];
+    const aside =
+      step.type === 'work' &&
+      step.stitch === 'sl' &&
+      step.n !== null &&
+      step.n.values.every((value) => value !== null && value >= manySlipped) &&
+      step.manner.length === 0 &&
+      step.times === undefined &&
+      index > 0 &&
+      (next === undefined || next.type === 'castOn' || next.type === 'turn' || (next.type === 'join' && next.what === 'rejoin'));
+    return aside ? { type: 'hold', which: 'next', count: step.n, holder: 'holder', name: null, span: step.span } : step;
   });
 }
 

@@ -5,6 +5,7 @@ import { labelAt } from '../phrases/labels.ts';
 import { partBegins, statedBegins, statementAt } from '../phrases/parser.ts';
 import {
   Colon,
+  Comma,
   Count as CountToken,
   Dash,
   endOf,
@@ -228,8 +229,17 @@ function headed(passage: Passage, at: number, to: number): boolean {
     isA(behind, W.With) ||
     (isA(first, W.Turn, Fabric) && heading > at + 2) ||
     (isA(first, W.Work) && /^work(?:ing)?\s+(?:in\s+)?(?:the\s+)?short[- ]rows?\b/i.test(text.slice(first?.startOffset ?? 0))) ||
-    (isA(first, W.Join, W.Place) && isA(tokens[heading], Stitch, Mark, Open) && heading <= at + 4) ||
-    (/^divide$/i.test(first?.image ?? '') && labelAt(tokens.slice(0, to), heading, base, text, false) !== null)
+    (isA(first, W.Join, W.Place) &&
+      (isA(tokens[heading], Stitch, Mark, Open) || labelAt(tokens.slice(0, to), heading, base, text, false) !== null) &&
+      heading <= at + 4) ||
+    // "Work pocket flap: dec 1 st at each end …"
+    (isA(first, W.Work) &&
+      heading <= at + 5 &&
+      ordersAt(behind) &&
+      tokens.slice(at + 1, heading - 1).every((token) => isA(token, Word, Name))) ||
+    (/^divide$/i.test(first?.image ?? '') &&
+      (labelAt(tokens.slice(0, to), heading, base, text, false) !== null ||
+        (isA(behind, PlainStitch) && !tokens.slice(at, heading).some((token) => isA(token, W.For, W.Needle)))))
   );
 }
 
@@ -280,9 +290,27 @@ function readOrders(passage: Passage, at: number, to: number): void {
   readBody(passage, at, to, labelled);
 }
 
+/** "Now slip the sts …", "Finally, join …": where the order begins; the adverb orders nothing. */
+function behindAdverb(passage: Passage, at: number, to: number): number {
+  const { tokens, text } = passage;
+  // "From here on work back and forth", "From this point, …"
+  const from = /^from (?:here|now|this point)(?: on(?:wards?)?)?,? /i.exec(
+    text.slice(tokens[at]?.startOffset ?? 0, (tokens[at]?.startOffset ?? 0) + 40),
+  );
+  if (from !== null && isA(tokens[at], W.From)) {
+    const order = tokens.findIndex(
+      (token, index) => index > at && token.startOffset >= (tokens[at] as KnitToken).startOffset + from[0].length,
+    );
+    return order > at && order < to && ordersAt(tokens[order]) ? order : at;
+  }
+  if (!isA(tokens[at], Word) || !/^(?:now|finally|please|lastly|firstly|secondly)$/i.test(tokens[at]?.image ?? '')) return at;
+  const begins = isA(tokens[at + 1], Comma) ? at + 2 : at + 1;
+  return begins < to && ordersAt(tokens[begins]) ? begins : at;
+}
+
 /** Reads one sentence; `index` is its place in the passage, -1 for a sentence within another. */
 export function readSentence(passage: Passage, from: number, to: number, index: number): void {
-  const at = openSizeBlock(passage, from, to);
+  const at = behindAdverb(passage, openSizeBlock(passage, from, to), to);
   if (at >= to) return;
   const read =
     readBlockMark(passage, at, to) ||

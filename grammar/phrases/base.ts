@@ -1,7 +1,20 @@
 /** What all families of phrases share: spans, looking ahead, and the rules that families call before they are drawn. */
 import { EmbeddedActionsParser, EOF, type ParserMethod, type TokenType } from 'chevrotain';
 import type { Sized } from '../count.ts';
-import { Close, Comma, endOf, FullStop, type KnitToken, PlainStitch, Semicolon, SlipStitch, Stitch, tokenTypes } from '../tokens.ts';
+import {
+  Close,
+  Comma,
+  endOf,
+  FullStop,
+  type KnitToken,
+  Ordinal,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  Stitch,
+  tokenTypes,
+  W,
+} from '../tokens.ts';
 import type {
   BindOff,
   CastOn,
@@ -102,6 +115,12 @@ export class Base extends EmbeddedActionsParser {
       if (this.separator(ahead)) return false;
     }
     return false;
+  }
+
+  /** A holder, or the pin that a few stitches wait on ("on a pin", "on second pin"). */
+  protected holderAt(ahead: number): boolean {
+    if (this.at(ahead, W.Holder)) return true;
+    return /^pins?$/.test(this.image(ahead)) && (this.at(ahead - 1, W.On, W.From, Ordinal, W.Other) || this.at(ahead - 2, W.On, W.From));
   }
 
   protected image(ahead: number): string {

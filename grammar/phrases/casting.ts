@@ -22,11 +22,11 @@ import {
   Word,
 } from '../tokens.ts';
 import type { BindOff, CastOn, Count } from '../tree.ts';
-import { PickingUp } from './picking-up.ts';
+import { TakingUp } from './taking-up.ts';
 
 const needleNumbers: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, '2': 2, '3': 3, '4': 4 };
 
-export class Casting extends PickingUp {
+export class Casting extends TakingUp {
   protected castOnAhead(): boolean {
     return this.at(1, W.CastOn) && (this.at(2, CountToken) || this.at(3, CountToken));
   }
@@ -93,9 +93,13 @@ export class Casting extends PickingUp {
           ? 'end'
           : 'here';
       const overGaps =
-        /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space)/.test(
+        /\b(?:over|above|across) (?:the |each |each of the |those |these )*(?:gaps?|cast|bound|sts? (?:cast|bound)|\d+ (?:sts )?(?:cast|bound)|buttonholes?|one|cast-off|bound-off|space|pocket gap)/.test(
           words,
-        ) || /\bover (?:those|each)\b/.test(words);
+        ) ||
+        /\b(?:in place of|to replace) (?:the |those |each |these )*(?:\d+ )?(?:sts? |stitches )?(?:cast|bound)|\bwhere (?:\S+ )?(?:sts? |stitches )?(?:was|were) (?:cast|bound) off|\babove (?:it|them)\b/.test(
+          words,
+        ) ||
+        /\bover (?:those|each)\b/.test(words);
       return {
         type: 'castOn',
         count: total,
@@ -170,6 +174,18 @@ export class Casting extends PickingUp {
     const state: { count: KnitToken | null } = { count: null };
     const manner: string[] = [];
     let loopCounted: boolean | null = null;
+    // "BO to next marker"
+    const toMarker = { told: false };
+    this.option(46, {
+      GATE: () => this.at(1, W.To) && this.within(2, 3, W.Marker),
+      DEF: () => {
+        this.consume(46, Any);
+        this.many(46, { GATE: () => !this.at(0, W.Marker), DEF: () => this.consume(47, Any) });
+        this.ACTION(() => {
+          toMarker.told = true;
+        });
+      },
+    });
     this.MANY({
       GATE: () =>
         state.count === null &&
@@ -271,10 +287,20 @@ export class Casting extends PickingUp {
     return this.ACTION(() => {
       const all: Count = { type: 'count', values: [0], all: true, span: this.tokenSpan(head) };
       const number = state.count as KnitToken | null;
+      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const part =
+        number === null
+          ? /\boff (?:all )?(?:the )?(steek|sleeve|body|pocket|border|edging|front|back) (?:sts|stitches)\b|\bbo (?:the )?(steek|sleeve|body|pocket|border|edging|front|back) (?:sts|stitches)\b/.exec(
+              words,
+            )
+          : null;
+      const partName = part?.[1] ?? part?.[2];
       return {
         type: 'bindOff',
+        ...(toMarker.told ? { toMarker: true } : {}),
+        ...(partName === undefined ? {} : { part: partName }),
         count: number === null ? all : { ...this.countOf(number), ...(which === 'all' || which === 'remaining' ? { all: true } : {}) },
-        which: number === null && which === 'next' ? 'all' : which,
+        which: number === null && which === 'next' && !toMarker.told ? 'all' : which,
         manner,
         loopCounted,
         span: this.span(start),

@@ -129,6 +129,9 @@ export class Counts extends Base {
       return this.inScope;
     if (this.at(1, W.And)) return this.inScope && this.at(2, Word, W.Ws, W.Each);
     if (this.at(1, W.Work)) return true;
+    // "24 sts cast off for each pocket"
+    if (this.at(1, W.BindOff))
+      return /^(?:cast|bound) off$/.test(this.image(1)) && this.at(0, W.St) && (this.at(2, W.For) || this.separator(2));
     return false;
   }
 
@@ -176,7 +179,7 @@ export class Counts extends Base {
         this.CONSUME4(Any);
         this.ACTION(() => {
           if (this.at(0, W.Inc)) what = 'increased';
-          else if (this.at(0, W.Dec)) what = 'decreased';
+          else if (this.at(0, W.Dec, W.BindOff)) what = 'decreased';
           else if (
             this.at(0, W.Row, W.Round, W.Ridge) &&
             !this.inScope &&

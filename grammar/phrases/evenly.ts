@@ -20,10 +20,15 @@ export class SpreadOver extends Holding {
 
   protected evenlyAhead(): boolean {
     if (!this.at(1, W.Inc, W.Dec)) return false;
+    // "Dec evenly to 96 sts"
+    if (this.at(2, W.Evenly) && this.at(3, W.To) && this.at(4, CountToken)) return true;
     const number = this.at(2, W.To) ? 3 : 2;
     if (!this.at(number, CountToken)) return false;
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
     if (this.at(2, W.To)) return !this.at(stitch, W.At);
+    // "dec 40 sts evenly on rnd 20, then on rnd 32": rounds of a count that is kept elsewhere
+    if (this.at(stitch, W.Evenly) && this.at(stitch + 1, W.On) && this.at(stitch + 2, W.Round, W.Row) && this.at(stitch + 3, CountToken))
+      return false;
     if (this.at(stitch, W.Evenly)) return true;
     if (this.endOfLastRow(stitch)) return true;
     if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of))
@@ -36,6 +41,7 @@ export class SpreadOver extends Holding {
   override evenlyStep = this.RULE('evenlyStep', (): Evenly => {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
+    this.OPTION1({ GATE: () => this.at(1, W.Evenly) && this.at(2, W.To), DEF: () => this.CONSUME3(Any) });
     const to = this.OPTION({ GATE: () => this.at(1, W.To), DEF: () => this.CONSUME1(Any) });
     const count = this.SUBRULE(this.count);
     let onLastRow = false;

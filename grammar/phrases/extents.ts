@@ -19,8 +19,17 @@ const anchors = (): readonly [Anchor, ...(typeof W.To)[]][] => [
 ];
 
 export class Extents extends Counts {
+  /** "to marker A": the lexer takes the letter for an article. */
+  private letterNamed(place: Anchor): { name?: string } {
+    const end = this.LA(0).startOffset + this.LA(0).image.length;
+    const letter = place === 'marker' ? /^ A(?=[\s,.;:)\]]|$)/.test(this.text.slice(end, end + 3)) : false;
+    return letter ? { name: 'a' } : {};
+  }
+
   private anchorAt(ahead: number): Anchor | null {
     for (const [anchor, ...types] of anchors()) if (this.at(ahead, ...types)) return anchor;
+    // "to cast-off sts": the place where they were
+    if (this.at(ahead, W.BindOff) && this.at(ahead + 1, W.St, W.Edge)) return 'gap';
     if (/^yos?$/.test(this.image(ahead))) return 'yarnOver';
     if (/^corners?$/.test(this.image(ahead))) return 'corner';
     if (this.at(ahead, W.Turn) && this.at(ahead - 1, W.Before, W.Past, W.Last, W.After)) return 'turn';
@@ -41,6 +50,7 @@ export class Extents extends Counts {
     if (this.timesAhead(bare)) return true;
     if (this.at(1, W.Across, W.Around)) return true;
     if (this.at(1, W.To, W.Until)) {
+      if (this.lastPartAhead()) return true;
       if (this.at(2, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within)) return true;
       if (this.at(2, W.There)) return this.at(3, CountToken);
       if (this.at(2, W.All)) return true;
@@ -55,12 +65,25 @@ export class Extents extends Counts {
     return false;
   }
 
+  /** "to last section", "to last group": no stitches are counted. */
+  private lastPartAhead(): boolean {
+    return this.at(2, W.Last) && this.at(3, Word) && /^(?:section|group|part|panel|wedge|segment)$/.test(this.image(3));
+  }
+
+  private toLastPart = this.RULE('toLastPart', (): Extent => {
+    this.CONSUME(Any);
+    this.CONSUME1(Any);
+    this.CONSUME2(Any);
+    return this.ACTION((): Extent => ({ kind: 'goal', goal: { kind: 'loose', text: `last ${this.image(0)}` } }));
+  });
+
   override extent = this.RULE('extent', (form: 'from' | 'bracket' = 'bracket'): Extent => {
     return this.OR([
+      { GATE: () => this.at(1, W.To, W.Until) && this.lastPartAhead(), ALT: () => this.SUBRULE(this.toLastPart) },
       { GATE: () => this.timesAhead(true), ALT: () => this.SUBRULE(this.howOften, { ARGS: [form] }) },
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
-      { GATE: () => this.at(2, W.There) || this.afterBindOffAhead(), ALT: () => this.SUBRULE(this.onRight) },
+      { GATE: () => this.at(2, W.There) || this.afterBindOffAhead() || this.onRightAhead(), ALT: () => this.SUBRULE(this.onRight) },
       {
         GATE: () => this.at(2, W.Last) && this.at(3, W.St) && this.at(4, W.Before) && this.anchorAhead(5) >= 0,
         ALT: () => this.SUBRULE1(this.toPlace),
@@ -97,6 +120,14 @@ export class Extents extends Counts {
       if (!this.at(ahead, W.On, W.Needle, W.After, W.Rs, Word)) return false;
     }
     return false;
+  }
+
+  /** "until 70 sts are on right needle". */
+  private onRightAhead(): boolean {
+    if (!this.at(2, CountToken) || !this.at(3, W.St)) return false;
+    let ahead = 4;
+    while (/^(?:are|is|remain|now)$/.test(this.image(ahead)) && ahead < 6) ahead += 1;
+    return this.at(ahead, W.On) && this.at(ahead + 1, W.Needle) && /^(?:right|rh)/.test(this.image(ahead + 1));
   }
 
   private withinAnchor(): boolean {
@@ -184,7 +215,10 @@ export class Extents extends Counts {
     const token = this.CONSUME(CountToken) as KnitToken;
     let afterBindOff = false;
     this.MANY({
-      GATE: () => this.at(1, W.St, W.On, W.Needle, W.After, W.BindOff, Word) && !(this.at(1, Word) && this.at(0, W.Needle, W.BindOff)),
+      GATE: () =>
+        /^since$/.test(this.image(1)) ||
+        (this.at(1, W.Last) && /^since$/.test(this.image(0))) ||
+        (this.at(1, W.St, W.On, W.Needle, W.After, W.BindOff, Word) && !(this.at(1, Word) && this.at(0, W.Needle, W.BindOff))),
       DEF: () => {
         this.CONSUME2(Any);
         this.ACTION(() => {
@@ -271,6 +305,7 @@ export class Extents extends Counts {
     });
     this.CONSUME4(Any);
     const place = this.ACTION(() => this.anchorAt(0) ?? 'marker');
+    this.option(28, { GATE: () => this.at(0, W.BindOff) && this.at(1, W.St, W.Edge), DEF: () => this.consume(28, Any) });
     this.ACTION(() => {
       if (this.at(0, W.Bor)) which = 'beginning';
       if (/^(last|the last|prev)/.test(this.image(0))) which = 'last';
@@ -307,7 +342,7 @@ export class Extents extends Counts {
       side,
       n: token.n === null ? one : this.countOf(token.n, token.n.payload?.values ?? [1]),
       ...(ordinal === undefined ? {} : { ordinal }),
-      ...(name === undefined ? {} : { name }),
+      ...(name === undefined ? this.letterNamed(place) : { name }),
     }));
   });
 }

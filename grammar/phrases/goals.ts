@@ -28,6 +28,10 @@ import {
 import type { Count, EndSide, Goal } from '../tree.ts';
 import { ShapedEdges } from './edge-rows.ts';
 
+/** A goal of a part: "until sleeves have 52 sts each", "until 12 sleeve sts rem". */
+const partGoal =
+  /^(?:the |each )?(?:sleeves?|fronts?|backs?|body|gussets?|thumbs?) (?:has|have|is|are|consists?)\b|\d[^.]*\b(?:sleeve|body|front|back) (?:sts|stitches)\b/;
+
 export class Goals extends ShapedEdges {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
   override endSide = this.RULE('endSide', (): EndSide => {
@@ -158,7 +162,9 @@ export class Goals extends ShapedEdges {
         return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
       const less =
         state.rows && number !== null
-          ? /\b(?:less|fewer|shorter) than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(words)
+          ? /\b(?:less|fewer|shorter)(?: (?:have|has) been worked)? than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(
+              words,
+            )
           : null;
       if (less !== null && number !== null) return { kind: 'matches', name: less[1] || null, fewer: this.countOf(number) };
       if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
@@ -183,8 +189,18 @@ export class Goals extends ShapedEdges {
                 ? 'unworked'
                 : /on each|each side|in each|each needle/.test(words)
                   ? 'section'
-                  : 'total';
-        return { kind: 'count', count: this.countOf(number), sense, scope: /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ?? null };
+                  : partGoal.test(words)
+                    ? 'markers'
+                    : 'total';
+        return {
+          kind: 'count',
+          count: this.countOf(number),
+          sense,
+          scope:
+            /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ??
+            /\b(sleeve|body|front|back)s?\b/.exec(sense === 'markers' ? words : '')?.[1] ??
+            null,
+        };
       }
       if (number !== null && /buttonhole/.test(words)) return { kind: 'loose', text: words };
       return { kind: 'loose', text: words };

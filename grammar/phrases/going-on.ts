@@ -3,8 +3,10 @@
  *
  *     Cont straight until armhole measures 19 cm, ending with a WS row · cont in patt · keeping patt correct
  */
+import { makesUp, wholeSaying } from '../making-up.ts';
 import {
   Any,
+  Colon,
   Comma,
   Count as CountToken,
   Dash,
@@ -177,6 +179,10 @@ export class GoingOn extends PlainRows {
     return false;
   }
 
+  protected makingUpAhead(): boolean {
+    return makesUp(this.text.slice(this.from(), this.from() + 120).split(/[.;:]/)[0] ?? '');
+  }
+
   protected standingAhead(): boolean {
     // "make 6 buttonholes to correspond with buttons": where they come is left free
     if (this.at(1, Stitch) && /^make\b/.test(this.image(1)) && /^buttonholes?$/.test(this.image(2))) return true;
@@ -220,9 +226,11 @@ export class GoingOn extends PlainRows {
   /** "keeping patt correct", "keep armhole edge straight", "keeping first 6 sts in garter st throughout": how the rows go on. */
   standing = this.RULE('standing', (): Declare => {
     const start = this.from();
+    const saying = this.ACTION(() => wholeSaying(this.text.slice(start, start + 240).split(/[.](?:\s|$)/)[0] ?? ''));
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash) && !(this.at(1, W.SameTime) && !this.separator(2)),
+      GATE: () =>
+        (!this.separator() || (saying && this.at(1, Comma))) && !this.at(1, Dash, Colon) && !(this.at(1, W.SameTime) && !this.separator(2)),
       DEF: () => this.CONSUME1(Any),
     });
     return this.ACTION(

@@ -3,7 +3,21 @@
  *
  *     join in the rnd · rejoin yarn to rem sts · graft toe · fasten off · change to 4 mm needles · with RS facing
  */
-import { Any, Colon, Comma, Count as CountToken, Dash, type KnitToken, Mark, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  Fabric,
+  type KnitToken,
+  Mark,
+  Open,
+  PlainStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Change, Join } from '../tree.ts';
 import { SpreadOver } from './evenly.ts';
 
@@ -14,8 +28,10 @@ export class Joins extends SpreadOver {
     if (this.at(1, W.Thread)) return this.within(2, 6, W.Yarn, W.St) || /^(tail|through)/.test(this.image(2));
     if (this.at(1, W.Holder) && this.image(1) === 'thread') return true;
     if (this.pulledThrough()) return true;
+    // "weave the two sets of sts together"; ends are woven in as well
+    if (/^weav(?:e|ing)$/.test(this.image(1))) return !this.at(2, W.In) && this.within(2, 8, W.St);
     if (this.at(1, W.Not)) return this.at(2, W.Join);
-    if (this.at(1, W.Join)) return !this.joinsColour();
+    if (this.at(1, W.Join)) return !this.joinsColour() && !this.hungThread();
     if (this.at(1, W.Form)) return /^(ring|round|circle)$/.test(this.image(2)) && this.separator(3);
     if (this.at(1, W.Work) && (this.at(2, W.ThreeNeedle) || this.at(3, W.ThreeNeedle))) return true;
     if (this.at(1, W.Work, W.Cont)) return this.backAndForth(2);
@@ -33,6 +49,15 @@ export class Joins extends SpreadOver {
       if (!this.at(ahead, Word, W.Yarn)) return false;
     }
     return false;
+  }
+
+  /** A bare "join", "join to form a circle", "join with a sl st", "join body": what closes the round names no edges to be sewn. */
+  private joinsRound(words: string): boolean {
+    if (/\b(?:shoulders?|sides?|sleeves?|collar|pieces|neckband|bands?|edges?|ends|seams?|tops?|halves|hems?)\b/.test(words)) return false;
+    return (
+      !/^attach/.test(words) &&
+      !/\b\d+ (?:\([^)]*\) )?(?:sts|stitches)\b|^join(?:ing)? (?:to|at|the (?:two|2))\b (?!form|work|the (?:left|beg))/.test(words)
+    );
   }
 
   /** "join in B", "join MC": a colour, not stitches. */
@@ -64,7 +89,30 @@ export class Joins extends SpreadOver {
         !this.separator() &&
         !this.at(1, Dash, W.Then) &&
         !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work)) &&
-        !(this.at(1, W.And) && this.at(2, Stitch, W.Work, W.Patt, W.Rib, W.Place, W.BindOff, W.CastOn, W.PickUp, W.Leaving)) &&
+        !(
+          this.at(1, W.And) &&
+          !(this.at(2, W.BindOff, W.CastOn) && this.at(3, W.Edge)) &&
+          (this.at(
+            2,
+            Stitch,
+            W.Work,
+            W.Patt,
+            W.Rib,
+            W.Place,
+            W.BindOff,
+            W.CastOn,
+            W.PickUp,
+            W.Leaving,
+            W.Cont,
+            W.Complete,
+            W.Inc,
+            W.Dec,
+            W.Beg,
+            W.Rep,
+            Fabric,
+          ) ||
+            /^(?:slip|purl|knit)$/.test(this.image(2)))
+        ) &&
         !(this.at(1, Open) && this.payload(1)?.holds !== 'remark' && this.payload(1)?.holds !== 'measure'),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
@@ -93,11 +141,11 @@ export class Joins extends SpreadOver {
       const what: Join['what'] =
         head.tokenType === W.FastenOff
           ? 'fastenOff'
-          : head.tokenType === W.Graft || head.tokenType === W.With
+          : head.tokenType === W.Graft || head.tokenType === W.With || /^weav/i.test(head.image)
             ? 'graft'
             : head.tokenType === W.ThreeNeedle || head.tokenType === W.BindOff
               ? 'threeNeedle'
-              : head.tokenType === W.Thread || head.tokenType === W.Holder || head.tokenType === Word
+              : head.tokenType === W.Thread || head.tokenType === W.Holder || /^(?:pull|pass)$/i.test(head.image)
                 ? 'thread'
                 : head.tokenType === W.Not || (head.tokenType === W.Work && !/needle/.test(words)) || head.tokenType === W.Cont
                   ? 'noRound'
@@ -105,15 +153,21 @@ export class Joins extends SpreadOver {
                     ? 'resumeRound'
                     : round
                       ? 'round'
-                      : /three-needle|3-needle|three needle/.test(words)
+                      : /(?:three|3)[- ]needle/.test(words)
                         ? 'threeNeedle'
-                        : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words)
-                          ? 'seam'
-                          : /yarn|ball|^re-?join|^reattach|^attach/.test(words)
-                            ? 'rejoin'
-                            : /\b(shoulders?|sides?|sleeves?|collar|pieces|neckband|edges|seams?)\b/.test(words)
-                              ? 'seam'
-                              : 'round';
+                        : /\bgraft/.test(words)
+                          ? 'graft'
+                          : /seam|shoulder seams|side seams/.test(words) && !/yarn/.test(words)
+                            ? 'seam'
+                            : /yarn|ball|^re-?join|^reattach|^attach/.test(words)
+                              ? 'rejoin'
+                              : this.joinsRound(words)
+                                ? 'round'
+                                : number !== null && /\b(?:three|3)[- ]needle\b[^.]*$/i.test(this.text.slice(0, start))
+                                  ? 'threeNeedle'
+                                  : /^join(?:ing)? (?:to|at)\b/.test(words)
+                                    ? 'rejoin'
+                                    : 'seam';
       return {
         type: 'join',
         what,
@@ -147,13 +201,36 @@ export class Joins extends SpreadOver {
         !this.separator() &&
         !this.at(1, Dash, W.Then, Colon) &&
         !(this.at(1, W.And) && this.at(2, W.Leaving)) &&
-        !this.at(1, W.PickUp, W.BindOff, W.Graft) &&
+        !this.at(1, W.PickUp, W.Graft) &&
+        // "using a tubular cast off, bind off all sts": the first names the way of doing it
+        !(this.at(1, W.BindOff) && !(this.at(2, Comma) && head.tokenType === W.With)) &&
         !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) &&
         !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) &&
-        !(this.at(1, W.And) && /^(thread|pull|draw)$/.test(this.image(2))) &&
+        !(this.at(1, W.And) && /^(thread|pull|draw|slip|leave|weave)$/.test(this.image(2))) &&
+        !(this.at(1, Word) && /^(?:slip|pull)$/.test(this.image(1)) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws)) &&
+        !(this.at(1, W.Place, W.Return) && this.at(0, W.Facing, W.Rs, W.Ws)) &&
         !(
           this.at(1, W.And) &&
-          this.at(2, Stitch, W.PickUp, W.Join, W.CastOn, W.Work, W.Cont, W.Place, W.Beg, W.Thread, W.BindOff, W.FastenOff)
+          this.at(
+            2,
+            Stitch,
+            W.PickUp,
+            W.Join,
+            W.CastOn,
+            W.Work,
+            W.Cont,
+            W.Place,
+            W.Beg,
+            W.Thread,
+            W.BindOff,
+            W.FastenOff,
+            W.Rib,
+            W.Patt,
+            Fabric,
+            W.Rep,
+            W.Inc,
+            W.Dec,
+          )
         ) &&
         !(this.at(1, W.Work, W.Cont, W.Rib, W.Beg) && this.at(0, W.Needle)) &&
         !(this.at(1, W.Join) && this.at(0, W.Facing, W.Rs, W.Ws)),

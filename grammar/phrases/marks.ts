@@ -143,6 +143,8 @@ export class Marks extends ClosingGaps {
   protected sameBackAhead(): boolean {
     if (!this.slips(1) && !this.at(1, W.Return)) return false;
     if (this.payload(1)?.values !== undefined) return false;
+    // "slip these 20 sts back to left needle" goes back over all of them
+    if (this.clauseHas(2, 5, (ahead) => this.at(ahead, CountToken) && this.at(ahead + 1, W.St)) > 0) return false;
     const same = this.clauseHas(2, 4, (ahead) => this.at(ahead, W.Same, W.These) || /^(same|wrapped)/.test(this.image(ahead)));
     return same > 0 && this.clauseHas(same, 4, (ahead) => /^back$/.test(this.image(ahead))) > 0;
   }

@@ -212,7 +212,10 @@ export class NamedRows extends PatternRepeats {
         this.CONSUME7(Any);
         this.MANY3({ GATE: () => this.ofWordsAhead(), DEF: () => this.CONSUME8(Any) });
         this.ACTION(() => {
-          state.of = this.words(from, this.LA(0).startOffset + this.LA(0).image.length).replace(/^(of|as|as at|as for)\s+(the )?/i, '');
+          state.of = this.words(from, this.LA(0).startOffset + this.LA(0).image.length)
+            .replace(/^(of|as|as at|as for)\s+(the )?/i, '')
+            .replace(/^(?:as )?(?:before|set|above|given|usual|established|as)$/i, '');
+          if (state.of === '') state.of = null;
         });
       },
     });

@@ -29,7 +29,12 @@ export class Needles extends Arranging {
       if (this.separator(ahead)) break;
       if (this.at(ahead, Stitch, W.Until, W.To)) break;
       if (this.at(ahead, W.St)) these = ahead;
-      if (this.at(ahead, W.Only) || /^(back|forth)$/.test(this.image(ahead)) || (this.at(ahead, W.In) && this.at(ahead + 1, W.Row)))
+      if (
+        this.at(ahead, W.Only) ||
+        (/^back$/.test(this.image(ahead)) && this.at(ahead + 1, W.And)) ||
+        /^forth$/.test(this.image(ahead)) ||
+        (this.at(ahead, W.In) && this.at(ahead + 1, W.Row))
+      )
         told = true;
     }
     // "Continue on the last set of 33 sts"
@@ -66,8 +71,8 @@ export class Needles extends Arranging {
           if (this.at(0, CountToken) && (this.at(-1, W.Needle) || /^n$/.test(this.image(-1)))) return;
           if (this.at(0, CountToken) && state.count === null) state.count = this.countOf(token);
           else if (this.at(0, W.Next)) state.which = 'next';
-          else if (this.at(0, W.First)) state.which = 'first';
-          else if (this.at(0, W.Last)) state.which = 'last';
+          else if (this.at(0, W.First) && !/^(?:side|half)$/.test(this.image(1))) state.which = 'first';
+          else if (this.at(0, W.Last) && !/^(?:side|half)$/.test(this.image(1))) state.which = 'last';
           else if (this.at(0, W.Centre)) state.which = 'centre';
         });
       },
@@ -140,9 +145,20 @@ export class Needles extends Arranging {
 
   /** "Slip last CO st to LH needle, k2tog with first st": joins the round and uses up the stitch cast on over. */
   protected slipJoinAhead(): boolean {
+    if (this.endsTogether()) return true;
     if (!(this.at(1, Word) && /^slip$/.test(this.image(1))) && !/^sl/.test(this.payload(1)?.entry?.name ?? '')) return false;
     return /^(?:sl|slip)(?: the)? (?:last|first)(?: [\w-]+){0,3} (?:st|stitch)\b[^.;]*?(?:,| and) (?:k2tog|knit it tog(?:ether)?|k it tog(?:ether)?|ssk|pass)\b[^.;,]*\b(?:first|last|over)\b/i.test(
       this.text.slice(this.from(), this.from() + 120),
+    );
+  }
+
+  /** "Knit first st of rnd together with last st". */
+  private endsTogether(): boolean {
+    return (
+      this.at(1, PlainStitch) &&
+      /^(?:k|knit)(?: the)? (?:first|last) (?:st|stitch)\b[^.;,]*\b(?:tog|together) with (?:the )?(?:first|last)(?: cast-on| CO)? (?:st|stitch)\b/i.test(
+        this.text.slice(this.from(), this.from() + 120),
+      )
     );
   }
 
@@ -151,7 +167,7 @@ export class Needles extends Arranging {
     const state = { end: 0 };
     this.ACTION(() => {
       const words = this.text.slice(start, start + 160);
-      const over = /\b(?:k2tog|knit it tog(?:ether)?|k it tog(?:ether)?|ssk|pass)\b[^.;,]*/i.exec(words);
+      const over = /\b(?:k2tog|knit it tog(?:ether)?|k it tog(?:ether)?|ssk|pass|(?:tog|together) with)\b[^.;,]*/i.exec(words);
       state.end = start + (over === null ? 0 : over.index + over[0].length);
     });
     this.CONSUME(Any);

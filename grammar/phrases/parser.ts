@@ -12,6 +12,7 @@ class Phrases extends Series {
 
   /** Statements above the row, in the order in which they are tried: a wording that says more comes first. */
   readonly statements = [
+    { looks: () => this.makingUpAhead(), rule: this.standing },
     { looks: () => this.chartAhead(), rule: this.chartStep },
     { looks: () => this.edgeRowsAhead(), rule: this.edgeRows },
     { looks: () => this.shapeAhead(), rule: this.shape },
@@ -46,6 +47,8 @@ class Phrases extends Series {
   partBegins(): boolean {
     return (
       this.roundAgainAhead() ||
+      this.makingUpAhead() ||
+      this.toldOfPieceAhead() ||
       this.needlePartAhead() ||
       this.arrangeAhead() ||
       this.moveMarkerAhead() ||

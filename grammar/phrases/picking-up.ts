@@ -7,6 +7,7 @@
 import {
   Any,
   Close,
+  Colon,
   Comma,
   Count as CountToken,
   Dash,
@@ -20,20 +21,23 @@ import {
   W,
   Word,
 } from '../tokens.ts';
-import type { Count, Evenly, PickUp, TakeUp } from '../tree.ts';
+import type { Count, Marker, PickUp, TakeUp } from '../tree.ts';
+import { holderNamed } from './holder-names.ts';
 import { Marks } from './marks.ts';
 
 const measureWords = [W.Cm, W.Mm, W.Inch];
 /** Words that say where along an edge stitches are picked up. */
 const along = /^(down|up|along|across|around|round|over|from|at|on|in|evenly|each|for|between|to|into)$/;
 
-/** The place a holder is named after: "front neck" of "from front neck holder", '' of "on holder"; null when no holder is named. */
-function holderNamed(words: string): string | null {
-  const match =
-    /\b(?:from|on|of|left on|held on)(?: the| a)? ([a-z ]*?)\s*(?:st(?:itch)? )?(?:holder|safety pin|pin|spare needle|waste yarn|thread)\b/.exec(
-      words,
-    );
-  return match === null ? null : (match[1] ?? '').trim();
+/** "30 along each side" in a list of what makes up one band: both sides are picked up in the one pass. */
+function bothSides(step: PickUp | TakeUp | Marker): PickUp | TakeUp | Marker {
+  if (
+    step.type !== 'pickUp' ||
+    step.count === null ||
+    !/\b(?:each|both|either) (?:sides?|edges?|ends?|fronts?|slopes?)\b/i.test(step.along ?? '')
+  )
+    return step;
+  return { ...step, count: { ...step.count, values: step.count.values.map((value) => (value === null ? null : value * 2)) } };
 }
 
 export class PickingUp extends Marks {
@@ -48,6 +52,7 @@ export class PickingUp extends Marks {
       (this.at(2, Word) && this.at(3, CountToken)) ||
       this.at(2, W.St) ||
       (this.at(2, W.Evenly) && this.at(3, CountToken)) ||
+      this.listHead() > 0 ||
       (this.at(2, W.More) && this.at(3, CountToken))
     );
   }
@@ -56,7 +61,7 @@ export class PickingUp extends Marks {
   override pickUpStep = this.RULE('pickUpStep', (): PickUp => {
     const start = this.from();
     const head = this.CONSUME(W.PickUp) as KnitToken;
-    const state: { inside: Count | null; ratio: PickUp['ratio'] | null } = { inside: null, ratio: null };
+    const state: { inside: Count | null; per: KnitToken | null } = { inside: null, per: null };
     this.MANY({
       GATE: () => (this.at(1, Word, W.Evenly, W.More) && !this.at(1, CountToken)) || this.asideBeforeCount(),
       DEF: () => this.CONSUME1(Any),
@@ -78,45 +83,52 @@ export class PickingUp extends Marks {
       DEF: () => this.CONSUME2(Any),
     });
     const from = this.ACTION(() => this.from());
-    this.OPTION2({
-      GATE: () =>
-        (this.at(1, W.For, W.In, W.Into) && this.at(2, W.Every, W.Each)) ||
-        (/^out$/.test(this.image(1)) && this.at(2, W.Of) && this.at(3, W.Every, W.Each)),
+    this.MANY2({
+      GATE: () => this.alongGoesOn(),
       DEF: () => {
-        this.OPTION4({ GATE: () => this.at(2, W.Of), DEF: () => this.CONSUME8(Any) });
-        this.CONSUME6(Any);
-        const every = this.CONSUME7(Any) as KnitToken;
-        const per = this.OPTION3({ GATE: () => this.at(1, CountToken), DEF: () => this.SUBRULE1(this.count) });
+        const token = this.CONSUME3(Any) as KnitToken;
         this.ACTION(() => {
-          state.ratio = {
-            sts: count ?? state.inside ?? this.countOf(head, [1]),
-            per: per ?? this.countOf(every, [1]),
-            unit: this.at(1, W.Row, W.Round, W.Ridge) ? 'row' : 'st',
-          };
+          if (this.at(0, CountToken)) state.per ??= token;
         });
       },
     });
-    this.MANY2({ GATE: () => this.alongGoesOn(), DEF: () => this.CONSUME3(Any) });
     return this.ACTION((): PickUp => {
       const end = this.LA(0).startOffset + this.LA(0).image.length;
       const words = this.words(from, end);
-      const verb: PickUp['verb'] = /\b(?:not|without) (?:knit|work)/i.test(this.words(start, end))
+      const told = this.words(start, end);
+      const verb: PickUp['verb'] = /\b(?:not|without) (?:knit|work)|^pick(?:ing)? up (?:\S+ )?(?:\([^)]*\) )?loops?\b/i.test(told)
         ? 'loops'
         : /purl|& ?p$|and p$/i.test(head.image)
           ? 'purl'
           : 'knit';
-      const { ratio } = state;
       return {
         type: 'pickUp',
-        count: ratio === null ? (count ?? state.inside) : null,
+        ...this.perEdge(count ?? state.inside, words, state.per, head),
         verb,
         along: words === '' ? null : words,
         includingHeld: /including/i.test(words),
-        ...(ratio ? { ratio } : {}),
         span: this.span(start),
       };
     });
   });
+
+  /**
+   * What the words behind the number say of it: "for every 4 rows", "in each st", "per bound-off st" make it a ratio;
+   * "in each of the 8 cast-on sts" tells how many there are.
+   */
+  private perEdge(count: Count | null, words: string, per: KnitToken | null, head: KnitToken): Pick<PickUp, 'count' | 'ratio'> {
+    const each = /^(?:(?:out of|of|for|in|into) (?:every|each)|per)\b(.*)$/i.exec(words)?.[1];
+    if (each === undefined) return { count };
+    const sts = count ?? this.countOf(head, [1]);
+    if (/^ of (?:the |next |first |these )*\d/i.test(each) && per !== null) {
+      const number = this.countOf(per);
+      const [one] = sts.values;
+      return { count: { ...number, values: number.values.map((value) => (value === null ? null : value * (one ?? 1))) } };
+    }
+    const unit = /\b(sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?|ends?|loops?|edge)\b/i.exec(each)?.[1] ?? 'st';
+    const beside = /^ ?(?:the )?\d/.test(each) && per !== null ? this.countOf(per) : { ...sts, values: [1] };
+    return { count: null, ratio: { sts, per: beside, unit: /^(?:row|rnd|round|ridge)/i.test(unit) ? 'row' : 'st' } };
+  }
 
   /** ", but do not knit," or "(do not knit)" between the verb and the number. */
   private asideBeforeCount(): boolean {
@@ -131,7 +143,7 @@ export class PickingUp extends Marks {
   /** Whether the next word still says where stitches are picked up. */
   private alongGoesOn(): boolean {
     if (this.at(1, Comma) && /^(including|includes|incl)$/.test(this.image(2))) return true;
-    if (this.separator() || this.at(1, Dash, Open, W.Then, PlainStitch, W.Turn, W.PickUp)) return false;
+    if (this.separator() || this.at(1, Dash, Colon, Open, W.Then, PlainStitch, W.Turn, W.PickUp)) return false;
     if (this.at(1, W.And)) {
       if (this.pickContinues() > 0 || !this.at(2, Word, W.Rs, W.Other, W.Across, W.Around, W.Edge, W.Centre, W.Beg)) return false;
       return !(this.at(2, Word) && /^(turn|join|place|knit|work|pick)/.test(this.image(2)));
@@ -140,14 +152,61 @@ export class PickingUp extends Marks {
     return !(this.at(1, CountToken) && this.at(2, W.St) && !this.at(0, W.For, W.Every, W.Each));
   }
 
+  /** Tokens of "pick up stitches evenly:", "pick up and knit sts as follows:" before the first number; 0 when no list is opened so. */
+  private listHead(): number {
+    for (let ahead = 2; ahead < 8; ahead += 1) {
+      if (this.at(ahead, Colon)) return this.at(ahead + 1, CountToken) && ahead > 2 ? ahead : 0;
+      if (!this.at(ahead, W.St, W.Evenly, W.As, W.Foll, Word)) return 0;
+    }
+    return 0;
+  }
+
+  /** Whether a marker stands between two numbers of a list: "19 sts down left front, pm, 1 st from centre front, pm, …". */
+  private markerBetween(): boolean {
+    if (!this.at(1, Comma, W.And)) return false;
+    const marker =
+      (this.at(2, Stitch) && this.payload(2)?.entry?.kind === 'marker') || /^(?:pm|plm)$/.test(this.image(2))
+        ? 3
+        : this.at(2, W.Place) && this.at(3, W.Marker)
+          ? 4
+          : 0;
+    if (marker === 0 || !this.at(marker, Comma, W.And, W.Then)) return false;
+    let ahead = marker;
+    while (this.at(ahead, Comma, W.And, W.Then)) ahead += 1;
+    return this.at(ahead, CountToken) && this.alongAfter(ahead + 1);
+  }
+
   /** All that one verb governs: "pick up and k 34 sts across back neck, 24 down left front and 24 up right front". */
-  pickUpSteps = this.RULE('pickUpSteps', (): (PickUp | TakeUp)[] => {
-    const steps: (PickUp | TakeUp)[] = [];
-    const first = this.SUBRULE(this.pickUpStep);
-    this.ACTION(() => steps.push(first));
+  pickUpSteps = this.RULE('pickUpSteps', (): (PickUp | TakeUp | Marker)[] => {
+    const steps: (PickUp | TakeUp | Marker)[] = [];
+    const list = { head: 0 };
+    const begins = this.from();
+    this.ACTION(() => {
+      list.head = this.listHead();
+    });
+    const first = this.OR([
+      {
+        GATE: () => list.head > 0,
+        ALT: () => {
+          const verb = this.CONSUME2(Any) as KnitToken;
+          this.MANY2({ GATE: () => !this.at(0, Colon), DEF: () => this.CONSUME3(Any) });
+          return this.SUBRULE1(this.pickMore, { ARGS: [/purl|& ?p$|and p$/i.test(verb.image) ? 'purl' : 'knit'] });
+        },
+      },
+      { ALT: () => this.SUBRULE(this.pickUpStep) },
+    ]) as PickUp | TakeUp;
+    this.ACTION(() => steps.push({ ...first, span: { start: this.base + begins, end: first.span.end } }));
     this.MANY({
-      GATE: () => this.pickContinues() > 0,
+      GATE: () => this.pickContinues() > 0 || this.markerBetween(),
       DEF: () => {
+        this.OPTION({
+          GATE: () => this.markerBetween(),
+          DEF: () => {
+            this.CONSUME1(Any);
+            const marker = this.SUBRULE(this.markerStep);
+            this.ACTION(() => steps.push(marker));
+          },
+        });
         const skip = { left: 0 };
         this.ACTION(() => {
           skip.left = this.pickContinues() - 1;
@@ -161,11 +220,11 @@ export class PickingUp extends Marks {
             });
           },
         });
-        const next = this.SUBRULE(this.pickMore, { ARGS: [first?.verb ?? 'knit'] });
+        const next = this.SUBRULE(this.pickMore, { ARGS: [first?.type === 'pickUp' ? first.verb : 'knit'] });
         this.ACTION(() => steps.push(next));
       },
     });
-    return steps;
+    return this.ACTION(() => (steps.length > 1 ? steps.map(bothSides) : steps));
   });
 
   /** Whether a list goes on: "and 4 sts down right back neck", ", then 24 up right front", ", 16 sts from holder". */
@@ -195,12 +254,20 @@ export class PickingUp extends Marks {
     let next = ahead + 1;
     while (this.at(next, W.St, W.Evenly, W.More)) next += 1;
     if (this.at(next, W.Rem)) return 0;
+    return this.alongAfter(next) ? ahead : 0;
+  }
+
+  /** Whether words that say where stitches are picked up stand `from` tokens on, behind the number. */
+  private alongAfter(from: number): boolean {
+    let next = from;
+    while (this.at(next, W.St, W.Evenly, W.More)) next += 1;
+    if (/^per$/.test(this.image(next))) return true;
     if (
       this.at(next, Word, W.From, W.Across, W.Around, W.At, W.On, W.In, W.For, W.Each, W.To, W.Between, W.Into) &&
       along.test(this.image(next).split(' ')[0] ?? '')
     )
-      return ahead;
-    return this.at(next, W.Across, W.Around) ? ahead : 0;
+      return true;
+    return this.at(next, W.Across, W.Around);
   }
 
   private pickMore = this.RULE('pickMore', (verb: PickUp['verb'] = 'knit'): PickUp | TakeUp => {
@@ -208,130 +275,24 @@ export class PickingUp extends Marks {
     const count = this.SUBRULE(this.count);
     this.MANY({ GATE: () => this.at(1, W.St, W.Evenly, W.More), DEF: () => this.CONSUME(Any) });
     const from = this.ACTION(() => this.from());
-    this.MANY1({ GATE: () => this.alongGoesOn(), DEF: () => this.CONSUME1(Any) });
+    const state: { per: KnitToken | null } = { per: null };
+    this.MANY1({
+      GATE: () => this.alongGoesOn(),
+      DEF: () => {
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken)) state.per ??= token;
+        });
+      },
+    });
     return this.ACTION((): PickUp | TakeUp => {
       const words = this.words(from, this.LA(0).startOffset + this.LA(0).image.length);
       const span = this.span(start);
       // The verb of the list works held stitches too.
       const holder = holderNamed(words.toLowerCase());
       if (holder !== null) return { type: 'takeUp', count, name: holder === '' ? null : holder, worked: true, net: null, span };
-      return { type: 'pickUp', count, verb, along: words === '' ? null : words, includingHeld: /including/i.test(words), span };
+      const told = this.perEdge(count, words, state.per, this.LA(0) as KnitToken);
+      return { type: 'pickUp', ...told, verb, along: words === '' ? null : words, includingHeld: /including/i.test(words), span };
     });
   });
-
-  /** "Unzip provisional cast-on", "remove waste yarn from cast-on edge": the stitches of the edge come back. */
-  private releaseAhead(): boolean {
-    if (!this.at(1, Word) || !/^(unzip|undo|unpick|unravel|remove|release|removing|unpicking|carefully)$/.test(this.image(1))) return false;
-    for (let ahead = 2; ahead < 9; ahead += 1) {
-      if (this.separator(ahead)) return false;
-      if (/^(provisional|crochet)$/.test(this.image(ahead)) || this.image(ahead) === 'waste yarn' || this.at(ahead, W.CastOn))
-        return !/^marker/.test(this.image(2));
-    }
-    return false;
-  }
-
-  protected takeUpAhead(): boolean {
-    if (this.releaseAhead()) return true;
-    // "k 8 [9, 9, 10] sts from right front holder", "k across 26 sts on back holder", "place 44 held sts on needle"
-    if (this.at(1, PlainStitch, W.Work, W.Patt, W.Rib)) {
-      for (let ahead = 2; ahead < 16; ahead += 1) {
-        if (this.separator(ahead) || this.at(ahead, W.To, Dash, W.Place, W.Leaving, SlipStitch) || /^(slip|put)$/.test(this.image(ahead)))
-          return false;
-        if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {
-          if (/^held$/.test(this.image(ahead)) && this.stitchesWithin(ahead + 1)) return true;
-          // "k 36 sts left at back neck"
-          if (this.at(ahead, W.Rem) && this.image(ahead) === 'left' && this.at(ahead - 1, W.St) && this.at(ahead + 1, W.At, W.On, W.For))
-            return true;
-          for (let look = ahead + 1; look < ahead + 6; look += 1) {
-            if (this.at(look, W.Holder)) return true;
-            if (this.separator(look) || this.at(look, CountToken, PlainStitch)) break;
-            if (/^(lining|linings)$/.test(this.image(look))) return true;
-          }
-          if (this.at(ahead, W.Of) || this.at(ahead, W.On)) continue;
-          return false;
-        }
-      }
-      return false;
-    }
-    // "Return to sts on holder"
-    if (this.at(1, W.Return) && this.at(2, W.To)) return this.within(3, 8, W.Holder) || this.within(3, 6, W.Rem);
-    if (this.at(1, W.Return, W.Place) || (this.at(1, Stitch, Word) && /^(sl|slip)/.test(this.image(1)))) {
-      let held = false;
-      for (let ahead = 2; ahead < 14; ahead += 1) {
-        if (
-          /^held$|^back$/.test(this.image(ahead)) ||
-          this.at(ahead, W.Holder) ||
-          (this.at(1, W.Return) && this.at(ahead, W.St)) ||
-          /^(instep|sleeves?|thumb|shoulders?|bod(?:y|ies)|pieces|fronts?)$/.test(this.image(ahead))
-        )
-          held = true;
-        if (this.at(ahead, W.Needle)) return held;
-        if (this.separator(ahead)) return false;
-      }
-    }
-    return false;
-  }
-
-  /** "held back neck sts": the stitch word comes after a name. */
-  private stitchesWithin(from: number): boolean {
-    for (let ahead = from; ahead < from + 4; ahead += 1) {
-      if (this.at(ahead, W.St)) return true;
-      if (!this.at(ahead, Word, Name)) return false;
-    }
-    return false;
-  }
-
-  override takeUpStep = this.RULE('takeUpStep', (): TakeUp => {
-    const start = this.from();
-    const head = this.CONSUME(Any) as KnitToken;
-    const released = this.ACTION(() => /^(unzip|undo|unpick|unravel|remove|release|removing|unpicking|carefully)$/i.test(head.image ?? ''));
-    const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
-    const inside = this.ACTION(() => this.countInside(head));
-    this.MANY({
-      GATE: () =>
-        (!this.separator() ||
-          (released && state.count === null && this.at(1, Comma) && this.at(2, W.Place) && /ing$/.test(this.image(2)))) &&
-        !this.at(1, Dash, W.Then) &&
-        !(this.at(1, Open) && this.payload(1)?.holds === 'stated') &&
-        !(this.at(1, W.And) && !this.at(2, Word) && !(released && (this.at(2, W.Place, SlipStitch) || /^slip$/.test(this.image(2))))) &&
-        !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
-      DEF: () => {
-        const token = this.CONSUME1(Any) as KnitToken;
-        this.ACTION(() => {
-          if (released && this.at(0, SlipStitch) && token.payload?.values !== undefined) state.count ??= token;
-          if (this.at(0, CountToken) && state.count === null && inside === null && !this.at(1, ...measureWords) && !this.at(-1, W.Needle))
-            state.count = token;
-        });
-      },
-    });
-    return this.ACTION(() => {
-      const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const worked = this.isVerb(head);
-      const number = state.count as KnitToken | null;
-      const name =
-        /provisional|cast[- ]on|waste yarn|crochet chain/.test(words) && !worked
-          ? 'provisional'
-          : (holderNamed(words) ??
-            /held (?:sts|stitches) (?:of|for)(?: the)? ([a-z ]+?)(?: on| onto|$)/.exec(words)?.[1] ??
-            /(instep|sleeve|thumb|heel|back|front)\b/.exec(words)?.[1] ??
-            null);
-      // "k centre st from safety pin": one stitch, without a number.
-      const one =
-        number === null && inside === null && /\b(?:st|stitch) (?:from|on|off|at|left)\b/.test(words)
-          ? { ...this.countOf(head), values: [1] }
-          : null;
-      return {
-        type: 'takeUp',
-        count: inside ?? (number === null ? one : this.countOf(number)),
-        name: name === '' ? null : name,
-        worked,
-        net: null,
-        span: this.span(start),
-      };
-    });
-  });
-
-  private isVerb(token: KnitToken): boolean {
-    return token.tokenType === PlainStitch || token.tokenType === W.Work || token.tokenType === W.Patt || token.tokenType === W.Rib;
-  }
 }

@@ -31,6 +31,7 @@ export function pieceNamed(words: string): string | null {
   return (
     match?.[1]
       ?.toLowerCase()
+      .replace(/^.*\bedge of (?:the )?/, '')
       .replace(/ (?:until|for|to)\b.*$/, '')
       .trim() ?? null
   );
@@ -59,7 +60,7 @@ export class PlainRows extends RowHeads {
           ahead = begun;
           continue;
         }
-        if (this.at(ahead, W.Until, W.To, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
+        if (this.at(ahead, W.Until, W.To, W.And, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
       }
       return false;
     }
@@ -240,13 +241,24 @@ export class PlainRows extends RowHeads {
     });
   });
 
+  /** ", working 2 tog at each corner": changes the count, and says not by how many. */
+  private decreasesAside(): boolean {
+    return (
+      this.at(2, W.Work) &&
+      /^working$/.test(this.image(2)) &&
+      this.at(3, CountToken, Stitch) &&
+      /^(?:.*tog|tog.*|together)$/.test(`${this.image(3)}${this.image(4)}`)
+    );
+  }
+
   private plainTailAhead(): boolean {
     if (this.endingSideAhead() || this.resolveAhead()) return true;
     if (this.at(1, Comma))
       return (
-        this.at(2, W.Inc, W.Dec, W.Beg) ||
-        (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) ||
-        (this.at(2, Stitch) && /ing$/.test(this.image(2)))
+        !this.decreasesAside() &&
+        (this.at(2, W.Inc, W.Dec, W.Beg) ||
+          (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) ||
+          (this.at(2, Stitch) && /ing$/.test(this.image(2))))
       );
     if (this.at(1, Open))
       return this.payload(1)?.holds === 'remark' || (this.payload(1)?.holds === 'stated' && this.at(3, ...rowWords, W.Ridge));
@@ -254,6 +266,9 @@ export class PlainRows extends RowHeads {
     if (this.at(1, W.For)) return this.at(0, W.Given, W.As);
     if (this.at(1, W.And)) return this.at(2, W.Inc, W.Dec) && this.at(3, CountToken, W.To);
     if (this.at(1, W.Then, W.Until)) return false;
+    // "rib 3 rows on these 20 sts"
+    if (this.at(1, CountToken))
+      return this.at(2, W.St) && this.at(0, W.These, W.On, W.Across, W.First, W.Last, W.Next) && !this.at(3, W.Rem);
     if (this.at(1, Dash, FullStop, Semicolon, Close) || Number.isNaN(this.LA(1).startOffset)) return false;
     return this.at(
       1,
@@ -279,6 +294,7 @@ export class PlainRows extends RowHeads {
       W.Across,
       W.St,
       W.For,
+      W.Edge,
     );
   }
 }

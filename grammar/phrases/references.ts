@@ -3,96 +3,29 @@
  *
  *     As Row 2 · Work as given for Back to ** · Complete to match first side, reversing shapings
  */
-import {
-  Any,
-  Close,
-  Comma,
-  Count as CountToken,
-  Dash,
-  FullStop,
-  type KnitToken,
-  Mark,
-  Name,
-  Open,
-  Ordinal,
-  PlainStitch,
-  rowWords,
-  Stitch,
-  W,
-  Word,
-} from '../tokens.ts';
+
+import { mirrored, mirroredPiece, oneMore, partAsIn, plainName, stageDone } from '../reference-names.ts';
+import { Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Open, Ordinal, rowWords, Stitch, W, Word } from '../tokens.ts';
 import type { Count, Refer } from '../tree.ts';
-import { Goals } from './goals.ts';
+import { ReferenceHeads } from './reference-heads.ts';
 
-export class References extends Goals {
-  protected referAhead(): boolean {
-    // "Knit as for back to **"
-    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined)
-      return (this.at(2, W.As) && this.at(3, Word, Name, W.For, W.First)) || (this.at(2, W.Given) && this.at(3, W.For));
-    if (this.at(1, W.Given)) return this.at(2, W.For, W.On, W.In, Name, Word);
-    if (this.at(1, W.As))
-      return (
-        this.at(2, ...rowWords, Ordinal, W.Given, W.For) ||
-        this.within(2, 6, Name, W.First, W.Last) ||
-        this.at(2, Word) ||
-        this.image(2) === 'left'
-      );
-    if (this.at(1, W.Matches)) return /^to /.test(this.image(1)) && !this.within(2, 8, W.Until);
-    if (this.at(1, W.To)) return this.at(2, W.Matches) && !this.within(3, 8, W.Until);
-    if (this.at(1, W.Complete))
-      return (
-        this.within(2, 8, W.As, W.Given, W.For, W.Matches, W.To, W.Same) ||
-        ((this.at(2, Word, Name) || this.image(2) === 'left') && / as$/.test(this.image(1)))
-      );
-    if (this.makesMore()) return true;
-    if (this.at(1, W.Work, W.Rep)) {
-      let ahead = 2;
-      while (
-        (this.image(ahead) === 'left' || this.at(ahead, Word, W.Each, W.Same, Name, W.Other, Ordinal, W.To)) &&
-        ahead < 6 &&
-        !(this.at(ahead, W.To) && !this.at(ahead + 1, W.Matches))
-      )
-        ahead += 1;
-      if (this.at(ahead, W.Given)) return this.at(ahead + 1, W.For, W.On, W.In, Name, Word);
-      if (this.at(ahead, W.As, W.Matches)) return !(this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) && !this.at(ahead + 1, Dash);
-      if (this.at(2, W.In) && this.at(3, W.Same)) return true;
-    }
-    return false;
-  }
-
-  /** "Make 2", "make two alike", "make second sleeve in the same way", "work another piece the same". */
-  private makesMore(): boolean {
-    if (this.at(1, Stitch))
-      return (
-        /^make\s+\w+$/.test(this.image(1)) &&
-        this.payload(1)?.values !== undefined &&
-        (this.at(2, FullStop, Close) ||
-          Number.isNaN(this.LA(2).startOffset) ||
-          (this.at(2, Word) && (this.separator(3) || /^(alike|both|pieces|identical)$/.test(this.image(2)))) ||
-          (this.at(2, W.More) && this.within(3, 5, W.Same, W.These)))
-      );
-    if (!this.at(1, W.Work)) return false;
-    if (
-      this.image(1) === 'make' &&
-      this.at(2, CountToken) &&
-      (this.separator(3) || (this.at(3, Word) && /^(alike|pieces|identical)$/.test(this.image(3))))
-    )
-      return !this.at(3, Comma);
-    if (!this.at(2, Ordinal, W.Other, Name, Word, W.More)) return false;
-    for (let ahead = 3; ahead < 9; ahead += 1) {
-      if (this.separator(ahead) || this.at(ahead, Stitch, W.Row, W.Round, CountToken)) return false;
-      if (this.at(ahead, W.Same, W.These) && /same/.test(this.image(ahead))) return true;
-      if (/^(alike|likewise)$/.test(this.image(ahead))) return true;
-    }
-    return false;
-  }
-
+export class References extends ReferenceHeads {
   /** How many pieces "make 2" tells. */
   private makes: Count | null = null;
 
   /** "As Row 2", "Work as given for back until 80 sts rem in armhole shaping", "Complete to match first side, reversing shapings". */
   refer = this.RULE('refer', (): Refer => {
     const start = this.from();
+    const told: { stretch: { name: string; from: string; to: string } | null; castOn: Required<Refer>['castOn'] | null; sentence: string } =
+      {
+        stretch: null,
+        castOn: null,
+        sentence: '',
+      };
+    this.ACTION(() => {
+      told.stretch = this.markedStretch();
+      told.sentence = this.clauseWords(true);
+    });
     const state: { rows: number[]; range: boolean; reversing: boolean; until: Refer['until']; times: Refer['times']; end: number } = {
       rows: [],
       range: false,
@@ -112,7 +45,11 @@ export class References extends Goals {
     });
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.separator() && !this.at(1, Dash, Open, W.Until) && !(this.at(1, W.To) && this.at(2, Mark)) && !this.timesAhead(),
+      GATE: () =>
+        !this.separator() &&
+        !this.at(1, Dash, Open, W.Until) &&
+        !(told.stretch === null && this.at(1, W.To) && this.at(2, Mark)) &&
+        !this.timesAhead(),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
@@ -127,6 +64,9 @@ export class References extends Goals {
             // "1st to 4th rows"
             if (this.at(-1, W.To, Dash) && state.rows.length > 0)
               for (let row = (state.rows.at(-1) ?? value) + 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
+            // "as first 2 rows"
+            else if (this.at(-1, W.First) && this.at(1, ...rowWords))
+              for (let row = 1; row < Math.min(value, 2000); row += 1) state.rows.push(row);
             state.rows.push(value);
           }
         });
@@ -175,7 +115,32 @@ export class References extends Goals {
         const goal = this.SUBRULE(this.goal);
         const ending = this.OPTION4({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
         this.ACTION(() => {
-          state.until = { mark: null, place: null, goal, ...(ending ? { ending } : {}) };
+          const stage = goal?.kind === 'loose' ? stageDone(goal.text) : null;
+          state.until =
+            stage === null
+              ? { mark: null, place: null, goal, ...(ending ? { ending } : {}) }
+              : { mark: null, place: stage, goal: null, done: true, ...(ending ? { ending } : {}) };
+        });
+      },
+    });
+    this.OPTION5({
+      GATE: () => this.castOnDiffers() > 0,
+      DEF: () => {
+        this.MANY2({ GATE: () => !this.at(1, W.CastOn), DEF: () => this.CONSUME9(Any) });
+        this.CONSUME(W.CastOn);
+        const count = this.SUBRULE(this.count);
+        this.MANY3({
+          GATE: () => this.at(1, W.St, W.More, W.InAll) || /^(?:fewer|less|only|instead)$/.test(this.image(1)),
+          DEF: () => {
+            this.consume(51, Any);
+          },
+        });
+        this.ACTION(() => {
+          const words = this.words(count.span.end - this.base, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+          told.castOn = {
+            count,
+            sense: /\b(?:fewer|less)\b/.test(words) ? 'fewer' : /\b(?:more|extra|additional)\b/.test(words) ? 'more' : 'total',
+          };
         });
       },
     });
@@ -203,6 +168,28 @@ export class References extends Goals {
       const words = this.words(start, state.end)
         .toLowerCase()
         .replace(/,? (?:but |and )?(?:reverse|reversing)\b.*$/, '');
+      const reversing = state.reversing || mirrored(told.sentence);
+      const differs = told.castOn === null ? {} : { castOn: told.castOn };
+      const piece0 = { type: 'refer' as const, to: 'piece' as const, rows: [], times: null, stated: [], span: this.span(start) };
+      if (told.stretch !== null)
+        return {
+          ...piece0,
+          name: told.stretch.name,
+          until: /end/.test(told.stretch.to) ? state.until : { mark: told.stretch.to, place: null, goal: null },
+          from: { row: null, mark: told.stretch.from },
+          reversing,
+        };
+      const shaped = partAsIn(words);
+      if (shaped !== null) return { ...piece0, name: plainName(shaped.piece), part: shaped.part, until: state.until, reversing };
+      const more = oneMore(told.sentence) ?? mirroredPiece(told.sentence);
+      if (more !== null)
+        return {
+          ...piece0,
+          name: more === '' ? null : more,
+          until: state.until,
+          reversing,
+          times: { count: { type: 'count', values: [1], span: this.span(start) }, sense: 'more' },
+        };
       // "as for first square from 1st row", "as Back from ** to end": the piece from a place on
       const onward =
         /\b(?:as|like)(?: (?:given|worked|set|written|instructed))?(?: (?:for|in|on|of))?(?: the)? ([a-z][a-z0-9 ]*?),? from (?:the )?(?:(\d+)(?:st|nd|rd|th)? (?:row|rnd|round)|(?:row|rnd|round) (\d+)|(\*+|†+))(?: .*)?$/.exec(
@@ -228,8 +215,8 @@ export class References extends Goals {
       if (bare !== undefined && state.rows.length === 0) state.rows.push(Number(bare));
       const matching = /\b(match|other side|first side|second side|correspond)/.test(words);
       const name =
-        /\b(?:as|like|same as|match(?:es|ing)?|correspond(?:s|ing)?)\b(?: (?:given|worked|instructed|written))?(?: (?:for|in|on|to|with))?(?: the)? ([a-z0-9 ]+?)(?: (?:up to|as far as|to) (?:the )?([a-z ]+))?$/.exec(
-          words,
+        /\b(?:as|like|same as|match(?:es|ing)?|correspond(?:s|ing)?|(?:instructions|directions|pattern)(?: given)? (?:for|of|as for))\b(?: (?:given|worked|instructed|written))?(?: (?:for|in|on|to|with))?(?: the)? ([a-z0-9 ]+?)(?: (?:up to|as far as|to) (?:and including )?(?:the )?([a-z ]+|(?:row|rnd|round) \d+))?$/.exec(
+          words.replace(/\bin the same (?:way|manner) as\b/, 'as'),
         );
       const place = name?.[2] ?? null;
       // "second sleeve to match", "make another piece the same": a whole piece once more, and not mirrored
@@ -270,18 +257,26 @@ export class References extends Goals {
           stated: [],
           span: this.span(start),
         };
+      const named =
+        state.rows.length > 0 && place === null
+          ? (/ (?:of|on|in) (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null)
+          : name?.[1] === undefined
+            ? null
+            : plainName(name[1]) || null;
       return {
         type: 'refer',
         to:
-          state.rows.length > 0 && !/\b(wedge|section)\b/.test(words)
+          state.rows.length > 0 && place === null && !/\b(wedge|section)\b/.test(words)
             ? 'row'
-            : matching && (name === null || /\b(side|neck|shoulder|slope|edge)\b/.test(words))
+            : (matching && (name === null || /\b(side|neck|shoulder|slope|edge)\b/.test(words))) ||
+                (named === null && /\bside\b/.test(words))
               ? 'side'
               : 'piece',
-        rows: state.rows,
-        name: state.rows.length > 0 ? (/ of (?:the )?([a-z ]+)$/.exec(words)?.[1] ?? null) : (name?.[1]?.trim() ?? null),
+        rows: place === null ? state.rows : [],
+        name: named,
+        ...differs,
         until: state.until ?? (place === null ? null : { mark: null, place, goal: null }),
-        reversing: state.reversing || matching,
+        reversing: reversing || matching,
         times: state.times,
         stated: [],
         span: this.span(start),

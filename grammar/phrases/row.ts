@@ -23,7 +23,7 @@ import {
 } from '../tokens.ts';
 import type { Remark, Step, Unread } from '../tree.ts';
 import { listed } from './lists.ts';
-import { Needles } from './needles.ts';
+import { PlainTalk } from './plain-talk.ts';
 
 /** Single words that may stand between the steps of a row and order nothing. */
 const prose =
@@ -37,7 +37,7 @@ function nameLike(text: string): boolean {
   return /^[A-Za-z]{2,12}$/.test(word) && !prose.test(word) && !/(?:ing|ly)$/.test(word);
 }
 
-export class InRow extends Needles {
+export class InRow extends PlainTalk {
   override sequence = this.RULE('sequence', (): Step[] => {
     const steps: Step[] = [];
     this.MANY({
@@ -84,6 +84,9 @@ export class InRow extends Needles {
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.bracketRemark) },
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
+      { GATE: () => this.oneRowAhead(), ALT: () => this.SUBRULE(this.oneRowStep) },
+      { GATE: () => this.intoBackAhead(), ALT: () => this.SUBRULE(this.intoBackStep) },
+      { GATE: () => this.placelessAhead(), ALT: () => this.SUBRULE(this.placelessStep) },
       { GATE: () => this.marksPassedAhead(), ALT: () => this.SUBRULE(this.marksPassed) },
       { GATE: () => this.intoBracketAhead(), ALT: () => this.SUBRULE(this.intoBracketStep) },
       { GATE: () => this.chartAhead(), ALT: () => this.SUBRULE(this.chartStep) },

@@ -93,7 +93,7 @@ export class Runs extends Repeats {
         : ahead + 3;
     if (this.at(ahead, Ordinal, W.First, W.Other)) ahead += 1;
     if (!this.at(ahead, Word, Name) || !namedParts.test(this.image(ahead))) return 0;
-    if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St)) return 0;
+    if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St) && !this.at(ahead - 1, W.Across)) return 0;
     ahead += 1;
     if (this.at(ahead, W.St)) ahead += 1;
     return this.separator(ahead) || this.at(ahead, W.And, W.Then, W.In, Open, W.With) ? ahead - 1 : 0;

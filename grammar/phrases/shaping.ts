@@ -3,7 +3,7 @@
  *
  *     Dec 1 st at each end of next 3 rows, then on foll 2 alt rows, then on every foll 4th row until 48 sts rem
  */
-import { Any, Comma, Count as CountToken, type KnitToken, W, Word } from '../tokens.ts';
+import { Any, Comma, Count as CountToken, type KnitToken, Ordinal, W, Word } from '../tokens.ts';
 import type { Count, Segment, Shape } from '../tree.ts';
 import { Schedules } from './schedules.ts';
 
@@ -11,6 +11,22 @@ import { Schedules } from './schedules.ts';
 export function edgeNamed(words: string): string | null {
   const name = /(\w+) (?:edge|slope)/.exec(words)?.[1] ?? null;
   return name === 'each' || name === 'both' || name === 'same' || name === 'the' || name === 'this' ? null : name;
+}
+
+/**
+ * How many shapings the words name at their markers or beside the centre: "each side of the 4 markers", "before first
+ * marker and after last marker", "each side of centre st"; null where they name none by number.
+ */
+function placesNamed(words: string): { place: Shape['place']; places: number } | null {
+  if (/\b(?:each|either|both) sides? of (?:the )?(?:marked )?(?:centre|center|marked)/.test(words)) return { place: 'centre', places: 2 };
+  const sided = /\b(?:each|both) sides? of (?:the |these )?(\d|two|three|four|six|eight)? ?(?:markers|ms)\b/.exec(words)?.[1];
+  if (sided !== undefined) {
+    const spelled: Record<string, number> = { two: 2, three: 3, four: 4, six: 6, eight: 8 };
+    return { place: 'atMarkers', places: 2 * (spelled[sided] ?? Number(sided)) };
+  }
+  if (/\b(?:before|after) (?:each|every) (?:marker|m)\b/.test(words)) return { place: 'eachMarker', places: 1 };
+  const beside = words.match(/\b(?:before|after|past) (?:the )?(?:[a-z0-9]+ )?(?:marker|m)\b/g);
+  return beside === null ? null : { place: 'atMarkers', places: beside.length };
 }
 
 /** Where a command of shaping puts it, by its words. */
@@ -55,7 +71,17 @@ export class Shaping extends Schedules {
     return 0;
   }
 
+  /** "until there are 17 sts between markers", "until 12 sleeve sts rem": a goal of a part, which the whole count does not reach. */
+  private partGoal(): boolean {
+    if (!this.at(1, W.Inc, W.Dec)) return false;
+    const clause = (this.text.slice(this.from(), this.from() + 200).split(/[.;]/)[0] ?? '').replace(/\s+/g, ' ');
+    return /\buntil (?:there are )?[\d ([\]),:–]+ ?(?:(?:sleeve|body|front|back|gusset|thumb) (?:sts|stitches)|(?:sts|stitches) (?:rem(?:ain)? )?(?:between|(?:in|on|for) (?:each|every|both|the (?:sleeves?|fronts?|backs?))))\b/i.test(
+      clause,
+    );
+  }
+
   protected shapeAhead(): boolean {
+    if (this.partGoal()) return false;
     const skipped = this.placeBefore() || this.scheduleBefore();
     if (skipped > 0) return this.at(skipped + 1, W.Inc, W.Dec) && this.at(skipped + 2, CountToken);
     // "Cont to dec 2 sts at the centre of every RS row"
@@ -73,6 +99,7 @@ export class Shaping extends Schedules {
         (this.at(ahead, W.At, W.Each, W.Every, W.On, W.In, W.Alt, W.Next) &&
           !(this.at(ahead, W.In) && this.at(ahead + 1, W.Next) && this.at(ahead + 2, W.St)) &&
           !(this.at(ahead, W.On) && this.at(ahead + 1, W.Last))) ||
+        (this.at(ahead, W.Before, W.After, W.Past) && this.within(ahead + 1, 3, W.Marker)) ||
         (this.at(ahead, W.Beg, W.End) && true)
       );
     }
@@ -99,7 +126,9 @@ export class Shaping extends Schedules {
     const from = this.ACTION(() => this.from());
     this.MANY({
       GATE: () =>
-        (!this.segmentAhead(1) || (this.at(1, W.Ending) && this.at(0, W.Each))) &&
+        (!this.segmentAhead(1) ||
+          (this.at(1, W.Next, W.First, Ordinal) && this.at(2, W.Marker)) ||
+          (this.at(1, W.Ending) && this.at(0, W.Each))) &&
         (this.at(
           1,
           W.At,
@@ -126,6 +155,9 @@ export class Shaping extends Schedules {
           W.Round,
         ) ||
           (this.at(1, CountToken) && this.at(0, W.Centre) && this.at(2, W.St)) ||
+          (this.at(1, CountToken) && this.at(2, W.Marker)) ||
+          (this.at(1, W.After) && this.within(2, 3, W.Marker)) ||
+          (this.at(1, W.First, W.Last, Ordinal) && this.at(2, W.Marker)) ||
           (this.at(1, W.St) && (this.at(0, W.Centre) || this.at(-1, W.Centre))) ||
           (this.at(1, W.Ending) && this.at(0, W.Each)) ||
           this.at(1, Word)),
@@ -155,12 +187,14 @@ export class Shaping extends Schedules {
     const ending = this.OPTION3({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });
     return this.ACTION((): Shape => {
       const words = `${before} ${this.words(from, to).toLowerCase()}`;
-      const place: Shape['place'] = same ? 'edge' : edgeWords(words);
+      const named = same ? null : placesNamed(words);
+      const place: Shape['place'] = same ? 'edge' : (named?.place ?? edgeWords(words));
       const one: Count = { type: 'count', values: [1], span: this.tokenSpan(head) };
+      const told = count ?? one;
       return {
         type: 'shape',
         change: head.tokenType === W.Inc ? 'inc' : 'dec',
-        count: count ?? one,
+        count: named === null ? told : { ...told, values: told.values.map((value) => (value === null ? null : value * named.places)) },
         place,
         edge: same ? (/\bend\b/.test(words) ? 'end' : 'beginning') : edgeNamed(words),
         schedule: segments,

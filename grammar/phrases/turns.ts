@@ -35,8 +35,16 @@ export class Turns extends Descriptions {
       return (
         ((this.at(2, W.Rem) && this.at(3, CountToken, W.St)) ||
           (this.at(2, CountToken) && this.at(3, W.St) && (this.at(4, W.Unworked) || this.at(4, W.On)))) &&
-        !this.within(2, 10, W.Holder)
+        !this.holderWithinClause()
       );
+    return false;
+  }
+
+  private holderWithinClause(): boolean {
+    for (let ahead = 2; ahead < 12; ahead += 1) {
+      if (this.holderAt(ahead)) return true;
+      if (this.separator(ahead)) return false;
+    }
     return false;
   }
 

@@ -11,6 +11,7 @@ import {
   FullStop,
   type KnitToken,
   Name,
+  Ordinal,
   PlainStitch,
   Semicolon,
   SlipStitch,
@@ -21,17 +22,31 @@ import type { Extent, Repeat, Work } from '../tree.ts';
 import { IntoOneStitch } from './into-one.ts';
 
 export class WorkedTo extends IntoOneStitch {
+  /** "k across body sts to underarm": over a part whose number is not known, not to the end of the row. */
+  protected acrossPart(): boolean {
+    return (
+      this.at(2, W.Across) &&
+      this.image(2) === 'across' &&
+      (this.at(3, Name, W.First, W.Other, Ordinal) ||
+        this.image(3) === 'left' ||
+        (this.at(3, Word) && !/^(?:the|this|whole|entire|same|evenly|loosely|again|both|from|as|row|it|them|all)$/.test(this.image(3)))) &&
+      !this.at(4, CountToken)
+    );
+  }
+
   protected runAhead(): boolean {
+    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined && this.acrossPart()) return false;
     if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined)
-      return this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
+      return this.overNumber(2) > 0 || this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
     if (this.fabricAlone()) return true;
     if (this.at(1, W.Work) && this.image(1) === 'work across' && this.at(2, Comma, FullStop, Semicolon)) return true;
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
       if (this.at(1, W.Work) && this.at(2, W.Across) && this.at(3, W.These, Word) && this.image(3) !== 'all') return true;
       for (let ahead = 2; ahead < 6; ahead += 1) {
-        if (this.runExtent(ahead)) return true;
+        if (this.runExtent(ahead) || this.overNumber(ahead) > 0) return true;
         if (this.at(ahead, CountToken))
           return (
+            (this.at(ahead + 1, W.More) && this.at(ahead + 2, W.St)) ||
             !this.at(ahead + 1, W.Row, W.Round, W.Times, W.More, W.Cm, W.Inch, W.Ridge, W.InAll, Word, W.Mm) ||
             (this.at(ahead + 1, Word) && this.at(ahead + 2, W.St))
           );
@@ -43,6 +58,16 @@ export class WorkedTo extends IntoOneStitch {
       }
     }
     return false;
+  }
+
+  /** Place of the number in "across first 40 sts", "next 12", "the rem 33 sts"; 0 when no such words stand at `from`. */
+  private overNumber(from: number): number {
+    let ahead = from;
+    if (this.at(ahead, W.Across) && /^(?:work )?across$/.test(this.image(ahead))) ahead += 1;
+    if (!this.at(ahead, W.First, W.Last, W.Next, W.Rem)) return 0;
+    if (this.at(ahead, W.Rem) && this.image(ahead) === 'left') return 0;
+    ahead += 1;
+    return this.at(ahead, CountToken) && (this.at(ahead + 1, W.St) || this.separator(ahead + 1)) ? ahead : 0;
   }
 
   /** "Rib as set", "work as established", "cont in patt" with no place to stop: over the whole row. */
@@ -89,6 +114,7 @@ export class WorkedTo extends IntoOneStitch {
       for (let ahead = at + 1; ahead < at + 5; ahead += 1) {
         if (
           this.at(ahead, W.Marker, W.Bor, W.Gap, W.Wrapped, W.Double, W.Twin, W.Pin, W.Centre) ||
+          (this.at(ahead, W.BindOff) && this.at(ahead + 1, W.St, W.Edge)) ||
           /^(yos?|corners?)$/.test(this.image(ahead))
         )
           return true;
@@ -109,6 +135,7 @@ export class WorkedTo extends IntoOneStitch {
     this.MANY({
       GATE: () =>
         !this.runExtent(1) &&
+        this.overNumber(1) === 0 &&
         !this.at(1, CountToken) &&
         this.at(1, W.Patt, W.In, W.Rib, Fabric, W.As, W.Set, Word, Name, W.Next, W.Across, W.Keep, W.Straight, W.St),
       DEF: () => this.CONSUME1(Any),
@@ -118,7 +145,7 @@ export class WorkedTo extends IntoOneStitch {
       {
         GATE: () =>
           (this.at(1, W.Across) && this.at(2, W.All, CountToken, W.These)) ||
-          (this.at(1, W.Across) && this.at(2, W.First, W.Next, W.Last) && this.at(3, CountToken)) ||
+          this.overNumber(1) > 0 ||
           this.at(1, W.All, CountToken) ||
           (this.at(1, W.Rem) && this.at(2, W.St)),
         ALT: () => {
@@ -136,7 +163,10 @@ export class WorkedTo extends IntoOneStitch {
             },
           });
           this.MANY2({
-            GATE: () => (this.at(1, W.St) && !this.at(0, W.St)) || (this.at(1, Word, W.Other, W.Rem) && this.at(2, W.St)),
+            GATE: () =>
+              (this.at(1, W.St) && !this.at(0, W.St)) ||
+              (this.at(1, W.More) && this.at(2, W.St)) ||
+              (this.at(1, Word, W.Other, W.Rem) && this.at(2, W.St)),
             DEF: () => this.CONSUME3(Any),
           });
           this.OPTION({ GATE: () => this.at(1, W.For, W.Of) && this.describes(2), DEF: () => this.SUBRULE(this.description) });

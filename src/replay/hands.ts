@@ -43,6 +43,11 @@ export interface Hands {
   offAt?: number[];
   /** The row is a round that closes again over stitches picked up and taken up. */
   ring?: boolean;
+  /** Every stitch had been worked when the round was joined in this row. */
+  closed?: boolean;
+  /** Bound off at an edge of the row, and stitches worked before each bind-off inside it. */
+  edge?: number;
+  holes?: number[];
   /** Steps of a row, not an order between rows. */
   row?: boolean;
   /** Left height below which the segment of a needle ends. */
@@ -57,6 +62,8 @@ export interface Hands {
   doubt?: boolean;
   /** Everything worth a question that did not stop the row. */
   readonly asides: Trouble[];
+  /** "Removing markers as you come to them" at the head of the row: they go when it is done. */
+  removing?: boolean;
   /** A run has been told in this row, if only over no stitches. */
   ran?: boolean;
   /** The marker of the beginning of the round has been taken off at the head of this row. */

@@ -49,6 +49,8 @@ export interface Needles {
   parts: { name: string; n: number }[];
   /** Needles that a round is spread over, where no more is told. */
   spread?: number;
+  /** Stitches that the last row bound off inside it, and how many it left behind each hole: buttonholes and pockets. */
+  holes?: { off: number; behind: number[] };
   /** Turns made so far, and the number of the last one on each side. */
   turns?: number;
   lastTurn?: { RS: number; WS: number };

@@ -32,19 +32,38 @@ function pieceNamed(play: Play, name: string): { from: number; to: number } | nu
   return null;
 }
 
+/** A stage of this piece that was told under a heading of its own: "Left side of neck". */
+function stageNamed(play: Play, name: string): { from: number; to: number } | null {
+  const wanted = titleWords(name);
+  const { sections } = play.pattern;
+  const piece = sections[play.section]?.piece;
+  if (wanted.length === 0) return null;
+  for (let section = play.section - 1; section >= 0; section -= 1) {
+    const each = sections[section];
+    if (each === undefined || each.piece !== piece || each.kind === 'piece') break;
+    const have = titleWords(each.title);
+    if (!wanted.every((word) => have.includes(word))) continue;
+    const items = play.flow.map((item, index) => (item.section === section ? index : -1)).filter((index) => index >= 0);
+    if (items.length > 0) return { from: items[0] as number, to: (items.at(-1) as number) + 1 };
+  }
+  return null;
+}
+
 export function playRefer(play: Play, node: Refer, sizes: readonly number[]): void {
   if (play.depth > deepest) return;
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
   if (node.to === 'piece' && node.name !== null) {
     const named = pieceNamed(play, node.name);
-    if (named === null) {
+    const stage = named === null ? stageNamed(play, node.name) : null;
+    if (stage !== null || (named === null && /\b(?:side|half|shoulder|slope)\b/i.test(node.name))) replaySide(play, sizes, stage);
+    else if (named === null) {
       if (!sizes.every((size) => handOf(play, size).fresh)) for (const size of sizes) handOf(play, size).needles.sure = false;
       met(play, { kind: 'referenceMissing', span: node.span, numbers: {}, words: { name: node.name } }, sizes[0] ?? 0, node, null);
       return;
-    }
-    replayPiece(play, node, named, sizes);
-  } else if (node.to === 'side') replaySide(play, sizes);
+    } else if (node.part === undefined) replayPiece(play, node, named, sizes);
+    else replayPart(play, node, node.part, named, sizes);
+  } else if (node.to === 'side') replaySide(play, sizes, node.name === null ? null : stageNamed(play, node.name));
   else {
     for (const size of sizes) handOf(play, size).needles.sure = false;
   }
@@ -69,12 +88,21 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   play.trying = true;
   play.depth += 1;
   const done = new Set<number>();
+  let entered = false;
   for (let item = 0; item < play.flow.length; item += 1) {
     const each = play.flow[item];
     if (each === undefined || each.section < named.from || each.section >= named.to) continue;
     const title = play.pattern.sections[each.section]?.title ?? '';
     const here = words.length > 0 && words.every((word) => titleWords(title).includes(word));
-    if (goal === null && here && each.first) break;
+    // "until armhole shaping is completed": to the end of that stage
+    if (node.until?.done === true) {
+      if (entered && !here) break;
+      entered = entered || here;
+    } else if (goal === null && here && each.first) break;
+    if (!begun) {
+      begun = beginsAt(each.statement, node.from);
+      if (!begun || each.statement.type === 'declare') continue;
+    }
     const waiting = sizes.filter((size) => !done.has(size));
     if (waiting.length === 0) break;
     if (
@@ -86,11 +114,11 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
     )
       break;
     if (goesOn && isLast(each.statement) && live(handOf(play, waiting[0] as number).needles) > 0) break;
-    if (!begun) {
-      begun = beginsAt(each.statement, node.from);
-      if (!begun || each.statement.type === 'declare') continue;
-    }
     playFrom(play, item, item + 1, waiting);
+    if (node.castOn !== undefined && each.statement.type === 'castOn' && !entered) {
+      entered = true;
+      castOnOtherwise(play, node.castOn, waiting);
+    }
     if (
       goal?.kind === 'measure' &&
       each.statement.type === 'until' &&
@@ -129,6 +157,60 @@ function replayPiece(play: Play, node: Refer, named: { from: number; to: number 
   });
 }
 
+/** "As for Back, but cast on 4 sts more": the needles as they stand behind the cast-on of the other piece. */
+function castOnOtherwise(play: Play, told: NonNullable<Refer['castOn']>, sizes: readonly number[]): void {
+  for (const size of sizes) {
+    const n = sizeValue(told.count.values, size);
+    const { needles } = handOf(play, size);
+    if (n === null) continue;
+    const have = live(needles);
+    needles.left.n = Math.max(0, told.sense === 'total' ? n : told.sense === 'more' ? have + n : have - n);
+    needles.right.n = 0;
+  }
+}
+
+/** "Shape armholes as given for Back": the stage of that name, from its heading to the next, on the stitches in hand. */
+function replayPart(play: Play, node: Refer, part: string, named: { from: number; to: number }, sizes: readonly number[]): void {
+  const words = titleWords(part.replace(/\b(shaping|shape|shapings|and)\b/g, ' '));
+  const names = (title: string): boolean => words.length > 0 && words.every((word) => titleWords(title).some((each) => alike(each, word)));
+  const items: number[] = [];
+  let within = false;
+  play.flow.forEach((each, item) => {
+    if (each.section < named.from || each.section >= named.to) return;
+    const { statement } = each;
+    if (each.first) within = names(play.pattern.sections[each.section]?.title ?? '');
+    if (statement.type === 'declare' && statement.what === 'title') {
+      within = names(statement.name ?? '');
+      return;
+    }
+    if (within) items.push(item);
+  });
+  if (items.length === 0) {
+    for (const size of sizes) handOf(play, size).needles.sure = false;
+    return;
+  }
+  const goal = node.until?.goal ?? null;
+  const target = (size: number): number | null => (goal?.kind === 'count' ? sizeValue(goal.count.values, size) : null);
+  const { book, section, inline, at, ruled, trying } = play;
+  play.book = openBook();
+  play.trying = true;
+  play.depth += 1;
+  for (const item of items) {
+    const statement = play.flow[item]?.statement;
+    const going = sizes.filter((size) => target(size) === null || live(handOf(play, size).needles) !== target(size));
+    if (statement !== undefined && going.length > 0) playStatement(play, statement, going);
+  }
+  play.depth -= 1;
+  Object.assign(play, { book, section, inline, at, ruled, trying });
+  for (const size of sizes) {
+    const wanted = target(size);
+    if (wanted !== null && live(handOf(play, size).needles) !== wanted) handOf(play, size).needles.sure = false;
+  }
+}
+
+/** "armholes" and "armhole", "shoulders" and "shoulder": headings and orders differ in number. */
+const alike = (a: string, b: string): boolean => a.replace(/s$/, '') === b.replace(/s$/, '');
+
 /** What ends a piece: its stitches are cast off or put aside. */
 const isLast = (statement: Statement): boolean =>
   (statement.type === 'bindOff' && (statement.which === 'all' || statement.which === 'remaining')) ||
@@ -158,10 +240,20 @@ function beginsAt(statement: Statement, from: Refer['from']): boolean {
 }
 
 /** The second side of a neck: what the first side was told, from its division to its end. */
-function replaySide(play: Play, sizes: readonly number[]): void {
-  let from = -1;
-  let to = -1;
-  for (let item = play.at - 1; item >= 0; item -= 1) {
+function replaySide(play: Play, sizes: readonly number[], stage: { from: number; to: number } | null): void {
+  let from = stage?.from ?? -1;
+  let to = stage?.to ?? -1;
+  if (stage !== null) {
+    for (let item = stage.from; item < stage.to; item += 1) {
+      const statement = play.flow[item]?.statement;
+      if (statement !== undefined && divides(statement)) from = item + 1;
+      if (statement !== undefined && item > from && joins(statement)) {
+        to = item;
+        break;
+      }
+    }
+  }
+  for (let item = play.at - 1; item >= 0 && stage === null; item -= 1) {
     const each = play.flow[item];
     if (each === undefined) break;
     if (to < 0 && joins(each.statement)) to = item;
@@ -190,6 +282,12 @@ function joins(statement: Statement): boolean {
   );
 }
 
+/** "K30, turn and leave rem sts on a holder", "Leave rem sts on a spare needle", "Work on these sts only": the second side waits from here. */
 function divides(statement: Statement): boolean {
-  return statement.type === 'row' && statement.children.some((step) => step.type === 'turn' && step.holds !== null);
+  if (statement.type === 'row')
+    return statement.children.some(
+      (step) =>
+        (step.type === 'turn' && step.holds !== null) || (step.type === 'hold' && step.which === 'remaining') || step.type === 'only',
+    );
+  return (statement.type === 'hold' && statement.which === 'remaining') || (statement.type === 'only' && statement.which === 'these');
 }

@@ -118,6 +118,14 @@ function takeOver(
   if (outcome.trouble === null && outcome.left === 0) {
     hand.needles = outcome.needles;
     hand.held = outcome.held;
+    const { off, edge, holes } = outcome.hands;
+    // The next row works back over this one: what it had before each hole lies behind it then, or in a round ahead of it.
+    const total = live(hand.needles);
+    const behind = (holes ?? []).map((before) => (hand.needles.mode === 'round' ? total - before : before));
+    if (off - (edge ?? 0) > 0) hand.needles.holes = { off: off - (edge ?? 0), behind };
+    else delete hand.needles.holes;
+    if (outcome.hands.removing === true)
+      for (const needle of [hand.needles.left, hand.needles.right]) needle.marks = needle.marks.filter((mark) => mark.kind !== 'marker');
     if (facing !== null) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [facing]: outcome.hands.taken };
     endRow(hand.needles);
     noteSets(hand.needles, outcome.hands);

@@ -19,7 +19,9 @@ export function stepOf(play: Play, shape: Shape, size: number): number {
         ? edgesOf(handOf(play, size))
         : shape.place === 'eachSideOfMarkers'
           ? 2 * Math.max(1, markers)
-          : 1;
+          : shape.place === 'eachMarker'
+            ? Math.max(1, markers)
+            : 1;
   return (shape.change === 'dec' ? -1 : 1) * n * places;
 }
 

@@ -126,6 +126,8 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
     passRows(needles, 1);
     remember(hand.history, { row: null, times: 1, section: play.section, textSpan: node.span, label: words(play, node), change: 0 });
     for (const inside of node.inside) insideStretch(play, inside, size, 0, node);
+    // A part that comes to its number: what the whole has then is not told.
+    if (node.goal.kind === 'count' && node.goal.sense === 'markers') needles.sure = false;
     if (node.goal.kind === 'count' && node.goal.sense === 'total') reachCount(play, node, size, sizeValue(node.goal.count.values, size));
     if (needles.mode === 'flat') needles.side = null;
     checkEnding(play, node.ending, size, node, false);

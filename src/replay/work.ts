@@ -47,8 +47,11 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'marker':
       return workMarker(hands, step);
     case 'castOn': {
-      const n = countFor(hands, step.count.values) ?? 0;
+      const each = countFor(hands, step.count.values) ?? 0;
       const { needles } = hands;
+      // "casting on 2 sts over those cast off": at every hole of the row before
+      const off = step.overGaps === true ? (needles.holes?.off ?? 0) : 0;
+      const n = each > 0 && off > each && off % each === 0 && !passedHole(hands) ? off : each;
       // At the head of a row new stitches come before those that are there; behind others they are the last worked.
       const head = hands.row === true && !needles.begun;
       if (head) beginRow(needles);
@@ -126,12 +129,18 @@ function workStep(hands: Hands, step: Step): Trouble | null {
   }
 }
 
+/** The row has worked up to one of the holes: the cast-on is for this one. */
+function passedHole({ needles }: Hands): boolean {
+  return needles.left.n > 0 && (needles.holes?.behind ?? []).includes(needles.left.n);
+}
+
 /** What the whole row leaves undone: stitches on the left needle with no turn. */
 export function unfinished(hands: Hands): number {
   const { needles } = hands;
   if (hands.begunAt !== undefined && hands.begunAt === hands.taken) return 0;
   // A pass between the turns of a round may end anywhere; the next round asks where it stands.
   if (needles.suspended) return 0;
+  if (hands.closed === true && needles.right.n === 0) return 0;
   // "…, k82 back sts, pm for BOR and join": all were worked before they came round.
   if (!needles.begun && needles.mode === 'round' && needles.right.n === 0 && hands.made > 0 && hands.made >= needles.left.n) return 0;
   if (hands.turned || needles.parts.length > 0 || (!needles.begun && hands.made === 0)) return 0;

@@ -84,7 +84,7 @@ const families: Readonly<Record<string, readonly (readonly [text: string, expect
     ['Row 3: Purl across, slipping markers as you come to them.', 'row 3: p→end', ['one']],
     ['Repeat these 2 rounds until there are 13 stitches between the markers.', 'rep rows [these 2] until 13 sts markers', ['one']],
     ['Cont to dec 2 sts at the centre of every RS row in this way until 3 sts remain.', 'dec 2 centre {every RS until 3}', ['one']],
-    ['Work as given for First square from 1st row.', 'as piece first square', ['one']],
+    ['Work as given for First square from 1st row.', 'as piece first square from row 1', ['one']],
     [
       'Slip the first 8 sts to one needle and the other 8 sts to a second needle and graft them together.',
       'arrange 1 needles 8 / 8 | join graft',

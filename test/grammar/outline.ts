@@ -109,11 +109,12 @@ export function outline(node: Statement): string {
     case 'turn':
       return `turn${node.not ? ' not' : ''}${node.quarter ? ' quarter' : ''}${node.insideOut ? ' inside out' : ''}${node.method === 'plain' ? '' : ` ${node.method}`}${node.leaving ? ` leaving ${num(node.leaving)}` : ''}${node.holds ? ` holds ${node.holds}` : ''}`;
     case 'marker':
-      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}${node.at ? ` ${num(node.at.count)} from ${node.at.from}` : ''}`;
+      return `marker ${node.op}${node.name ? ` ${node.name}` : ''}${node.anywhere ? ' anywhere' : ''}${node.by ? ` ${num(node.by.count)} ${node.by.to}` : ''}${node.atRow ? ' at row' : ''}${node.at ? ` ${num(node.at.count)} from ${node.at.from}` : ''}`;
     case 'castOn':
       return `CO ${num(node.count)} ${node.where}${node.overGaps ? ' over gaps' : ''}${node.provisional ? ' provisional' : ''}${node.perNeedle ? ` (${num(node.perNeedle)} per needle)` : ''}`;
     case 'bindOff':
-      return `BO ${node.which === 'next' ? '' : `${node.which} `}${num(node.count)}${node.loopCounted ? ' loop counted' : ''}`;
+      if (node.toMarker) return 'BO to marker';
+      return `BO ${node.part ? `part ${node.part} ` : ''}${node.which === 'next' ? '' : `${node.which} `}${num(node.count)}${node.loopCounted ? ' loop counted' : ''}`;
     case 'hold':
       return `hold ${node.which}${node.toMarker ? ' to marker' : ''}${node.count ? ` ${num(node.count)}` : ''} on ${node.holder}${node.name ? ` for ${node.name}` : ''}`;
     case 'takeUp':
@@ -186,7 +187,7 @@ export function outline(node: Statement): string {
     case 'until':
       return `${node.verb}${node.fabric ? ` ${node.fabric}` : ''}${node.begin ? ` beg ${node.begin}` : ''}${node.of ? ` of ${node.of}` : ''} until ${goal(node.goal)}${node.inside.length > 0 ? ` (${list(node.inside)})` : ''}${ending(node.ending)}${stated}`;
     case 'refer':
-      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.mark ?? node.until.place ?? goal(node.until.goal)}${ending(node.until.ending ?? null)}` : ''}${node.reversing ? ' reversing' : ''}${node.over ? ` ${extent(node.over)}` : ''}${node.repeats ? ` (${num(node.repeats)} repeats)` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.then ? ` then ${node.then.map(outline).join(', ')}` : ''}${stated}`;
+      return `as ${node.to}${node.name ? ` ${node.name}` : ''}${node.part ? ` (${node.part})` : ''}${node.castOn ? ` cast on ${num(node.castOn.count)}${node.castOn.sense === 'total' ? '' : ` ${node.castOn.sense}`}` : ''}${node.from ? ` from ${node.from.mark ?? `row ${node.from.row}`}` : ''}${node.rows.length > 0 ? ` rows ${node.rows.join(',')}` : ''}${node.until ? ` to ${node.until.done ? 'end of ' : ''}${node.until.mark ?? node.until.place ?? goal(node.until.goal)}${ending(node.until.ending ?? null)}` : ''}${node.reversing ? ' reversing' : ''}${node.over ? ` ${extent(node.over)}` : ''}${node.repeats ? ` (${num(node.repeats)} repeats)` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.then ? ` then ${node.then.map(outline).join(', ')}` : ''}${stated}`;
     case 'join':
       return `join ${node.what}${node.count ? ` ${num(node.count)}` : ''}${node.side ? ` ${node.side}` : ''}${node.loses ? ` loses ${node.loses}` : ''}`;
     case 'atSameTime':

@@ -6,8 +6,11 @@ import { beginRow, leave, leaveFirst, live, workPlain } from '../needles.ts';
 export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   const { needles } = hands;
   beginRow(needles);
-  const all = step.count.all === true;
-  const n = countFor(hands, step.count.values);
+  // A part by its name: how many it has is not followed.
+  if (step.part !== undefined && live(needles) > 0) return stopped('unread', step.span);
+  const all = step.count.all === true && step.toMarker !== true;
+  const n = step.toMarker === true ? beforeMarker(hands) : countFor(hands, step.count.values);
+  if (n === null && step.toMarker === true) return stopped('markerNotThere', step.span, {}, { place: 'marker' });
   if (n === null) return null;
   // "BO remaining 20 sts" behind stitches worked in this row: those still on the left needle.
   if (all && step.which === 'remaining' && n > 0 && n === needles.left.n - hands.base && hands.row === true && needles.right.n > 0) {
@@ -35,6 +38,8 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
     return stopped('tooFew', step.span, { left: have, wanted: n });
   if (beyond > 0) leaveFirst(needles, beyond);
   hands.offAt = [...(hands.offAt ?? []), needles.right.n];
+  if (needles.right.n === 0 || have - n <= 0) hands.edge = (hands.edge ?? 0) + n;
+  else hands.holes = [...(hands.holes ?? []), needles.right.n];
   leave(needles, Math.min(n, have));
   hands.off += n;
   hands.taken += Math.min(n, have);
@@ -44,4 +49,11 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
     hands.made += 1;
   }
   return null;
+}
+
+/** Stitches before the next marker of the row, past one that the row has just come to. */
+function beforeMarker({ needles }: Hands): number | null {
+  const next = needles.left.marks.findLast((mark) => mark.kind !== 'gap' && mark.at < needles.left.n);
+  if (next !== undefined) return needles.left.n - next.at;
+  return needles.mode === 'round' && needles.left.n > 0 ? needles.left.n : null;
 }

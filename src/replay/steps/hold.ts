@@ -7,7 +7,7 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
   const { needles } = hands;
   const stay = step.but === undefined ? null : countFor(hands, step.but.values);
   if (stay !== null && hands.row === true) beginRow(needles);
-  const n =
+  const told =
     stay !== null
       ? Math.max(0, (needles.begun ? needles.left.n : live(needles)) - stay)
       : step.count === null
@@ -15,7 +15,10 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
           ? 1
           : null
         : countFor(hands, step.count.values);
-  if (step.count !== null && n === null) return null;
+  if (step.count !== null && told === null) return null;
+  const n = told ?? (step.toMarker === true ? toMarker(hands) : null);
+  // "place sts to next marker on waste yarn" with no marker known ahead: how many is not known
+  if (step.toMarker === true && n === null && live(needles) > 0) return stopped('unread', step.span);
   const put = (count: number): void => {
     hands.held.push({
       name: step.name ?? (step.which === 'centre' ? `centre ${step.holder}` : step.holder),
@@ -51,6 +54,21 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
     needles.right.n -= count;
     needles.right.marks = needles.right.marks.filter((mark) => mark.at <= needles.right.n);
     put(count);
+    return null;
+  }
+  // "K36, turn; leave rem 41 sts on a spare needle": those behind the turn
+  if (step.which === 'remaining' && hands.turned && needles.right.n > 0 && (n === null || n === needles.right.n)) {
+    hands.held.push({
+      name: step.name ?? step.holder,
+      piece: hands.piece,
+      rest: true,
+      n: needles.right.n,
+      used: false,
+      sure: needles.sure,
+    });
+    needles.right = { n: 0, marks: [] };
+    needles.left.marks = needles.left.marks.filter((mark) => mark.kind !== 'gap');
+    hands.divided = true;
     return null;
   }
   if (step.which === 'remaining' || step.which === 'these') {
@@ -91,6 +109,16 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
   }
   put(count);
   return null;
+}
+
+/** Stitches before the next marker of the row; one that the row has just come to is not meant. */
+function toMarker(hands: Hands): number | null {
+  const { needles } = hands;
+  if (needles.lost) return null;
+  const next = needles.left.marks.findLast((mark) => mark.kind !== 'gap' && mark.at < needles.left.n);
+  if (next !== undefined) return needles.left.n - next.at;
+  // In a round the last part goes up to its beginning.
+  return needles.mode === 'round' && needles.begun && needles.left.n > 0 ? needles.left.n : null;
 }
 
 /** Back and forth on some stitches: the others wait until they are named again. */

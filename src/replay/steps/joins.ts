@@ -39,6 +39,7 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
       // "…, k to BOR; resume working in rounds": the row is done, and the next is a round.
       if (step.what === 'resumeRound' && needles.mode === 'round') hands.divided = true;
       if (needles.left.n === 0 && needles.right.n > 0) {
+        hands.closed = true;
         needles.left = {
           n: needles.right.n,
           marks: needles.right.marks.map((mark) => ({ ...mark, at: needles.right.n - mark.at })).sort((a, b) => a.at - b.at),
@@ -65,7 +66,8 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
         hands.asides.push(
           stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }),
         );
-      setLive(needles, 0);
+      // "Join shoulder with three-needle bind-off over first 26 sts": the rest stays on the needle.
+      setLive(needles, n !== null && n < have && step.what === 'threeNeedle' ? have - n : 0);
       hands.divided = true;
       return null;
     }

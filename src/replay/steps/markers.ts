@@ -1,18 +1,10 @@
 /** Markers placed, slipped and removed. */
 import type { Marker } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
-import { beginRow, live, newBeginning, passTip, workPlain } from '../needles.ts';
+import { beginRow, live, type Mark, type Needles, newBeginning, passTip, workPlain } from '../needles.ts';
 
-/** "CO 40 sts, pm after 20 sts": markers hung among stitches that are still to be worked. */
-function placeAt(hands: Hands, step: Marker): null {
-  const { left } = hands.needles;
-  const n = step.at === undefined ? null : countFor(hands, step.at.count.values);
-  if (n === null || n > left.n) return null;
-  const places = step.at?.from === 'eachEnd' ? [n, left.n - n] : [left.n - n];
-  for (const at of places) left.marks.push({ kind: 'marker', name: step.name, at });
-  left.marks.sort((a, b) => a.at - b.at);
-  return null;
-}
+/** Most stitches that may still lie before a marker that the next stitch takes off with it. */
+const within = 3;
 
 export function workMarker(hands: Hands, step: Marker): Trouble | null {
   const { needles } = hands;
@@ -30,27 +22,9 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
     return null;
   }
   if (step.atRow || step.op === 'hang') return null;
-  if (step.op === 'place' || step.op === 'replace') {
-    if (
-      step.name === 'BOR' &&
-      needles.right.n + needles.left.n > 0 &&
-      (!needles.begun || (needles.mode === 'round' && needles.right.n === 0))
-    )
-      return null;
-    if (step.at !== undefined && !needles.begun && needles.right.n === 0) return placeAt(hands, step);
-    const marks = needles.right.marks;
-    needles.lost = false;
-    // "Remove BOR marker, k5, replace marker, …": the round goes on from its new beginning over all of its stitches.
-    if (hands.beginningOff === true && (step.name === null || step.name === 'BOR') && newBeginning(needles)) {
-      hands.beginningOff = false;
-      hands.begunAt = hands.taken;
-      return null;
-    }
-    marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
-    return null;
-  }
+  if (step.op === 'place' || step.op === 'replace') return place(hands, step);
   const headOfRound = needles.mode === 'round' && !needles.suspended && (!needles.begun || needles.right.n === 0);
-  if (headOfRound && step.op === 'remove' && (step.name === null || step.name === 'BOR')) {
+  if (headOfRound && step.op === 'remove' && step.anywhere !== true && (step.name === null || step.name === 'BOR')) {
     hands.beginningOff = true;
     return null;
   }
@@ -60,7 +34,7 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
     if (there) passTip(needles);
     else if (needles.right.marks.some((mark) => mark.kind !== 'gap' && mark.at === needles.right.n)) return null;
     else if (!headOfRound && !(needles.mode === 'round' && needles.left.n === hands.base)) {
-      const ahead = needles.left.marks.findLast((mark) => mark.kind !== 'gap');
+      const ahead = nextMarker(needles);
       hands.asides.push(
         stopped('markerMissing', step.span, ahead === undefined ? {} : { ahead: needles.left.n - ahead.at }, { marker: step.name ?? '' }),
       );
@@ -68,9 +42,85 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
     return null;
   }
   if (there) needles.left.marks.pop();
-  else {
-    needles.left.marks = needles.left.marks.filter((mark) => mark.kind === 'gap');
-    needles.right.marks = needles.right.marks.filter((mark) => mark.kind === 'gap');
-  }
+  else takeOff(hands, step);
   return null;
+}
+
+const nextMarker = (needles: Needles): Mark | undefined => needles.left.marks.findLast((mark) => mark.kind !== 'gap');
+
+function place(hands: Hands, step: Marker): null {
+  const { needles } = hands;
+  if (step.at !== undefined) {
+    placeByNumber(hands, step.at, step.name);
+    return null;
+  }
+  if (
+    step.name === 'BOR' &&
+    needles.right.n + needles.left.n > 0 &&
+    (!needles.begun || (needles.mode === 'round' && needles.right.n === 0))
+  )
+    return null;
+  needles.lost = false;
+  // "Remove BOR marker, k5, replace marker, …": the round goes on from its new beginning over all of its stitches.
+  if (hands.beginningOff === true && (step.name === null || step.name === 'BOR') && newBeginning(needles)) {
+    hands.beginningOff = false;
+    hands.begunAt = hands.taken;
+    return null;
+  }
+  needles.right.marks.push({ kind: 'marker', name: step.name, at: needles.right.n });
+  return null;
+}
+
+/** "Pm 20 sts in from each edge", "pm after 20 sts": counted from where the right-side rows begin. */
+function placeByNumber(hands: Hands, at: NonNullable<Marker['at']>, name: string | null): void {
+  const { needles } = hands;
+  const total = live(needles);
+  const n = countFor(hands, at.count.values);
+  if (n === null || n <= 0 || n > total) return;
+  const places =
+    at.from === 'beginning'
+      ? [n]
+      : at.from === 'eachEnd'
+        ? [n, total - n]
+        : at.from === 'centre'
+          ? [(total - n) / 2, (total + n) / 2]
+          : Array.from({ length: Math.ceil(total / n) - 1 }, (_, index) => (index + 1) * n);
+  if (places.some((place) => !Number.isInteger(place)) || (needles.left.n > 0 && needles.right.n > 0)) {
+    // In the middle of a row, or with no even halves beside the centre: where they hang is not known.
+    needles.lost = true;
+    return;
+  }
+  const onRight = needles.left.n === 0;
+  const needle = onRight ? needles.right : needles.left;
+  // The base of the needle is where the last row began, or where the next one ends.
+  const fromBase = onRight ? needles.side !== 'WS' || needles.mode === 'round' : needles.side === 'WS';
+  for (const place of places) needle.marks.push({ kind: 'marker', name, at: fromBase ? place : total - place });
+  needle.marks.sort((a, b) => a.at - b.at);
+}
+
+/** A marker taken off that is not at the tip: the one just passed, the one that the next stitch meets, or, said of all, every one. */
+function takeOff(hands: Hands, step: Marker): void {
+  const { needles } = hands;
+  const ahead = nextMarker(needles);
+  if (step.anywhere === true && hands.row === true && !needles.begun) {
+    hands.removing = true;
+    return;
+  }
+  if (step.anywhere !== true) {
+    const behind = needles.right.marks.findLastIndex((mark) => mark.kind !== 'gap' && mark.at === needles.right.n);
+    if (behind >= 0) {
+      needles.right.marks.splice(behind, 1);
+      return;
+    }
+    if (ahead !== undefined) {
+      const far = needles.left.n - ahead.at;
+      const wraps = needles.mode === 'round' && (step.name === 'BOR' || needles.left.n === hands.base);
+      if (far <= within) needles.left.marks.splice(needles.left.marks.indexOf(ahead), 1);
+      else if (hands.row === true && !wraps)
+        hands.asides.push(stopped('markerMissing', step.span, { ahead: far }, { marker: step.name ?? '' }));
+      return;
+    }
+  }
+  needles.left.marks = needles.left.marks.filter((mark) => mark.kind === 'gap');
+  needles.right.marks = needles.right.marks.filter((mark) => mark.kind === 'gap');
 }

@@ -53,7 +53,10 @@ export function markAhead(hands: Hands, extent: Extract<Extent, { kind: 'place' 
   }
   const gaps = gapsAhead(ahead, extent.place);
   const gap = gaps.find((mark) => mark.at < left.n) ?? gaps[0];
-  return gap ? { at: gap.at, mark: gap } : null;
+  if (gap !== undefined) return { at: gap.at, mark: gap };
+  // "p to gap": the hole that the last row bound off
+  const hole = extent.place === 'gap' ? hands.needles.holes?.behind.filter((at) => at < left.n).sort((a, b) => b - a)[0] : undefined;
+  return hole === undefined ? null : { at: hole, mark: null };
 }
 
 /** Height of the left needle at which a run or repeat stops. */

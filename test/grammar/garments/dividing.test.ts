@@ -22,7 +22,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Leave rem 32 sts on a spare needle.', 'hold remaining 32 on spare needle'],
       ['Place 54 left sleeve sts on waste yarn.', 'hold next 54 on waste yarn'],
       ['Place sts on waste yarn.', 'hold these on waste yarn'],
-      ['Next rnd: K32, bind off next 8 sts, removing m. 56 sts rem.', 'round next: k{32} BO 8 marker remove =56 total'],
+      ['Next rnd: K32, bind off next 8 sts, removing m. 56 sts rem.', 'round next: k{32} BO 8 marker remove anywhere =56 total'],
       ['K 24 and place these sts on a holder.', 'row: k{24} hold these on holder'],
       ['K26 and place these 28 sts on holder.', 'row: k{26} hold these 28 on holder'],
       ['K20 and slip these sts to a holder, k to end.', 'row: k{20} hold these on holder k→end'],
@@ -62,7 +62,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Divide for back and front: place next 82 sts on waste yarn.', 'change other | hold next 82 on waste yarn'],
       [
         'Next rnd: removing markers, K 82, place these sts on hold for front.',
-        'round next: marker remove k{82} hold these on hold for front',
+        'round next: marker remove anywhere k{82} hold these on hold for front',
       ],
       [
         'Next row (RS): K 41 (43: 45: 47), k2tog, turn. Slip centre st onto safety pin.',
@@ -106,7 +106,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Join yarn to remaining sts and work to end.', 'row: join rejoin work→end'],
       ['Rejoin yarn to rem sts with RS facing, k to end.', 'row: join rejoin RS k→end'],
       ['Attach yarn at neck edge, BO 20 sts, k to end.', 'row: join rejoin BO 20 k→end'],
-      ['Place 24 held sts back on needle.', 'take up 24 back unworked'],
+      ['Place 24 held sts back on needle.', 'take up 24 unworked'],
       ['Return sts from holder to needle.', 'take up  unworked'],
       ['Return held 24 sts to needle with WS facing.', 'take up 24 unworked'],
       ['Put sts from holder back onto needle, rejoin yarn, k to end.', 'row: take up  unworked join rejoin k→end'],

@@ -9,7 +9,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
     rows: [
       [
         'Place 24 (25: 27: 28) shoulder sts on needle. With RS together, join using three-needle bind-off.',
-        'take up 24 (25, 27, 28) unworked | change side | join threeNeedle',
+        'take up 24 (25, 27, 28) shoulder unworked | change side | join threeNeedle',
       ],
       [
         'Work 3-needle BO across both sets of shoulder sts, leaving 40 (42: 42: 44) neck sts on hold.',

@@ -48,7 +48,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['K to 1 st before marker, m1R, k1, sm, k1, m1L, k to end.', 'row: k→1 before marker M1R k{1} marker slip k{1} M1L k→end'],
       ['Slip marker, k1, m1L.', 'row: marker slip k{1} M1L'],
       ['Remove all markers.', 'marker remove'],
-      ['Place marker A, k20, place marker B.', 'row: marker place k{20} marker place b'],
+      ['Place marker A, k20, place marker B.', 'row: marker place a k{20} marker place b'],
       ['Place marker for side seam.', 'marker place side seam'],
       ['Place a marker at beg and end of row.', 'marker hang at row'],
       ['Place markers at each end of row for armholes.', 'marker hang armholes at row'],
