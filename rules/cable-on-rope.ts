@@ -1,38 +1,20 @@
 import type { Row } from '../grammar/tree.ts';
 import type { Pattern } from '../src/pattern/pattern.ts';
-import { workingsOf } from './facts/workings.ts';
 import { labelOf } from './labels.ts';
-import type { Context, Finding, Rule } from './rule.ts';
-import { type Cell, cellsOf, repeatOf } from './stitch-row.ts';
+import type { Finding, Rule } from './rule.ts';
+import { type Cell, stripOf } from './stitch-row.ts';
 import { excerpt, sectionTitle } from './telling.ts';
-import { rowsOf } from './tree-walk.ts';
+import { rowsOf, sideOf } from './tree-walk.ts';
 
 interface Strip {
   readonly row: Row;
   readonly cells: readonly Cell[];
 }
 
-/** One repeat of a row as it lies seen from the right side, right to left; rows of the wrong side are turned round. */
+/** One repeat of a row as it lies seen from the right side; null where its stitches cannot be told one by one. */
 function strip(pattern: Pattern, row: Row, ws: boolean): Strip | null {
-  const found = repeatOf(row);
-  if (found === null) {
-    const cells = cellsOf(pattern, row.children, ws);
-    return cells === null || cells.length === 0 ? null : { row, cells: ws ? [...cells].reverse() : cells };
-  }
-  const before = cellsOf(pattern, found.before, ws);
-  const inner = cellsOf(pattern, found.children, ws);
-  const after = cellsOf(pattern, found.after, ws);
-  if (before === null || inner === null || after === null) return null;
-  // Two repeats with both edges show every neighbourhood there is.
-  const cells = [...before, ...inner, ...inner, ...after];
-  return { row, cells: ws ? [...cells].reverse() : cells };
-}
-
-/** The side a row was worked on, where it was always the same. */
-function sideOf(context: Context, row: Row): 'RS' | 'WS' | null {
-  const sides = new Set(workingsOf(context.replay, row.span.start).map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)));
-  const [side] = sides;
-  return sides.size === 1 && side !== undefined ? side : (row.label?.side ?? null);
+  const cells = stripOf(pattern, row, ws);
+  return cells === null ? null : { row, cells };
 }
 
 export const cableOnRope: Rule = {

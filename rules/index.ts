@@ -15,6 +15,7 @@ import { countSeries } from './count-series.ts';
 import { definitionEffect } from './definition-effect.ts';
 import { doubleYarnOver } from './double-yarn-over.ts';
 import { doubledWords } from './doubled-words.ts';
+import { edgeSymmetry } from './edge-symmetry.ts';
 import { endingSide } from './ending-side.ts';
 import { gapMissing } from './gap-missing.ts';
 import { gaugeComplete } from './gauge-complete.ts';
@@ -47,6 +48,7 @@ import { referenceMissing } from './reference-missing.ts';
 import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
 import { repeatUnclosed } from './repeat-unclosed.ts';
 import { repeatWidth } from './repeat-width.ts';
+import { ribColumns } from './rib-columns.ts';
 import { roundAfterTurns } from './round-after-turns.ts';
 import { rowMissing } from './row-missing.ts';
 import { rowNumbers } from './row-numbers.ts';
@@ -130,6 +132,8 @@ export const rules: readonly Rule[] = [
   cableSide,
   cableOnRope,
   mirroredShaping,
+  edgeSymmetry,
+  ribColumns,
   sizePaths,
   strayMarker,
   countSeries,

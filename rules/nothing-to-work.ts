@@ -1,6 +1,8 @@
+import { found } from './facts/blocks.ts';
 import { findingOf, type Root, roots, rootsOf } from './observed.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 import { excerpt, inSizes } from './telling.ts';
+import { rowsOf, stepsOf } from './tree-walk.ts';
 
 /** The sizes that work the row something was met in. */
 function working(context: Context, root: Root): readonly number[] {
@@ -27,6 +29,17 @@ function say(context: Context, root: Root): Finding {
   });
 }
 
+/** "K0" in a draft of one size, or in all sizes alike. */
+function zeros(context: Context, wrong: ReadonlySet<unknown>): Finding[] {
+  return rowsOf(context.pattern).flatMap(({ row }) =>
+    stepsOf(row.children).flatMap((step): Finding[] =>
+      !wrong.has(row) && step.type === 'work' && step.n !== null && step.n.values.length === 1 && step.n.values[0] === 0
+        ? [found(context, nothingToWork, step.span, `${excerpt(context, step.span)} works no stitch, in any size. Which number is meant?`)]
+        : [],
+    ),
+  );
+}
+
 export const nothingToWork: Rule = {
   id: 'nothing-to-work',
   level: 'query',
@@ -46,9 +59,12 @@ export const nothingToWork: Rule = {
     const heavier = new Set(
       roots(context).flatMap((root) => (root.met.kind === 'repeatNotWorked' || root.met.kind === 'nothingToWork' ? [] : [root.met.node])),
     );
-    return rootsOf(context, 'nothingToWork', 'repeatNotWorked')
-      .filter((root) => root.met.certain && !heavier.has(root.met.node))
-      .filter((root) => root.met.kind === 'repeatNotWorked' || working(context, root).every((size) => root.met.sizes.includes(size)))
-      .map((root) => say(context, root));
+    return [
+      ...zeros(context, heavier),
+      ...rootsOf(context, 'nothingToWork', 'repeatNotWorked')
+        .filter((root) => root.met.certain && !heavier.has(root.met.node))
+        .filter((root) => root.met.kind === 'repeatNotWorked' || working(context, root).every((size) => root.met.sizes.includes(size)))
+        .map((root) => say(context, root)),
+    ];
   },
 };

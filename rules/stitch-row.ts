@@ -71,3 +71,19 @@ export function repeatOf(
   const at = steps.indexOf(only);
   return { before: steps.slice(0, at), children: only.children, after: steps.slice(at + 1), step: only };
 }
+
+/** A row as it lies seen from the right side, right to left, its repeat twice; rows of the wrong side are turned round. */
+export function stripOf(pattern: Pattern, row: Row, ws: boolean): readonly Cell[] | null {
+  const found = repeatOf(row);
+  if (found === null) {
+    const cells = cellsOf(pattern, row.children, ws);
+    return cells === null || cells.length === 0 ? null : ws ? [...cells].reverse() : cells;
+  }
+  const before = cellsOf(pattern, found.before, ws);
+  const inner = cellsOf(pattern, found.children, ws);
+  const after = cellsOf(pattern, found.after, ws);
+  if (before === null || inner === null || after === null) return null;
+  // Two repeats with both edges show every neighbourhood there is.
+  const cells = [...before, ...inner, ...inner, ...after];
+  return ws ? [...cells].reverse() : cells;
+}

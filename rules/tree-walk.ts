@@ -2,6 +2,8 @@
 import type { Sized } from '../grammar/count.ts';
 import type { Row, Span, Statement, Step } from '../grammar/tree.ts';
 import type { Pattern } from '../src/pattern/pattern.ts';
+import { workingsOf } from './facts/workings.ts';
+import type { Context } from './rule.ts';
 
 export interface Standing {
   readonly statement: Statement;
@@ -101,4 +103,11 @@ export function stepsOf(steps: readonly Step[]): Step[] {
   };
   steps.forEach(visit);
   return out;
+}
+
+/** The side a row was worked on, where it was always the same. */
+export function sideOf(context: Context, row: Row): 'RS' | 'WS' | null {
+  const sides = new Set(workingsOf(context.replay, row.span.start).map((entry) => (entry.unit === 'round' ? 'RS' : entry.side)));
+  const [side] = sides;
+  return sides.size === 1 && side !== undefined ? side : (row.label?.side ?? null);
 }
