@@ -124,7 +124,6 @@ Sew a twisted cord to each side of the neck edge.
           childSafety,
           part.span,
           'Buttons and other small parts can be pulled off and swallowed under three years. Add a caution: sew them on firmly, test them by pulling, follow local rules.',
-          { level: 'style' },
         ),
       );
     }

@@ -1,21 +1,28 @@
 /** All rules, in the order in which they are listed. */
 
+import { abbreviationTwice } from './abbreviation-twice.ts';
+import { announcedLate } from './announced-late.ts';
 import { ballsAndTotal } from './balls-and-total.ts';
+import { bindOffSteps } from './bind-off-steps.ts';
 import { blockingMeasures } from './blocking-measures.ts';
 import { bodyAndEase } from './body-and-ease.ts';
 import { buttonNumbers } from './button-numbers.ts';
+import { buttonholeRow } from './buttonhole-row.ts';
 import { cableDefinition } from './cable-definition.ts';
 import { cableOnRope } from './cable-on-rope.ts';
 import { cableSide } from './cable-side.ts';
+import { castOnGirth } from './cast-on-girth.ts';
 import { changeMismatch } from './change-mismatch.ts';
 import { childSafety } from './child-safety.ts';
 import { coloursListed } from './colours-listed.ts';
 import { countMismatch } from './count-mismatch.ts';
 import { countSeries } from './count-series.ts';
+import { dashInRow } from './dash-in-row.ts';
 import { definitionEffect } from './definition-effect.ts';
 import { doubleYarnOver } from './double-yarn-over.ts';
 import { doubledWords } from './doubled-words.ts';
 import { edgeSymmetry } from './edge-symmetry.ts';
+import { endingRowLength } from './ending-row-length.ts';
 import { endingSide } from './ending-side.ts';
 import { gapMissing } from './gap-missing.ts';
 import { gaugeComplete } from './gauge-complete.ts';
@@ -33,6 +40,7 @@ import { mirroredShaping } from './mirrored-shaping.ts';
 import { mixedForms } from './mixed-forms.ts';
 import { mixedTerms } from './mixed-terms.ts';
 import { multipleMismatch } from './multiple-mismatch.ts';
+import { nearHeat } from './near-heat.ts';
 import { needleLength } from './needle-length.ts';
 import { needleNotChanged } from './needle-not-changed.ts';
 import { needleSizesRule } from './needle-sizes.ts';
@@ -44,6 +52,8 @@ import { nothingToWork } from './nothing-to-work.ts';
 import { oneReadingFits } from './one-reading-fits.ts';
 import { patternNotRestored } from './pattern-not-restored.ts';
 import { patternNote } from './pattern-note.ts';
+import { pickedUpAlike } from './picked-up-alike.ts';
+import { pictureWords } from './picture-words.ts';
 import { referenceMissing } from './reference-missing.ts';
 import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
 import { repeatUnclosed } from './repeat-unclosed.ts';
@@ -55,12 +65,15 @@ import { rowNumbers } from './row-numbers.ts';
 import { rowRange } from './row-range.ts';
 import { rowsAndGauge } from './rows-and-gauge.ts';
 import { rowsOfPattern } from './rows-of-pattern.ts';
+import { rowsOfPieces } from './rows-of-pieces.ts';
 import { rowsStated } from './rows-stated.ts';
 import type { Rule } from './rule.ts';
 import { sideMismatch } from './side-mismatch.ts';
 import { sizeListLength } from './size-list-length.ts';
+import { sizeListsSpaced } from './size-lists-spaced.ts';
 import { sizePaths } from './size-paths.ts';
 import { sizesGrow } from './sizes-grow.ts';
+import { sizesNamed } from './sizes-named.ts';
 import { sizesWithoutMeasures } from './sizes-without-measures.ts';
 import { stitchesLeftOpen } from './stitches-left-open.ts';
 import { stitchesLeftOver } from './stitches-left-over.ts';
@@ -80,6 +93,7 @@ import { unitsAgree } from './units-agree.ts';
 import { unusedAbbreviation } from './unused-abbreviation.ts';
 import { unworkedStitches } from './unworked-stitches.ts';
 import { widthAndGauge } from './width-and-gauge.ts';
+import { yarnAllowance } from './yarn-allowance.ts';
 import { yarnAndGauge } from './yarn-and-gauge.ts';
 import { yarnDescribed } from './yarn-described.ts';
 import { yarnEstimate } from './yarn-estimate.ts';
@@ -171,4 +185,18 @@ export const rules: readonly Rule[] = [
   doubledWords,
   holderNumbers,
   templateLeftovers,
+  abbreviationTwice,
+  announcedLate,
+  castOnGirth,
+  sizesNamed,
+  nearHeat,
+  yarnAllowance,
+  bindOffSteps,
+  pickedUpAlike,
+  sizeListsSpaced,
+  pictureWords,
+  buttonholeRow,
+  dashInRow,
+  rowsOfPieces,
+  endingRowLength,
 ];

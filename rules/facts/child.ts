@@ -78,6 +78,6 @@ export const denies = (text: string): boolean =>
 
 /** A sentence that warns: it names the danger or the rules. */
 export const warns = (text: string): boolean =>
-  /\b(?:EN 14682|hazards?|chok(?:e|ing)|strangl(?:e|es|ed|ing)|strangulation|danger(?:ous)?|unsafe|safety|unattended|supervis|local (?:rules|regulations)|may not hang|can catch|get caught|be pulled off)\b/i.test(
+  /\b(?:EN 14682|hazards?|chok(?:e|ing)|strangl(?:e|es|ed|ing)|strangulation|danger(?:ous)?|unsafe|safety|unattended|supervis|swallow(?:s|ed|ing)?|local (?:rules|regulations)|may not hang|can catch|get caught|be pulled off)\b/i.test(
     text,
   );
