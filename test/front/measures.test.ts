@@ -37,6 +37,17 @@ describe('named measures', () => {
       ['tall', 'finished', '11 in / 28 cm'],
     ]);
   });
+  it.each([
+    ['75 cm around and 24 cm tall', 'around', 'tall'],
+    ['75 cm around × 24 cm tall', 'around', 'tall'],
+    ['75 cm round, 24 cm high', 'round', 'high'],
+    ['75 cm in circumference by 24 cm in height', 'circumference', 'height'],
+  ])('names both measures of “%s”', (line, first, second) => {
+    expect(named(`# K\n\nFinished measurements: ${line}\n`)).toEqual([
+      [first, 'finished', '75 cm'],
+      [second, 'finished', '24 cm'],
+    ]);
+  });
   it('reads a column per size', () => {
     const source = front(
       '| | S | M | L |\n|---|---|---|---|\n| Foot circumference | 7 in (18 cm) | 8 in (20.5 cm) | 9 in (23 cm) |\n| Foot (cm) | 22 | 24 | 26 |',

@@ -29,7 +29,7 @@ function kindOfWords(name: string): NamedMeasure['kind'] {
 
 /** Words after a measure on its line that name it: "24 in circumference". */
 const after =
-  /^[^\S\n]{0,2}[)\]]?[^\S\n]{1,3}((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist)|(?:of\s)?(?:positive|negative|zero)\sease)\b/i;
+  /^[^\S\n]{0,2}[)\]]?[^\S\n]{1,3}(?:(?:in|all)\s(?=circumference|around|round|height|length|width|diameter))?((?:(?:head|foot|hand|leg|unstretched|finished|brim)\s){0,2}(?:circumference|circ|around|round(?!\s*(?:neck|yoke|up|down|\d))|tall|wide|long|high|deep|square|length|width|wingspan|height|depth|diameter|across|bust|chest|hip|waist)|(?:of\s)?(?:positive|negative|zero)\sease)\b/i;
 
 /** The words before a measure, back to the start of its clause and not before `floor`. */
 function wordsBefore(text: string, index: number, floor: number): string {
@@ -47,7 +47,7 @@ const tidy = (words: string): string =>
   words
     .replace(/[\s*_]+/g, ' ')
     .replace(/\s?[([]?(?:approx\.?|approximately|about|is|are|to|=)?[:=–—(\s-]*$/i, '')
-    .replace(/^[\s,:.)\]–—/-]+/, '')
+    .replace(/^(?:[\s,:.)\]–—/×-]|(?:and|by|x)\s)+/i, '')
     .replace(/,$/, '')
     .replace(/^.*[,;]\s(?=to fit\b)/i, '')
     .trim();
