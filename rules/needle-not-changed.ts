@@ -27,6 +27,10 @@ const anew = /\b(?:CO|cast on|pick(?:ing)? up|knit up|place|slip|transfer|put|wo
 /** A change of the kind or the length of needle, whatever its size. */
 const otherKind = /circ|dpn|double|straight|\bcm\b|\bin\b|inch|["″]|length|long|short/i;
 
+/** "smaller circular" of "Change to smaller circular needle": which needle, and of what kind. */
+const needleWords = (words: string): string =>
+  (/\b((?:smaller|larger)\b[^,.;]*?)\s*\bneedles?\b/i.exec(words)?.[1] ?? words).toLowerCase().trim();
+
 /** "Change to smaller needle" with the smaller needle in hand: the change to the larger one before it is missing. */
 function changesToTheSame(context: Context): readonly Finding[] {
   const uses = needleUses(context);
@@ -40,7 +44,9 @@ function changesToTheSame(context: Context): readonly Finding[] {
     const section = use.section === last.section ? null : sectionAt(context.pattern, use.span.start);
     const opening = section === null ? '' : source.slice(section.span.start, Math.min(use.span.start, section.span.start + 120));
     const words = source.slice(use.span.start, use.span.end + 24).split(/[.;\n]/)[0]!;
-    if (anew.test(opening) || otherKind.test(words)) return [];
+    const before = source.slice(last.span.start, last.span.end + 24).split(/[.,;\n]/)[0] ?? '';
+    const alike = needleWords(words) === needleWords(before);
+    if (anew.test(opening) || (otherKind.test(words) && !alike)) return [];
     if (/\b(?:needles?|dpns?|circulars?)\b/i.test(source.slice(last.span.end + 24, use.span.start))) return [];
     const other = sizes.find((size) => size !== use.mm)!;
     const place = sectionAt(context.pattern, last.span.start)?.title ?? '';
@@ -60,7 +66,16 @@ function gaugeNeedleIdle(context: Context): readonly Finding[] {
   if (mm === null) return [];
   const inMain = needleUses(context).filter((use) => !trim.test(context.pattern.sections[use.section]?.title ?? ''));
   const [first] = inMain;
-  if (first === undefined || first.mm === mm || inMain.some((use) => use.mm === mm) || !needleUses(context).some((use) => use.mm === mm))
+  // Held stitches may be taken up on the gauge needle later: that is no change to it.
+  const source = context.manuscript.source;
+  const takenUp = (use: NeedleUse): boolean =>
+    !use.change && /\b(?:return|place|slip|put)\b[^.]*$/i.test(source.slice(Math.max(0, use.span.start - 80), use.span.start));
+  if (
+    first === undefined ||
+    first.mm === mm ||
+    inMain.some((use) => use.mm === mm && !takenUp(use)) ||
+    !needleUses(context).some((use) => use.mm === mm)
+  )
     return [];
   const message = `The gauge is told on ${figure(mm)} mm needles; the main part begins on ${figure(first.mm)} mm and never changes to them. Is "Change to ${figure(mm)} mm needles" missing?`;
   return [found(context, needleNotChanged, first.span, message)];

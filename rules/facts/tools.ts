@@ -63,6 +63,12 @@ export function needsOf(context: Context): readonly Need[] {
     add('double-pointed needle', { start, end: start + match[0].length }, match[0]);
   }
   for (const stretch of stretches(context)) {
+    const match = stretch.role === 'work' ? /\b(?:graft(?:ed|ing)?|kitchener)\b/i.exec(stretch.text) : null;
+    if (match === null) continue;
+    const start = stretch.start + match.index;
+    add('tapestry needle', { start, end: start + match[0].length }, match[0]);
+  }
+  for (const stretch of stretches(context)) {
     const match = stretch.role === 'work' ? /\bsew(?:ing)?\b[^.;]{0,40}?\b(buttons)\b|\b(buttonholes?)\b/i.exec(stretch.text) : null;
     if (match === null) continue;
     const words = match[1] ?? match[2]!;

@@ -30,8 +30,8 @@ describe('cautions for children', () => {
   ])('%s', (_, sizes, cautions, work, times) => {
     expect(told('child-safety', jacket(sizes, cautions, work)).filter((one) => one.startsWith('query'))).toHaveLength(times);
   });
-  it('small parts are a matter of style', () => {
-    expect(told('child-safety', jacket('3 (6) months', '', 'Sew on the buttons.'))).toEqual([expect.stringMatching(/^style Buttons/)]);
+  it('small parts are asked about', () => {
+    expect(told('child-safety', jacket('3 (6) months', '', 'Sew on the buttons.'))).toEqual([expect.stringMatching(/^query Buttons/)]);
   });
 });
 
