@@ -72,6 +72,7 @@ function gaugeNeedleIdle(context: Context): readonly Finding[] {
     !use.change && /\b(?:return|place|slip|put)\b[^.]*$/i.test(source.slice(Math.max(0, use.span.start - 80), use.span.start));
   if (
     first === undefined ||
+    first.change ||
     first.mm === mm ||
     inMain.some((use) => use.mm === mm && !takenUp(use)) ||
     !needleUses(context).some((use) => use.mm === mm)
