@@ -31,6 +31,9 @@ export function pieceTold(words: string): boolean {
     new RegExp(
       `^(?:the |this )?(?:[a-z]+ ){0,3}(?:is|are) (?:also |then |now )?(?:worked|made|knitted|knit|completed) ${alike} (?:given )?(?:for )?(?:the )?[a-z]`,
     ).test(text) ||
+    /^(?:knit|make) (?:one|1|two|2) (?:more )?(?:[a-z]+ ){1,3}?(?:exactly |worked )?(?:as|like)(?: given)?(?: for| on)? (?:the )?[a-z]/.test(
+      text,
+    ) ||
     /^(?:knit|make|work) (?:the )?[a-z ]{2,24} in the same (?:way|manner) as (?:the )?[a-z]/.test(text) ||
     /^(?:foll(?:ow)?|following|work from|use|as per) (?:the )?(?:same )?(?:instructions|directions|pattern) (?:given )?(?:for|of|as for) (?:the )?[a-z]/.test(
       text,

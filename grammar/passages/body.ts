@@ -73,7 +73,7 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
     }
     const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
     const goesOn =
-      isA(rest[0], W.Cont) ||
+      isA(rest[0], W.Cont, W.Complete) ||
       (!labelled && isA(tokens[at - 1], W.And, W.Then, Comma) && rowsBegin(rest)) ||
       (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) ||
       (isA(rest[0], PlainStitch) && isA(rest[1], W.Row, W.Round) && isA(tokens[at - 1], Semicolon));

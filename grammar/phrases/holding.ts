@@ -145,7 +145,13 @@ export class Holding extends Casting {
       const told = this.words(start, tail);
       if (/\b(?:sts|stitches) (?:just )?(?:worked|knit(?:ted)?|purled)\b/i.test(told)) which = 'these';
       // "transfer sleeve sts to holder": a part without a number goes as far as the next marker
-      const part = number === null && which === 'next' && /^\S+ (?:the )?(?:[a-z]+ ){0,2}(?:sleeve|sts|stitches)\b/i.test(told);
+      if (
+        number === null &&
+        which === 'next' &&
+        /^(?:\S+|set aside) (?:the |all )?(?:sts|stitches) (?!to (?:the )?(?:next |first |second )?m|bet)/i.test(told)
+      )
+        which = 'these';
+      const part = number === null && which === 'next' && /^\S+ (?:the )?(?:[a-z]+ ){1,2}(?:sleeve|sts|stitches)\b/i.test(told);
       const toMarker =
         /\bto (?:the )?(?:next |first |second )?(?:marker|m)\b/i.test(told) ||
         /\b(?:between|bet|betw) (?:the )?(?:markers|ms?)\b/i.test(told) ||

@@ -35,6 +35,10 @@ class Phrases extends Series {
     this.text = text;
   }
 
+  acrossListBegins(): boolean {
+    return this.acrossListAhead();
+  }
+
   pickUpBegins(): boolean {
     return this.pickUpAhead();
   }
@@ -110,6 +114,7 @@ export function statementAt(tokens: readonly KnitToken[], base: number, text: st
 /** Reads all that a verb of picking up governs; null when none stands at the head of the tokens. */
 export function pickUpsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
   phrases.start(tokens, base, text);
+  if (phrases.acrossListBegins()) return run(phrases.acrossSteps as ParserMethod<[], Step[]>, tokens, base, text);
   return phrases.pickUpBegins() ? run(phrases.pickUpSteps as ParserMethod<[], Step[]>, tokens, base, text) : null;
 }
 

@@ -3,8 +3,9 @@
  *
  *     make a one-row buttonhole over next 3 sts · working into back of each yo · k to double yo · M1 after first m and before second m
  */
-import { Any, Count as CountToken, type KnitToken, PlainStitch, Stitch, W } from '../tokens.ts';
-import type { Remark, Repeat, Unread } from '../tree.ts';
+import { Any, Colon, Comma, Count as CountToken, Dash, type KnitToken, Name, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import type { Count, Remark, Repeat, TakeUp, Unread, Work } from '../tree.ts';
+import { holderNamed } from './holder-names.ts';
 import { Needles } from './needles.ts';
 
 /** A buttonhole bound off and cast on again in one row: as many stitches as before. */
@@ -87,6 +88,77 @@ export class PlainTalk extends Needles {
       /^\S+ ?(?:1|one)? (?:after|before) (?:the )?(?:\w+ )?(?:m|markers?)\b[^,.;]* and (?:after|before)\b/i.test(this.clauseHere())
     );
   }
+
+  /** "k across 38 sts of right front, 48 sts of first sleeve and 76 sts of back": the verb works them all. */
+  protected acrossListAhead(): boolean {
+    return (
+      this.at(1, PlainStitch, W.Work, W.Patt, W.Rib) &&
+      /^(?:k|knit|p|purl|work|patt|rib)(?: across)? ?(?:the )?\d+(?: ?[([][^)\]]*[)\]])? (?:sts|stitches) (?:of|from) [a-z' -]+?,? (?:(?:and|then|across) )*\d+(?: ?[([][^)\]]*[)\]])? (?:sts|stitches) (?:of|from)\b/i.test(
+        this.text.slice(this.from(), this.from() + 160).replace(/\s+/g, ' '),
+      )
+    );
+  }
+
+  /** Place of the next number of such a list, behind its comma; 0 when the list ends. */
+  private acrossGoesOn(): number {
+    let ahead = 1;
+    while (this.at(ahead, Comma, W.And, W.Then, W.Across)) ahead += 1;
+    return ahead > 1 && this.at(ahead, CountToken) && this.at(ahead + 1, W.St) && this.at(ahead + 2, W.Of, W.From) ? ahead : 0;
+  }
+
+  acrossSteps = this.RULE('acrossSteps', (): (Repeat | TakeUp)[] => {
+    const steps: (Repeat | TakeUp)[] = [];
+    const head = this.CONSUME(Any) as KnitToken;
+    const state: { count: Count | null; start: number } = { count: null, start: 0 };
+    this.ACTION(() => {
+      state.count = this.countInside(head);
+      state.start = head.startOffset;
+    });
+    const close = (): void => {
+      if (state.count === null) return;
+      const words = this.words(state.start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
+      const span = this.span(state.start);
+      const holder = holderNamed(words);
+      const child: Work = { type: 'work', stitch: head.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(head) };
+      steps.push(
+        holder === null
+          ? {
+              type: 'repeat',
+              form: 'run',
+              verb: head.payload?.entry?.name ?? 'work',
+              children: [child],
+              extent: { kind: 'over', count: state.count },
+              once: [],
+              ending: null,
+              mark: null,
+              markSpan: null,
+              span,
+            }
+          : { type: 'takeUp', count: state.count, name: holder === '' ? null : holder, worked: true, net: null, span },
+      );
+      state.count = null;
+    };
+    this.MANY({
+      GATE: () =>
+        this.acrossGoesOn() > 0 ||
+        (!this.separator() && !this.at(1, Dash, Colon, Open, W.Then) && !(this.at(1, W.And) && !this.at(2, Word, Name))),
+      DEF: () => {
+        const goesOn = this.ACTION(() => this.acrossGoesOn() > 0 && this.at(1, Comma, W.And));
+        this.ACTION(() => {
+          if (goesOn) close();
+        });
+        const token = this.CONSUME1(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, CountToken) && state.count === null) {
+            if (steps.length > 0) state.start = token.startOffset;
+            state.count = this.countOf(token);
+          }
+        });
+      },
+    });
+    this.ACTION(close);
+    return steps;
+  });
 
   placelessStep = this.RULE('placelessStep', (): Unread => {
     const start = this.from();

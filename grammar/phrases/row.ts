@@ -11,6 +11,7 @@ import {
   Count as CountToken,
   Dash,
   Equals,
+  Fabric,
   FullStop,
   type KnitToken,
   Mark,
@@ -56,6 +57,13 @@ export class InRow extends PlainTalk {
             ALT: () => {
               const told = this.SUBRULE(this.statedList);
               this.ACTION(() => steps.push(...told));
+            },
+          },
+          {
+            GATE: () => this.acrossListAhead(),
+            ALT: () => {
+              const worked = this.SUBRULE(this.acrossSteps);
+              this.ACTION(() => steps.push(...worked));
             },
           },
           {
@@ -187,6 +195,8 @@ export class InRow extends PlainTalk {
       GATE: () =>
         !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) &&
         !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) &&
+        // "make buttonholes: rib 4, …"
+        !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work, W.Rib, W.Patt, Fabric)) &&
         !(
           this.at(1, W.And, W.Then) &&
           this.at(2, Stitch, W.Work, W.Turn, W.Place, W.Join, W.FastenOff, W.CastOn, W.BindOff, W.PickUp, W.Graft)

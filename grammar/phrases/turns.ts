@@ -285,6 +285,7 @@ export class Turns extends Descriptions {
           CountToken,
           W.On,
           W.Holder,
+          W.Pin,
           W.Needle,
           W.For,
           W.Other,
@@ -310,7 +311,7 @@ export class Turns extends Descriptions {
         this.ACTION(() => {
           if (this.at(0, W.Rem)) state.rem = true;
           if (this.at(0, CountToken)) state.leaving = token;
-          if (this.at(0, W.Holder)) state.holds = token.image.toLowerCase();
+          if (this.holderAt(0)) state.holds = token.image.toLowerCase();
         });
       },
     });

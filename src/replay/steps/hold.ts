@@ -1,7 +1,7 @@
 /** Stitches put aside: on holders, on waste yarn, or waiting while only some are worked. */
 import type { Hold, Only } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
-import { beginRow, leave, live, setLive } from '../needles.ts';
+import { beginRow, leave, leaveFirst, live, setLive } from '../needles.ts';
 
 export function workHold(hands: Hands, step: Hold): Trouble | null {
   const { needles } = hands;
@@ -56,6 +56,7 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
     put(count);
     return null;
   }
+  if (step.which === 'firstAndLast' && n !== null) return holdEnds(hands, step, n, put);
   // "K36, turn; leave rem 41 sts on a spare needle": those behind the turn
   if (step.which === 'remaining' && hands.turned && needles.right.n > 0 && (n === null || n === needles.right.n)) {
     hands.held.push({
@@ -108,6 +109,23 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
     needles.side = 'RS';
   }
   put(count);
+  return null;
+}
+
+/** "Place first and last 4 sts on waste yarn": as many at either end, in a round side by side on one holder. */
+function holdEnds(hands: Hands, step: Hold, n: number, put: (count: number) => void): Trouble | null {
+  const { needles } = hands;
+  const total = live(needles);
+  if (total < 2 * n) return stopped('tooFew', step.span, { left: total, wanted: 2 * n });
+  if (needles.begun && needles.left.n === n && needles.right.n >= n) {
+    leave(needles, n);
+    leaveFirst(needles, n);
+  } else setLive(needles, total - 2 * n);
+  if (needles.mode === 'round') put(2 * n);
+  else {
+    put(n);
+    put(n);
+  }
   return null;
 }
 

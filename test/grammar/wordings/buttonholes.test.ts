@@ -130,6 +130,23 @@ const rows: readonly (readonly [string, string])[] = [
     'row 1 (WS): p{4} [yrn pNtog{2} p{8 (9, 10)}]→4× yrn pNtog{2} p→end',
   ],
   ['Work 13 rows more. Next row: make buttonhole as before.', 'plain 13 rows | row next: UNREAD "make buttonhole as before"'],
+  [
+    'Pick up and k 78 (82, 86) sts, work 2 rows rib, then make buttonholes: rib 4, *yo, k2tog, rib 12; rep from * to last 4 sts, rib 4.',
+    'row: pick up 78 (82, 86) | plain 2 rows rib | row: rib→over 4 *[yo kNtog{2} rib→over 12]→last 4 rib→over 4',
+  ],
+  [
+    'Row 3 (RS): K to marker, sm, k2, BO 3, k to end; Row 4: K to gap, CO 3, k2, sm, k to end.',
+    'row 3 (RS): k→to marker marker slip k{2} BO 3 k→end | row 4: k→to gap CO 3 here k{2} marker slip k→end',
+  ],
+  [
+    'Rib 4 sts from holder, inc 1 in next st, rib to end, working 1st buttonhole on 3rd row.',
+    'row: take up 4 kfb rib→end UNREAD "working 1st buttonhole on 3rd row"',
+  ],
+  [
+    'Place 6 band sts on a pin, k to last 6 sts, turn and place last 6 sts on another pin.',
+    'row: hold next 6 on pin k→last 6 turn leaving 6',
+  ],
+  ['K3, yo, k2tog, k3, slip these 8 sts onto a safety pin.', 'row: k{3} yo kNtog{2} k{3} hold these 8 on safety pin'],
 ];
 
 describe('Buttonholes and bands in many wordings', () => {

@@ -130,6 +130,18 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   ['Next row: K 32 sts, pass rem 50 sts onto a holder.', 'row next: k{32} hold remaining 50 on holder'],
   ['K36, M1, turn; keep remaining 41 sts on a separate needle.', 'row: k{36} M1 turn hold remaining 41 on separate needle'],
+  [
+    'Next row (RS): Bind off 4, k until 26 sts on right needle, turn; place the remaining 34 sts on a holder and work left front first.',
+    'row next (RS): BO 4 k→26 on right turn leaving 34 holds holder | row next (RS): UNREAD "work left front first"',
+  ],
+  [
+    'K to 4 sts before side marker, turn, slip the next 8 sts onto waste yarn for underarm.',
+    'row: k→4 before side marker turn hold next 8 on waste yarn for underarm',
+  ],
+  [
+    'With RS facing, rejoin yarn at armhole edge of right front sts, bind off 4 sts, work to end: 38 (40: 42: 44) sts.',
+    'row: change side join rejoin BO 4 work→end =38 (40, 42, 44) total',
+  ],
 ];
 
 describe('Dividing, holding and rejoining in many wordings', () => {

@@ -81,6 +81,12 @@ const rows: readonly (readonly [string, string])[] = [
     'Place 24 held sts of each shoulder on separate needles and join with 3-needle bind-off.',
     'take up 24 each shoulder unworked | join threeNeedle',
   ],
+  [
+    'Join shoulders with 3-needle bind-off. Pick up and k 84 (88, 92) sts around neck; join; work 6 rnds rib; BO.',
+    'join threeNeedle | row: pick up 84 (88, 92) join round | plain 6 rounds rib | BO all all:0',
+  ],
+  ['Place 24 sts of left front and left back shoulders on needles and graft, then block.', 'take up 24 front unworked | join graft'],
+  ['Fasten off, leaving a 30 cm tail, thread through rem sts and pull tight.', 'join fastenOff | change yarn | join thread'],
 ];
 
 describe('Finishing in many wordings', () => {

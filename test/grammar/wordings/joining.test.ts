@@ -40,6 +40,10 @@ const rows: readonly (readonly [string, string])[] = [
   ['Join raglan seams, leaving left back seam open.', 'join seam'],
   ['Join lower edges of front and back for 6 cm.', 'join seam'],
   [
+    'Join body and sleeves: K across 38 sts of right front, 48 sts of first sleeve, 76 sts of back, 48 sts of second sleeve and 38 sts of left front. 248 sts.',
+    'row: join seam k→over 38 k→over 48 k→over 76 k→over 48 k→over 38 =248 total',
+  ],
+  [
     'Next rnd: K 80 front sts, k 50 sleeve sts from waste yarn, k 80 back sts, k 50 sts of other sleeve, pm and join.',
     'round next: k{80} take up 50 sleeve k{80} k{50} marker place join round',
   ],
@@ -88,6 +92,22 @@ const rows: readonly (readonly [string, string])[] = [
     'change side | UNREAD "slip sts onto one needle in this order: right front" | UNREAD "sleeve" | UNREAD "sleeve"',
   ],
   ['Join with sl st into first st.', 'join round'],
+  [
+    'Join right shoulder, then with RS facing and 3 mm needles knit up 84 (88, 92) sts and work 5 rows rib.',
+    'row: join seam change side pick up 84 (88, 92) | plain 5 rows rib',
+  ],
+  [
+    'Place 28 (30, 32) sts of each shoulder back on needles and join with RS together by three-needle bind-off.',
+    'take up 28 (30, 32) unworked | join threeNeedle RS',
+  ],
+  ['Next rnd: K to end, remove marker, k4, pm for new beg of rnd.', 'round next: k→end marker remove k{4} marker place BOR'],
+  [
+    'Rejoin yarn at left underarm, k across 46 (48, 50) held sts, pick up and k 8, join. 54 (56, 58) sts.',
+    'row: join rejoin take up 46 (48, 50) pick up 8 join round =54 (56, 58) total',
+  ],
+  ['Break yarn and join both sets of 30 sts at shoulder by grafting.', 'change break | join graft 30'],
+  ['Join and work in rounds: rnd 1: *k2, p2; rep from * around.', 'row: join round UNREAD "work in rounds: rnd 1" *[k{2} p{2}]→end'],
+  ['Graft 2 sets of 12 underarm sts tog, then fasten off.', 'join graft 12 | join fastenOff'],
 ];
 
 describe('Joining in many wordings', () => {

@@ -101,6 +101,11 @@ const rows: readonly (readonly [string, string])[] = [
     'Knit to within 1 st of marker, sl next st, rm, return st to left needle, pm, k2tog.',
     'row: k→1 before marker sl marker remove ret{1} marker place kNtog{2}',
   ],
+  [
+    'K to 2 sts before m, k2tog, rm, place next 8 sts on waste yarn, CO 8, pm, k to end.',
+    'row: k→2 before marker kNtog{2} marker remove hold next 8 on waste yarn CO 8 here marker place k→end',
+  ],
+  ['Pm, CO 7 steek sts, pm, join to work in the rnd.', 'marker place | CO 7 here | marker place | join round'],
 ];
 
 describe('Markers in many wordings', () => {

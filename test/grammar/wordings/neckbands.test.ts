@@ -92,6 +92,19 @@ const rows: readonly (readonly [string, string])[] = [
     'Neckband, seamed version: with one shoulder still open, work 9 rows of 1x1 rib, beg with a P row.',
     'declare title Neckband, seamed version | change yarn | plain 9 rows rib beg p',
   ],
+  [
+    'Join left shoulder; with RS facing, k up 80 sts, work 7 rows in k1, p1 rib, then cast off in rib and join neckband seam.',
+    'row: join seam change side pick up 80 | plain 7 rows rib | BO all all:0 | join seam',
+  ],
+  [
+    'Pm and join: work 8 rnds in rib, dec 1 st each side of centre st on every rnd, BO in rib.',
+    'marker place | join round | plain 8 rounds rib (dec 2 centre {every k=1}) | BO all all:0',
+  ],
+  ['Rib to end, pick up 4 sts along edge of placket, turn.', 'row: rib→end pick up 4 turn'],
+  [
+    'Next row (WS): P2, *k1, p1; rep from * to last st, p1, working dec as before at mitre.',
+    'row next (WS): p{2} *[k{1} p{1}]→last 1 p{1} UNREAD "working dec as before at mitre"',
+  ],
 ];
 
 describe('Neckbands and collars in many wordings', () => {

@@ -128,6 +128,23 @@ const rows: readonly (readonly [string, string])[] = [
     'row: take up 5 band pick up 78 (80, 82) take up 5 band =88 (90, 92) total',
   ],
   ['Rib 7 from holder, knit up 25 sts, k 30 from back, knit up 25 sts, rib 7.', 'row: take up 7 pick up 25 k{30} pick up 25 rib→over 7'],
+  [
+    'Join shoulders. With RS facing, beg at right shoulder, pick up and k 34 sts across back, 22 down left front, k 14 from holder, pick up and k 22 up right front; pm, join. 92 sts.',
+    'join seam | row: change side change yarn pick up 34 pick up 22 take up 14 pick up 22 marker place join round =92 total',
+  ],
+  [
+    'With RS facing, k up 30 sts down left front, pm, k up 1 st from centre, pm, k up 30 sts up right front; work 6 rows rib, dec 1 st at each side of markers on every row.',
+    'row: change side pick up 30 marker place pick up 1 marker place pick up 30 | plain 6 rows rib (dec 1 eachSideOfMarkers {every k=1})',
+  ],
+  ['Pick up and k 40 (44, 48) sts, turn, sl 1, p to end.', 'row: pick up 40 (44, 48) turn | row: sl{1} p→end'],
+  [
+    'Beg at centre back, pick up and k 36 sts to corner, pm, pick up and k 1 in corner, pm, pick up and k 60 to lower edge.',
+    'row: change yarn pick up 36 marker place pick up 1 marker place pick up 60',
+  ],
+  [
+    'Place 48 (52, 56) held sleeve sts on dpns; with RS facing, pick up and k 4 sts from underarm, pm for BOR, pick up and k 4 more.',
+    'row: take up 48 (52, 56) sleeve unworked change side pick up 4 marker place BOR pick up 4',
+  ],
 ];
 
 describe('Picking up in many wordings', () => {

@@ -102,7 +102,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'When work measures 15 cm, place pockets as follows: k7, sl 20 sts on holder, k 20 from lining, k to end.',
-    'work until work 15 cm | row: UNREAD "place pockets as follows:" k{7} hold next 20 on holder take up 20 pocket lining k→end',
+    'work until work 15 cm | row: UNREAD "place pockets as follows" k{7} hold next 20 on holder take up 20 pocket lining k→end',
   ],
   ['Next row: [P 8, p across 20 sts from lining] twice, p to end.', 'row next: [p{8} take up 20 pocket lining]→2× p→end'],
   ['Pocket edging: on 20 held sts work rows 1 to 5 of border.', 'declare title Pocket edging | work rows [numbers 1,2,3,4,5 of border]'],
@@ -139,6 +139,23 @@ const rows: readonly (readonly [string, string])[] = [
   [
     'K8, [slip next 18 sts to holder, k18 from lining], k to end.',
     'row: k{8} [hold next 18 on holder take up 18 pocket lining]→never k→end',
+  ],
+  [
+    'Next row (RS): K to first marker, rm, slip next 22 sts onto a holder, k 22 lining sts, rm, k to end.',
+    'row next (RS): k→to first marker marker remove hold next 22 on holder take up 22 pocket lining marker remove k→end',
+  ],
+  [
+    'K 11, BO 20 sts in rib, k until there are 11 sts on right needle after BO, turn; p11, p 20 lining sts, p to end.',
+    'row: k{11} BO 20 k→11 on right after bind-off turn | row: p{11} take up 20 pocket lining p→end',
+  ],
+  ['Pick up and k 22 sts across pocket top sts, k 1 row, then BO purlwise.', 'row: pick up 22 | plain 1 rows knit | BO all all:0'],
+  [
+    'Slip 20 sts from holder onto needle, join yarn, work 4 rows garter st, dec 1 st each end of last row, BO.',
+    'take up 20 unworked | join rejoin | plain 4 rows garter st (evenly dec 2 on last row) | BO all all:0',
+  ],
+  [
+    'Cast on 20, work 24 rows st st, do not BO; slip sts to a spare needle, make another the same.',
+    'CO 20 here | plain 24 rows st st | UNREAD "do not BO" | hold these on spare needle | as piece 1× more',
   ],
 ];
 

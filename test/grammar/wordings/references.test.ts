@@ -98,6 +98,23 @@ const rows: readonly (readonly [string, string])[] = [
   ['Next row: As Row 3 to last 6 sts, k6.', 'row next: UNREAD "As Row 3 to last 6 sts" k{6}'],
   ['Next row: Work as given for 2nd row of rib on Back.', 'row next: as row rib on back rows 2'],
   ['Next 2 rows: as first 2 rows.', 'row next 2: as row rows 1,2'],
+  [
+    'Work as for Back to **, then work 10 (12: 12: 14) rows straight, ending with a WS row.',
+    'as piece back to ** | plain 10 (12, 12, 14) rows ending WS',
+  ],
+  [
+    'Next row (RS): Patt 30, turn and complete this side as for left side of Back neck.',
+    'row next (RS): patt→over 30 turn | as piece left side of back neck',
+  ],
+  ['Make one pocket lining as for jacket front, leaving sts on a holder.', 'as piece jacket front | hold these on holder'],
+  [
+    'Using MC, work as given for first mitten to thumb, then reverse the thumb placement.',
+    'change yarn | as piece first mitten to thumb reversing',
+  ],
+  [
+    'Rep the last 2 rows 3 times more, then complete to match left shoulder, reversing shapings.',
+    'rep rows [last 2] 3× more | as side left shoulder reversing',
+  ],
 ];
 
 describe('References between pieces and sides in many wordings', () => {

@@ -36,7 +36,7 @@ const rows: readonly (readonly [string, string])[] = [
   ['Cont to inc as set until sleeves have 52 (54, 56) sts each.', 'work until 52 (54, 56) sts markers (sleeve)'],
   [
     'Inc on body only: *sm, m1L, k to m, m1R, sm, k to m; rep from * once more.',
-    'row: UNREAD "Inc on body only:" *[marker slip M1L k→to marker M1R marker slip k→to marker]→1× more',
+    'row: UNREAD "Inc on body only" *[marker slip M1L k→to marker M1R marker slip k→to marker]→1× more',
   ],
   ['Work sleeve incs every 4th rnd and body incs every 2nd rnd.', 'UNREAD "Work sleeve incs every 4th rnd and body incs every 2nd rnd"'],
   [
@@ -162,6 +162,18 @@ const rows: readonly (readonly [string, string])[] = [
     'row: k→body UNREAD "dec\'g 2 sts at each join" =240 (256, 272) total',
   ],
   ['Sleeves are knit in the round from held sts; make both alike.', ''],
+  [
+    'Next rnd: Removing markers, k 30, place next 44 sts on hold, CO 6 (8, 8), pm for side, CO 6 (8, 8), k 60, place next 44 sts on hold, CO 12 (16, 16), k 30.',
+    'round next: marker remove anywhere k{30} hold next 44 on hold CO 6 (8, 8) here marker place side CO 6 (8, 8) here k{60} hold next 44 on hold CO 12 (16, 16) here k{30}',
+  ],
+  [
+    'Place 8 sts from each underarm on pins; work in rnds on rem 160 (168, 176) sts until body measures 30 cm.',
+    'hold next 8 on pins | work until body 30 cm',
+  ],
+  [
+    'Graft underarm sts. With RS facing, pick up and k 80 sts around neck, pm, join.',
+    'join graft | row: change side pick up 80 marker place join round',
+  ],
 ];
 
 describe('Seamless yokes, raglans and underarms in many wordings', () => {

@@ -50,6 +50,7 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
     { start: 70, text: 'Next row (RS): K 26, slip 18 onto a thread, k to end.', after: 52, onHold: 18 },
     { start: 86, side: 'WS', text: 'Next row (WS): P 27, BO 32 sts for back neck, p to end.', after: 54 },
     { start: 77, text: 'Next row (RS): K36, M1, turn; leave rem 41 sts on a spare needle.', after: 37, onHold: 41 },
+    { start: 50, text: 'Slip first and last 7 sts on safety pins.', after: 36, onHold: 14 },
   ],
   'picking up': [
     { start: 0, text: 'With RS facing, pick up stitches evenly: 30 along each side and 40 across back.', after: 100 },
@@ -110,6 +111,18 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
       text: 'With right sides facing and beginning at lower edge of Right Front, pick up and knit 58 sts to start of neck shaping, 24 to shoulder, 28 across the back, 24 to start of Left Front neck and 58 to lower edge: 192 sts.',
       after: 192,
     },
+    {
+      start: 0,
+      text: 'With RS facing, pick up and k 19 sts down left front slope, pm, 1 st from centre front, pm, 19 sts up right front slope, 37 sts from back: 76 sts.',
+      after: 76,
+    },
+    {
+      start: 0,
+      held: [['front', 14]],
+      text: 'Join shoulders. With RS facing, beg at right shoulder, pick up and k 34 sts across back, 22 down left front, k 14 from holder, pick up and k 22 up right front; pm, join. 92 sts.',
+      after: 92,
+      onHold: 0,
+    },
   ],
   neckbands: [
     { start: 92, round: true, text: 'Next rnd: Work in rib, dec 8 sts evenly around: 84 sts.', after: 84 },
@@ -117,6 +130,7 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
     { start: 90, round: true, text: 'Rib 22, k2tog, rib 14, k2tog, rib to end.', after: 88 },
     { start: 60, text: 'Work garter st for 6 rows, dec 4 sts evenly on last row.', after: 56 },
     { start: 60, round: true, text: 'K next rnd, dec 6 sts evenly spaced.', after: 54 },
+    { start: 101, text: 'Pm and join: work 8 rnds in rib, dec 1 st each side of centre st on every rnd.', after: 85 },
   ],
   buttonholes: [
     { start: 30, text: 'Next row: K3, BO 2, k to end. Next row: P to last 3 sts, cast on 2, p3.', after: 30 },
@@ -141,6 +155,12 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
     },
     { start: 40, text: 'Next row: Patt 4, BO 3, patt to end. Next row: Patt to gap, CO 3, patt to end.', after: 40 },
     { start: 30, text: 'Next row: K3, make a one-row buttonhole over next 3 sts, k to end.', after: 30 },
+    {
+      start: 30,
+      markers: [10],
+      text: 'Row 3 (RS): K to marker, sm, k2, BO 3, k to end; Row 4: K to gap, CO 3, k2, sm, k to end.',
+      after: 30,
+    },
   ],
   pockets: [
     {
@@ -202,6 +222,14 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
       text: 'Next row: K14, cast off next 20 sts, k to end. Next row: P to gap, p across 20 sts of lining, p to end.',
       after: 48,
       onHold: 0,
+    },
+    {
+      start: 50,
+      markers: [14, 36],
+      held: [['pocket lining', 22]],
+      text: 'Next row (RS): K to first marker, rm, slip next 22 sts onto a holder, k 22 lining sts, rm, k to end.',
+      after: 50,
+      onHold: 22,
     },
   ],
   'seamless pieces': [
@@ -265,6 +293,21 @@ const facts: Readonly<Record<string, readonly Fact[]>> = {
       text: 'Next rnd: K70, place sleeve sts on holder, CO 8, k to end.',
       after: 158,
       onHold: 50,
+    },
+    {
+      start: 208,
+      round: true,
+      markers: [30, 74, 134, 178],
+      text: 'Next rnd: Removing markers, k 30, place next 44 sts on hold, CO 6, pm for side, CO 6, k 60, place next 44 sts on hold, CO 12, k 30.',
+      after: 144,
+      onHold: 88,
+    },
+    {
+      start: 60,
+      round: true,
+      text: 'Next rnd: K to last 4 sts, place last 4 and first 4 sts on waste yarn. 52 sts.',
+      after: 52,
+      onHold: 8,
     },
   ],
   markers: [
