@@ -18,6 +18,7 @@ const claims = [
   ['test/oracle', 'random rows agreed with the simple replayer and the solver'],
   ['test/rules', 'rules on their examples and near misses'],
   ['test/tables', 'published tables'],
+  ['test/mangled', 'mangled drafts and texts without end, all proofed to their end'],
   ['test/drafts', 'correct drafts, every count against its truth'],
   ['test/report', 'reports against their schemas and in a browser'],
   ['test', 'everything else'],

@@ -12,12 +12,31 @@ import { sentencesOf } from './sentences.ts';
 import { tokensOf } from './tokens.ts';
 import type { Label, Statement } from './tree.ts';
 
+/** Brackets within brackets that are read: each is a step within a step for whoever reads, plays or prints it. */
+export const deepestBrackets = 60;
+
+/** How deep the brackets of a text stand in each other, closed or not. */
+function bracketDepth(text: string): number {
+  let depth = 0;
+  let most = 0;
+  for (const sign of text) {
+    if (sign === '(' || sign === '[' || sign === '{') depth += 1;
+    else if (sign === ')' || sign === ']' || sign === '}') depth = Math.max(0, depth - 1);
+    most = Math.max(most, depth);
+  }
+  return most;
+}
+
 /**
  * Reads the text of one block.
  * @param text masked text of the passage, as long as the author's
  * @param base offset of the passage in the author's file
  */
 export function readPassage(text: string, base: number, options: ReadOptions): Statement[] {
+  if (bracketDepth(text) > deepestBrackets) {
+    const span = { start: base, end: base + text.trimEnd().length };
+    return [{ type: 'unread', text: text.slice(0, 60).trim(), beyond: 'brackets', span }];
+  }
   const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
   const sentences = options.label ? sentencesOf(tokens, text) : sentencesBySize(text, base, options, tokens);
   const passage = openPassage(text, base, options, tokens, sentences, readPassage);

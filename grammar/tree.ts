@@ -367,6 +367,8 @@ export interface Remark extends Base {
 export interface Unread extends Base {
   readonly type: 'unread';
   readonly text: string;
+  /** Why a passage was not even tried: no draft prints one so long, or blocks or brackets so deep within each other. */
+  readonly beyond?: 'long' | 'deep' | 'brackets';
 }
 
 /** The label of a row or round. */

@@ -68,6 +68,12 @@ export interface FrontMatter extends Passage {
   readonly kind: 'frontMatter';
 }
 
+/** A passage too long, or blocks within blocks too deep, to be read. */
+export interface Overlong extends Span {
+  readonly kind: 'overlong';
+  readonly why: 'long' | 'deep';
+}
+
 /** Fenced code, and `---` or `***` alone on a line. */
 export interface Fence extends Passage {
   readonly kind: 'fence';
@@ -79,7 +85,7 @@ export interface Break extends Span {
   readonly kind: 'break';
 }
 
-export type Block = Heading | Paragraph | Item | TableRow | Directive | FrontMatter | Fence | Break;
+export type Block = Heading | Paragraph | Item | TableRow | Directive | FrontMatter | Fence | Break | Overlong;
 
 /** Markdown that hides or changes instructions when the draft is shown as a page. */
 export interface Hazard extends Span {

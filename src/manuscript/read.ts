@@ -6,6 +6,7 @@ import { countsShownAsLinks, repeatMarkAsBullet, unclosedComment, unclosedContai
 import type { Numbered } from './lists.ts';
 import { numberItems } from './lists.ts';
 import type { Block, Hazard, Item, Manuscript, Passage, Span } from './manuscript.ts';
+import { boundedLines, withinBounds } from './overlong.ts';
 import type { Sheet, Words } from './passage.ts';
 import { cutPassage, cutVerbatim, lineEnd } from './passage.ts';
 import { lineIndex, lineStarts, markLength, placer } from './place.ts';
@@ -39,7 +40,8 @@ interface Desk {
 export function readManuscript(source: string): Manuscript {
   const shift = markLength(source);
   const starts = lineStarts(source);
-  const root = parseBlocks(source);
+  const bounded = boundedLines(source, starts);
+  const root = parseBlocks(bounded.text);
   const comments = findComments(source, fencesOf(root.children, shift));
   const sheet: Sheet = { source, starts, comments: comments.spans, pointsToDoubleStar: pointsToDoubleStar(source) };
   const desk: Desk = { sheet, shift, blocks: [], hazards: [], lists: 0, tables: 0, pending: [] };
@@ -49,7 +51,9 @@ export function readManuscript(source: string): Manuscript {
     desk.hazards.push(unclosedComment({ start: comments.unclosed, end: comments.unclosed + 4 }));
   }
   desk.hazards.sort((a, b) => a.start - b.start || a.end - b.end);
-  return { source, blocks: desk.blocks, hazards: desk.hazards, place: placer(source, starts) };
+  const blocks = [...desk.blocks.map(withinBounds), ...bounded.overlong];
+  if (bounded.overlong.length > 0) blocks.sort((a, b) => a.start - b.start);
+  return { source, blocks, hazards: desk.hazards, place: placer(source, starts) };
 }
 
 function spanOf(node: Nodes, shift: number): Span {

@@ -3,7 +3,7 @@ import { readDefinition } from '../../grammar/definition.ts';
 import type { Entry } from '../../grammar/lexicon/entry.ts';
 import { lexicon } from '../../grammar/lexicon/index.ts';
 import { countSteps, multipleIn, readPassage } from '../../grammar/read.ts';
-import type { Label, Row, SizeBlock, Span, Statement } from '../../grammar/tree.ts';
+import type { Label, Row, SizeBlock, Span, Statement, Unread } from '../../grammar/tree.ts';
 import { type OwnWord, type Vocabulary, vocabularyOf } from '../../grammar/vocabulary.ts';
 import type { Block, Manuscript, Passage, TableRow } from '../manuscript/manuscript.ts';
 import type { FrontMatter } from './front/front-matter.ts';
@@ -11,6 +11,7 @@ import { readFrontMatter } from './front/read.ts';
 import type { Pattern, Section } from './pattern.ts';
 import { knittingRows } from './row-tables.ts';
 import { statementsFromTable } from './tables.ts';
+import { isAllCapitals, standsOut, withoutTitleLine } from './title-lines.ts';
 import { looksLikeTitle, titleKind, titleTimes } from './titles.ts';
 
 const spellings = new Set(lexicon.flatMap((entry) => entry.spellings.map((spelling) => spelling.toLowerCase())));
@@ -85,29 +86,6 @@ function hasCastOn(statements: readonly Statement[]): boolean {
   );
 }
 
-const isAllCapitals = (text: string): boolean => text === text.toUpperCase() && /[A-Z]{3}/.test(text);
-
-/** Wholly in bold or italics, as a heading is printed where no mark makes it one. */
-function standsOut(passage: Passage): boolean {
-  const words = passage.text.trim();
-  const start = passage.start + passage.text.indexOf(words);
-  return passage.emphasis.some((span) => span.start <= start && span.end >= start + words.length);
-}
-
-/** A heading set as the first line of a paragraph, in capitals or named like a piece, stands apart from what follows. */
-function withoutTitleLine(block: Block): Block[] {
-  if (block.kind !== 'paragraph') return [block];
-  const end = block.text.indexOf('\n');
-  if (end < 0) return [block];
-  const line = block.text.slice(0, end);
-  const words = line.trim();
-  const capitals = words === words.toUpperCase() && /[A-Z]{3}/.test(words);
-  if (!looksLikeTitle(words) || (!capitals && titleKind(words) === 'stage' && !/^(shape|divide|join)\b/i.test(words))) return [block];
-  const at = block.start + end + 1;
-  const title = { ...block, end: block.start + end, text: line };
-  return [title, ...withoutTitleLine({ ...block, start: at, text: block.text.slice(end + 1) })];
-}
-
 const within = (block: Span, spans: readonly Span[]): boolean => spans.some((span) => block.start >= span.start && block.end <= span.end);
 
 /** Behind a title that speaks of a chart: whether its rows are told there in words, so that they are worked and not only shown. */
@@ -174,6 +152,8 @@ export function readPattern(manuscript: Manuscript): Pattern {
   let current = open('', { start: 0, end: 0 }, 0, 'front');
   let headingDepth = 0;
   let roundList = false;
+  /** Passages of the front that are too long to be read. */
+  const overlong: Unread[] = [];
 
   const read = (passage: Passage, options: { itemNumber?: number | null; label?: Label } = {}): Statement[] =>
     readPassage(passage.text, passage.start, {
@@ -329,6 +309,21 @@ export function readPattern(manuscript: Manuscript): Pattern {
         });
         break;
       }
+      case 'overlong': {
+        const words = manuscript.source
+          .slice(block.start, block.start + 60)
+          .replace(/\s+/g, ' ')
+          .trim();
+        const unread: Unread = {
+          type: 'unread',
+          text: `${words} …`,
+          beyond: block.why,
+          span: { start: block.start, end: block.end },
+        };
+        if (current.kind === 'front') overlong.push(unread);
+        else current.statements.push(unread);
+        break;
+      }
       default:
         break;
     }
@@ -349,18 +344,18 @@ export function readPattern(manuscript: Manuscript): Pattern {
       section.piece = piece < 0 ? null : piece;
     }
   }
-  return finish(manuscript, front, names, vocabulary, sections);
+  return finish(front, names, vocabulary, sections, overlong);
 }
 
 function finish(
-  manuscript: Manuscript,
   front: FrontMatter,
   names: readonly string[],
   vocabulary: Vocabulary,
   sections: readonly Draft[],
+  overlong: readonly Unread[],
 ): Pattern {
-  let steps = 0;
-  const notRead: Pattern['reading']['notRead'][number][] = [];
+  let steps = overlong.length;
+  const notRead: Unread[] = [...overlong];
   const rows: { section: Section; row: Row; label: Label }[] = [];
   const sizeBlocks: SizeBlock[] = [];
   for (const section of sections) {
@@ -381,6 +376,5 @@ function finish(
   }
   notRead.sort((a, b) => a.span.start - b.span.start);
   const title = front.title?.text ?? sections.find((section) => section.title !== '')?.title ?? '';
-  void manuscript;
   return { title, sizes: names, sections, front, vocabulary, reading: { steps, read: steps - notRead.length, notRead }, rows, sizeBlocks };
 }

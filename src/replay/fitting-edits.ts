@@ -13,6 +13,8 @@ import { donorsOf, type SmallEdit, smallEdits } from './small-edits.ts';
 const mostTried = 240;
 const rowsAhead = 8;
 const mostDonors = 8;
+/** Steps of the longest row that is tried: each change is a row of its own, so their cost grows with the square. */
+const longestRow = 300;
 
 export interface Fitting {
   /** The edits that speak for themselves, the likeliest first. */
@@ -37,7 +39,7 @@ interface Bench {
 export function fittingEdits(pattern: Pattern, replay: Replay, met: Observation, words: (span: Span) => string): Fitting | null {
   const heads = (replay.heads ?? []).filter((head) => head.row === met.node && head.inline && head.needles.sure);
   const [first] = heads;
-  if (first === undefined || first.steps.length === 0) return null;
+  if (first === undefined || first.steps.length === 0 || first.steps.length > longestRow) return null;
   const same = heads.filter((head) => head.entry === first.entry);
   const out = same.filter((head) => met.sizes.includes(head.size));
   if (out.length === 0 || out.length !== met.sizes.length) return null;

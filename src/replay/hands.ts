@@ -76,6 +76,8 @@ export interface Hands {
   lenient?: boolean;
   /** Heights of the right needle at which a stitch was slipped, or a yarn over made, that may still be passed over. */
   slips?: number[];
+  /** Single steps worked so far in this row. */
+  worked?: number;
   /** Looks over the shoulder; with it every pass of a repeat is worked one by one. */
   readonly watch?: Watch;
 }
@@ -104,6 +106,8 @@ export const stopped = (
 
 /** Most single steps one repeat may be unrolled to where it cannot be folded. */
 export const mostPasses = 20_000;
+/** Most single steps of one row that are worked: repeats within repeats multiply. */
+export const mostSteps = 100_000;
 
 export function countFor(hands: Hands, values: Sized): number | null {
   // A list that breaks off before this size: what the size works is not known.

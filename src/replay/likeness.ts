@@ -44,8 +44,11 @@ export function likeness(
   };
 }
 
+/** Repeats within repeats that are written twice: deeper ones would double the row at every depth. */
+const deepest = 4;
+
 /** The stitches of a row in order; each repeat is written twice, which shows how its ends meet. */
-function leaves(steps: readonly Step[], size: number): Leaf[] {
+function leaves(steps: readonly Step[], size: number, depth = 0): Leaf[] {
   return steps.flatMap((step): Leaf[] => {
     switch (step.type) {
       case 'work':
@@ -53,15 +56,16 @@ function leaves(steps: readonly Step[], size: number): Leaf[] {
       case 'repeat': {
         if (step.form === 'run')
           return [{ name: 'run', n: step.extent?.kind === 'over' ? (sizeValue(step.extent.count.values, size) ?? 0) : 0 }];
-        const inner = leaves(step.children, size);
-        const ending = step.ending?.kind === 'then' ? leaves(step.ending.children, size) : [];
-        return [...inner, ...leaves(step.once, size), ...inner, ...ending];
+        const inner = leaves(step.children, size, depth + 1);
+        const ending = step.ending?.kind === 'then' ? leaves(step.ending.children, size, depth + 1) : [];
+        const once = leaves(step.once, size, depth + 1);
+        return [...inner, ...once, ...(depth < deepest ? inner : []), ...ending];
       }
       case 'bindOff':
       case 'castOn':
         return [{ name: step.type, n: sizeValue(step.count.values, size) ?? 0 }];
       case 'needlePart':
-        return leaves(step.children, size);
+        return leaves(step.children, size, depth);
       case 'stated':
       case 'remark':
       case 'resolve':

@@ -90,7 +90,12 @@ export interface Play {
   ruled: readonly number[] | null;
   /** What was decided where a stated count and the row differ: the count to go on with, by place and size. */
   readonly decided: Map<string, number>;
+  /** Work that is still done, of trying as well as of writing: rows in one size, long ones for more. Below 0 the replay stands still. */
+  effort: number;
 }
+
+/** Rows in one size that a draft may ask for, with all that is tried on the way: far more than anyone knits. */
+const mostEffort = 250_000;
 
 export const deepest = 12;
 
@@ -117,6 +122,7 @@ export function newPlay(pattern: Pattern, flow: readonly Item[], text: (span: Sp
     trying: false,
     ruled: null,
     decided: new Map(),
+    effort: mostEffort,
   };
 }
 

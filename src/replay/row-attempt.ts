@@ -41,6 +41,7 @@ export function attempt(play: Play, size: number, row: Row, steps: readonly Step
   };
   if (picksUpFirst(steps)) beginRow(needles);
   const trouble = workSteps(hands, steps);
+  play.effort -= 1 + (hands.worked ?? 0) / 100;
   const left =
     trouble === null && !hands.divided && !leavesRest(steps, hands) && !stopsShort(play, row, steps, needles) ? unfinished(hands) : 0;
   return { needles, held, hands, trouble, left };

@@ -17,7 +17,7 @@ export function statedAfter(moment: Moment): number | null {
 }
 
 export function verdictOf(moment: Moment, end: RowEnd): RowVerdict {
-  if (end.trouble?.kind === 'unread' || !moment.needles.sure) return 'unknown';
+  if (end.trouble?.kind === 'unread' || end.trouble?.kind === 'tooLong' || !moment.needles.sure) return 'unknown';
   if (end.trouble !== null || end.left > 0) return 'stops';
   const stated = statedAfter(moment);
   return stated !== null && stated !== live(end.needles) ? 'differs' : 'fits';
@@ -75,6 +75,8 @@ function troubleSentence(end: RowEnd, words: (span: Span) => string): string {
       return `At ${at} no marker lies ahead.`;
     case 'noGap':
       return `At ${at} no turn of an earlier row lies ahead.`;
+    case 'tooLong':
+      return `The row comes to more single steps than are worked here: ${at}.`;
     case 'noProgress':
       return `The repeat takes no stitch, so it would never end: ${at}.`;
     case 'leftOver':

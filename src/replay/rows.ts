@@ -1,6 +1,7 @@
 /** One row in every size: choosing how to read it, working it, checking what the draft says of it. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { Row, Side, Span, Stated, Statement, Step } from '../../grammar/tree.ts';
+import { standsStill } from './bounds.ts';
 import type { Hands, RowChoice, Trouble } from './hands.ts';
 import { remember } from './memory.ts';
 import { copyNeedles, endRow, live, type Needles } from './needles.ts';
@@ -159,6 +160,7 @@ function noteSets(needles: Needles, hands: Hands): void {
 /** Works the steps of one row in the given sizes and writes it down. */
 export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: readonly number[], call: Call): void {
   const label = labelWords(row.label, call.number);
+  if (standsStill(play, sizes, call.span, row)) return;
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
   const round = row.label?.unit === 'round';

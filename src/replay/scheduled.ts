@@ -85,6 +85,10 @@ export function intervalsOf(
       }
       events = need / change;
     } else if (n === null && segment.kind === 'every' && node.times !== null) events = sizeValue(node.times.count.values, size) ?? 0;
+    if (events > mostEvents) {
+      met(play, { kind: 'tooLong', span: segment.span, numbers: {}, words: {} }, size, node, null);
+      hand.needles.sure = false;
+    }
     for (let event = 0; event < Math.min(events, mostEvents); event += 1) out.push(intervalOf(segment, size, event, round));
   });
   const [first] = out;

@@ -1,6 +1,6 @@
 /** Working the steps of one row in one size. Nothing here decides what a draft meant; it says what happens. */
 import type { Step } from '../../grammar/tree.ts';
-import { countFor, type Hands, stopped, type Trouble } from './hands.ts';
+import { countFor, type Hands, mostSteps, stopped, type Trouble } from './hands.ts';
 import { beginRow, borderOf, live, passTip, workPlain } from './needles.ts';
 import { workBindOff } from './steps/bind-off.ts';
 import { workHold, workOnly } from './steps/hold.ts';
@@ -21,6 +21,8 @@ export function workSteps(hands: Hands, told: readonly Step[]): Trouble | null {
   const steps = inNeedleOrder(told);
   for (let index = 0; index < steps.length; index += 1) {
     const step = steps[index] as Step;
+    hands.worked = (hands.worked ?? 0) + 1;
+    if (hands.worked > mostSteps) return stopped('tooLong', step.span);
     hands.watch?.begin(step, hands);
     const trouble = workStep(hands, step);
     hands.watch?.end(step, hands);

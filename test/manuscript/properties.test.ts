@@ -37,7 +37,7 @@ const anything = fc.oneof(
 function passagesOf(block: Block): readonly Passage[] {
   if (block.kind === 'tableRow') return block.cells;
   if (block.kind === 'directive') return block.label ? [block.label] : [];
-  return block.kind === 'break' ? [] : [block];
+  return block.kind === 'break' || block.kind === 'overlong' ? [] : [block];
 }
 
 function lies(span: Span, inside: Span): boolean {
@@ -98,9 +98,13 @@ describe('any text', () => {
     );
   });
 
-  test('may be nested as deep as it likes', () => {
-    expect(readManuscript(`${'> '.repeat(6000)}K2`).blocks.length).toBe(1);
-    expect(readManuscript(`${'- '.repeat(800)}K2`).blocks.length).toBe(800);
+  test('is read to a depth of thirty quotations or lists; what stands deeper is kept as one passage that is not read', () => {
+    const kinds = (text: string): string[] => readManuscript(text).blocks.map(({ kind }) => kind);
+    expect(kinds(`${'> '.repeat(30)}K2`)).toEqual(['paragraph']);
+    expect(kinds(`${'> '.repeat(31)}K2`)).toEqual(['overlong']);
+    expect(kinds(`${'> '.repeat(6000)}K2`)).toEqual(['overlong']);
+    expect(kinds(`${'- '.repeat(30)}K2`)).toHaveLength(30);
+    expect(kinds(`${'- '.repeat(800)}K2`)).toEqual(['overlong']);
   });
 
   test('is read twice alike', () => {

@@ -14,7 +14,7 @@ export function outline(source: string): string[] {
   return readManuscript(source).blocks.map((block) => {
     if (block.kind === 'tableRow') return `tableRow: ${block.cells.map((cell) => tidy(cell.text)).join(' | ')}`;
     if (block.kind === 'directive') return `directive: ${block.name}`;
-    if (block.kind === 'break') return 'break';
+    if (block.kind === 'break' || block.kind === 'overlong') return block.kind;
     if (block.kind === 'item' && block.number !== null) return `item ${block.number}: ${tidy(block.text)}`;
     return `${block.kind}: ${tidy(block.text)}`;
   });

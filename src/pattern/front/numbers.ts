@@ -37,7 +37,7 @@ type Token =
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 
 /** More values than any pattern has sizes; keeps the work bounded. */
-const mostTokens = 160;
+const mostTokens = 1_000;
 
 const isDash = (letter: string | undefined): boolean =>
   letter === '-' || letter === '–' || letter === '—' || letter === '−' || letter === '‑';

@@ -27,7 +27,7 @@ const unquoted = (word: string): string => word.trim().replace(/^["']|["']$/g, '
 function fromYaml(blocks: readonly Block[]): SizeList | null {
   for (const block of blocks) {
     if (block.kind !== 'frontMatter') continue;
-    const key = /(?:^|\n)[ \t]{0,8}["']?sizes?["']?[ \t]{0,8}:[ \t]{0,8}([^\n]{0,400})/i.exec(block.text);
+    const key = /(?:^|\n)[ \t]{0,8}["']?sizes?["']?[ \t]{0,8}:[ \t]{0,8}([^\n]{0,6000})/i.exec(block.text);
     if (key === null) return null;
     const value = key[1]!.replace(/\s#.{0,200}$/, '').trim();
     const valueAt = key.index + key[0].length - key[1]!.length;
@@ -61,7 +61,7 @@ const lead =
 function namesIn(text: string, start: number, from: From): SizeList | null {
   const skip = lead.exec(text)![0].length;
   for (const at of skip === 0 ? [0] : [0, skip]) {
-    const names = sizeNamesAt(text.slice(at, at + 400));
+    const names = sizeNamesAt(text.slice(at, at + 6_000));
     if (names === null) continue;
     const blank = text.slice(at).length - text.slice(at).trimStart().length;
     return list(names.names, start + at + blank, start + at + names.length, from);

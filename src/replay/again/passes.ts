@@ -1,14 +1,12 @@
 /** Passes over a list of rows: worked one by one until nothing changes, then counted. */
 import type { Label, Row, Span, Statement } from '../../../grammar/tree.ts';
+import { standsStill } from '../bounds.ts';
 import { live, type Needles } from '../needles.ts';
 import { playPlainRows } from '../plain-rows.ts';
 import { type Hand, handOf, type Play, tryOut } from '../play.ts';
 import { playSteps } from '../rows.ts';
 import type { Again } from './named-rows.ts';
 import { playRowsOfLabel } from './rows-of-label.ts';
-
-/** Most passes that are worked one by one. */
-const mostPasses = 12_000;
 
 /** Where a hand stands, for seeing that a pass has changed nothing. */
 export function signature(needles: Needles): string {
@@ -32,9 +30,10 @@ function sameRows(row: Row): boolean {
 
 export function playAgain(play: Play, list: readonly Again[], sizes: readonly number[], span: Span, node: Statement): void {
   for (const each of list) {
-    if (each.row === null)
+    if (each.row === null) {
+      play.effort -= sizes.length;
       playPlainRows(play, sizes, each.times, { span, textSpan: each.textSpan, node, label: each.label, change: each.change });
-    else if (each.row.does !== null)
+    } else if (each.row.does !== null)
       playRowsOfLabel(
         play,
         each.number !== null && each.times === 1 && sameRows(each.row)
@@ -48,11 +47,12 @@ export function playAgain(play: Play, list: readonly Again[], sizes: readonly nu
 
 /** Works a list of rows a number of times per size; sizes with fewer passes begin later, so that all end together. */
 export function playPasses(play: Play, list: readonly Again[], passes: ReadonlyMap<number, number>, span: Span, node: Statement): void {
-  const most = Math.min(mostPasses, Math.max(0, ...passes.values()));
+  const most = Math.max(0, ...passes.values());
   let last: { before: string[]; first: number; sizes: number } | null = null;
   for (let pass = 0; pass < most; pass += 1) {
-    const sizes = [...passes].filter(([, count]) => Math.min(count, most) >= most - pass).map(([size]) => size);
+    const sizes = [...passes].filter(([, count]) => count >= most - pass).map(([size]) => size);
     if (sizes.length === 0) continue;
+    if (standsStill(play, sizes, span, node)) return;
     const first = play.book.entries.length;
     const before = sizes.map((size) => signature(handOf(play, size).needles));
     playAgain(play, list, sizes, span, node);
@@ -67,7 +67,7 @@ export function playPasses(play: Play, list: readonly Again[], passes: ReadonlyM
     last = { before, first, sizes: sizes.length };
     if (period === 0) continue;
     // Nothing has changed: the passes up to the one where another size joins in are the same.
-    const joins = [...passes.values()].map((count) => most - Math.min(count, most)).filter((start) => start > pass);
+    const joins = [...passes.values()].map((count) => most - count).filter((start) => start > pass);
     const until = Math.min(most, ...joins);
     const fold = Math.floor((until - pass - 1) / period);
     if (fold <= 0) continue;

@@ -139,7 +139,8 @@ export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
       if (between) return between;
     }
     passes += 1;
-    if (needles.left.n >= before || passes > mostPasses) return stopped('noProgress', step.span, { left: needles.left.n });
+    if (passes > mostPasses) return stopped('tooLong', step.span);
+    if (needles.left.n >= before) return stopped('noProgress', step.span, { left: needles.left.n });
     if (hands.turned && step.children.some((child) => child.type === 'turn')) continue;
   }
   if (needles.left.n < goal)
@@ -172,7 +173,7 @@ function workToGoal(hands: Hands, step: Repeat, goal: Goal): Trouble | null {
     }
     if (needles.left.n === left && needles.right.n === right && live(needles) === before) return stopped('noProgress', step.span, { left });
   }
-  return stopped('noProgress', step.span, { left: needles.left.n });
+  return stopped('tooLong', step.span);
 }
 
 /** Passes after which the likeliest meaning of the goal comes true, tried on other needles; null when none does. */
@@ -203,7 +204,8 @@ function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: nu
   }
   const shares = needleShares(hands, step, passes);
   const base = hands.base;
-  for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+  if (passes > mostPasses) return stopped('tooLong', step.span);
+  for (let pass = 0; pass < passes; pass += 1) {
     hands.watch?.pass(step, pass + 1, passes, hands);
     const share = shares?.[pass];
     const worked = needles.right.n;

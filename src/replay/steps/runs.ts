@@ -21,7 +21,8 @@ export function workRun(hands: Hands, step: Repeat): Trouble | null {
   const extent = step.extent ?? { kind: 'end' as const };
   if (extent.kind === 'times') {
     const passes = passesOf(hands, extent) ?? 0;
-    for (let pass = 0; pass < Math.min(passes, mostPasses); pass += 1) {
+    if (passes > mostPasses) return stopped('tooLong', step.span);
+    for (let pass = 0; pass < passes; pass += 1) {
       hands.watch?.pass(step, pass + 1, passes, hands);
       const trouble = workSteps(hands, step.children);
       if (trouble) return trouble;
