@@ -142,7 +142,7 @@ export const clauses: readonly Clause[] = [
   ),
   // into one stitch
   clause(
-    String.raw`(?:work |knit |make )?[([]((?:[^()[\]]|\([^()]*\) ?(?:twice|\d times|\d)){1,80})[)\]](?: (?:twice|\d times)(?:, (?:k1|p1))?)? ?(?:all )?(?:in|into|in to) (?:the )?(?:next|same|one|1|single)(?: ${NUM})?(?: single)?(?: ${ST})?`,
+    String.raw`(?:work |knit |make )?[([]((?:[^()[\]]|\([^()]*\) ?(?:twice|\d)){1,120})[)\]](?: (?:twice|\d times)(?:, (?:k1|p1))?)? ?(?:all )?(?:in|into|in to) (?:the )?(?:next|same|one|1|single)(?: ${NUM})?(?: single)?(?: ${ST})?`,
     (match, doing) => {
       const tail = /[)\]] (twice|\d times)(?:, (k1|p1))?/.exec(match[0]);
       return intoOne(tail ? `(${match[1]}) ${tail[1]}${tail[2] ? `, ${tail[2]}` : ''}` : (match[1] ?? ''), doing);

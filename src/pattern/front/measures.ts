@@ -47,7 +47,7 @@ const tidy = (words: string): string =>
   words
     .replace(/[\s*_]+/g, ' ')
     .replace(/\s?[([]?(?:approx\.?|approximately|about|is|are|to|=)?[:=–—(\s-]*$/i, '')
-    .replace(/^(?:[\s,:.)\]–—/×-]|(?:and|by|x)(?:\s|$))+/i, '')
+    .replace(/^(?:[\s,:.)\]–—/×-]|(?:and|by|x)(?!\S))+/i, '')
     .replace(/,$/, '')
     .replace(/^.*[,;]\s(?=to fit\b)/i, '')
     .trim();
