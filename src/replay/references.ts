@@ -1,8 +1,8 @@
 /** References from one piece to another: "as given for Back to **", "complete to match first side". */
 import { sizeValue } from '../../grammar/count.ts';
-import type { Goal, Refer, Statement, Until } from '../../grammar/tree.ts';
+import type { Goal, Refer, Shape, Statement, Until } from '../../grammar/tree.ts';
 import { openBook } from './book.ts';
-import { live } from './needles.ts';
+import { live, type Needles, setLive } from './needles.ts';
 import { copyHand, deepest, handOf, met, newHand, type Play, shown, write } from './play.ts';
 import { checkStated } from './stated.ts';
 import { playFrom, playStatement } from './statements.ts';
@@ -198,7 +198,11 @@ function replayPart(play: Play, node: Refer, part: string, named: { from: number
   for (const item of items) {
     const statement = play.flow[item]?.statement;
     const going = sizes.filter((size) => target(size) === null || live(handOf(play, size).needles) !== target(size));
-    if (statement !== undefined && going.length > 0) playStatement(play, statement, going);
+    const had = play.hands.map((hand) => live(hand.needles));
+    if (statement === undefined || going.length === 0) continue;
+    playStatement(play, statement, going);
+    for (const size of going)
+      if (statement.type === 'shape') stopAt(handOf(play, size).needles, had[size] as number, target(size), statement);
   }
   play.depth -= 1;
   Object.assign(play, { book, section, inline, at, ruled, trying });
@@ -206,6 +210,12 @@ function replayPart(play: Play, node: Refer, part: string, named: { from: number
     const wanted = target(size);
     if (wanted !== null && live(handOf(play, size).needles) !== wanted) handOf(play, size).needles.sure = false;
   }
+}
+
+/** "until 78 sts rem": the shaping that would go on past the number stops there, if its steps come to it. */
+function stopAt(needles: Needles, had: number, target: number | null, shape: Shape): void {
+  const step = shape.place === 'bothEnds' ? 2 : 1;
+  if (target !== null && had > target && live(needles) < target && (had - target) % step === 0) setLive(needles, target);
 }
 
 /** "armholes" and "armhole", "shoulders" and "shoulder": headings and orders differ in number. */
