@@ -379,3 +379,14 @@ for (const [family, rows] of Object.entries(facts)) {
     });
   });
 }
+
+describe('rows behind rounds', () => {
+  test.each([
+    'Work 5 rnds in st st. From here, work back and forth in rows. Row 1 (WS): P to end. Row 2 (RS): K to end.',
+    'Work 5 rnds in st st. Work back and forth in rows from here. Next row (WS): P to end.',
+  ])('%s', (text) => {
+    const worked = work(text, { start: 60, mode: 'round' });
+    expect(worked.kinds).toEqual([]);
+    expect(worked.end).toEqual([60]);
+  });
+});
