@@ -151,7 +151,8 @@ export function workOnly(hands: Hands, step: Only): Trouble | null {
       needles.right = { n: 0, marks: [] };
     }
     needles.mode = 'flat';
-    needles.side = 'RS';
+    // With all the stitches the work may go on or turn back first: what is said next tells which side faces.
+    needles.side = n === null ? null : 'RS';
   }
   if (n !== null) checkSet(hands, step, n);
   if (n === null || n >= have) return null;
