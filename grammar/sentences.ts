@@ -147,7 +147,8 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       const gap = text.slice(endOf(token), next.startOffset);
       // "st.st", "k.1": no space, no end.
       if (gap === '' && !isA(next, Close)) continue;
-      const letter = text[next.startOffset] ?? '';
+      // An article is no token and may begin the sentence all the same: "…, k2. The border is worked …"
+      const letter = gap.trimStart()[0] ?? text[next.startOffset] ?? '';
       // In small letters a sentence begins on a new line, or with a word of shorthand: "turn. sl1, p27, turn".
       if (
         /\p{Ll}/u.test(letter) &&

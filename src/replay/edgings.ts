@@ -27,6 +27,21 @@ export function edgingAhead(statements: readonly Statement[]): boolean {
   return false;
 }
 
+/** Decreases that may take the last stitch of an edging with the first of the piece. */
+const tie = /^(?:kNtog|pNtog|ssk|skp|skpo|ssp|k2tog tbl|p2tog tbl)$/;
+
+/** Whether rows that follow, up to the next cast-on, end with a decrease and a turn, as an edging does that takes up the stitches beside it. */
+export function tiesAhead(statements: readonly Statement[]): boolean {
+  for (const statement of statements) {
+    if (statement.type === 'castOn') return false;
+    if (statement.type !== 'row') continue;
+    const steps = statement.children.filter((step) => step.type !== 'remark' && step.type !== 'stated' && step.type !== 'change');
+    const [before, last] = steps.slice(-2);
+    if (last?.type === 'turn' && last.not !== true && before?.type === 'work' && tie.test(before.stitch)) return true;
+  }
+  return false;
+}
+
 /** Marks where the live stitches of the piece end, before the edging's own are cast on. */
 export function drawBorder(needles: Needles): void {
   const n = live(needles);

@@ -8,6 +8,8 @@ export interface Held {
   n: number;
   /** Taken up again. */
   used: boolean;
+  /** They wait on their own needle, put on no holder: only their number brings them back. */
+  idle?: boolean;
   /** False where its number is in doubt. */
   sure?: boolean;
 }
@@ -24,7 +26,7 @@ function wordsOf(text: string): string[] {
 
 /** The held set that a name means: by its words first, then by its number; newest first among equals. */
 export function heldSet(held: readonly Held[], name: string | null, count: number | null): Held | null {
-  const waiting = held.filter((set) => !set.used && set.n > 0);
+  const waiting = held.filter((set) => !set.used && set.n > 0 && (set.idle !== true || set.n === count));
   const wanted = name === null ? [] : wordsOf(name);
   let best: Held | null = null;
   let bestScore = 0;

@@ -84,7 +84,7 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         else if (where.node.type === 'row' && endsWithBindOff(where.node)) checkSides(play, stated, size, value, where);
         break;
       case 'held': {
-        const sets = hand.held.filter((set) => !set.used);
+        const sets = hand.held.filter((set) => !set.used && set.idle !== true);
         if (sets.length > 0 && !sets.some((set) => set.n === value) && sets.reduce((sum, set) => sum + set.n, 0) !== value)
           met(
             play,

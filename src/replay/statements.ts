@@ -3,9 +3,10 @@ import { sizeValue } from '../../grammar/count.ts';
 import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
 import { playRepeat } from './again/repeat.ts';
 import { playRowsOfLabel } from './again/rows-of-label.ts';
-import { drawBorder, edgingAhead } from './edgings.ts';
+import { drawBorder, edgingAhead, tiesAhead } from './edgings.ts';
 import { gatherPieces } from './gathering.ts';
 import { firstChoice, type Hands } from './hands.ts';
+import { leaveOnNeedle } from './left-on-needle.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, met, type Play, sectionOf, shown, write } from './play.ts';
@@ -128,20 +129,19 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       }
       continue;
     }
-    const edging =
-      live(hand.needles) > 0 &&
-      edgingAhead(
-        play.flow
-          .slice(play.at + 1, play.at + 40)
-          .filter((item) => item.section === play.section)
-          .map((item) => item.statement),
-      );
+    const ahead = play.flow
+      .slice(play.at + 1, play.at + 40)
+      .filter((item) => item.section === play.section)
+      .map((item) => item.statement);
+    // "CO 8 sts onto left needle" beside live stitches, and rows that take one of them with their last: an edging.
+    const edging = live(hand.needles) > 0 && (edgingAhead(ahead) || (statement.where === 'start' && tiesAhead(ahead)));
     const fresh =
       hand.fresh ||
       live(hand.needles) === 0 ||
       (!edging && section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
     if (fresh) {
       if (live(hand.needles) > 0) leaveTurns(play, size);
+      leaveOnNeedle(play, size, statement);
       hand.needles = emptyNeedles();
       hand.needles.left.n = n;
       hand.needles.side = null;
@@ -195,6 +195,10 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
   let touched = false;
   for (const size of sizes) {
     const hand = handOf(play, size);
+    if (step.type === 'takeUp' && !step.worked && step.count !== null && leaveOnNeedle(play, size, step)) {
+      counts[size] = 0;
+      before[size] = 0;
+    }
     const hands: Hands = {
       needles: hand.needles,
       size,

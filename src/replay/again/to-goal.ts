@@ -38,7 +38,15 @@ export function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: reado
   play.lenient = goal.kind === 'allWorked';
   play.partial = undefined;
   playPasses(play, list, passes, node.span, node);
-  for (const [size, rows] of partial) playAgain(play, list.slice(0, rows), [size], node.span, node);
+  // Sizes that leave out the same rows work the rest side by side.
+  for (const rows of new Set(partial.values()))
+    playAgain(
+      play,
+      list.slice(0, rows),
+      [...partial].filter(([, own]) => own === rows).map(([size]) => size),
+      node.span,
+      node,
+    );
   play.lenient = lenient;
 }
 

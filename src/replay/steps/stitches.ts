@@ -87,6 +87,7 @@ export function workOne(hands: Hands, step: Work): Trouble | null {
       hands.base === 0
     )
       reachRound(needles, use.takes - needles.left.n);
+    if (use.kind === 'plain' && (use.times ?? 1) === 1) fromHolder(hands, use.takes);
     const have = needles.left.n - hands.base;
     if (have < use.takes) return stopped('tooFew', step.span, { left: have, wanted: use.takes });
     workPlain(needles, use.takes);
