@@ -195,10 +195,8 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
   let touched = false;
   for (const size of sizes) {
     const hand = handOf(play, size);
-    if (step.type === 'takeUp' && !step.worked && step.count !== null && leaveOnNeedle(play, size, step)) {
-      counts[size] = 0;
-      before[size] = 0;
-    }
+    if (step.type === 'takeUp' && !step.worked && step.count !== null && leaveOnNeedle(play, size, step))
+      [counts[size], before[size]] = [0, 0];
     const hands: Hands = {
       needles: hand.needles,
       size,
