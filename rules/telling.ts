@@ -65,8 +65,6 @@ export function lineOf(context: Context, span: Span): number {
   return context.manuscript.place(span.start).line;
 }
 
-const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-
 /** "once", "twice", "3 times". */
 export function times(n: number): string {
   return n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`;
