@@ -29,7 +29,8 @@ export function withoutShorteningStops(text: string): string {
   if (!dotted.test(told)) return told;
   return told.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
     const lower = word.toLowerCase();
-    if (ordinalRow.test(told.slice(at + match.length, at + match.length + 12))) return match;
+    // … but "every foll. 4th row" goes on
+    if (lower !== 'foll' && ordinalRow.test(told.slice(at + match.length, at + match.length + 12))) return match;
     if (!shortened.has(lower) || next === '') return match;
     const behind = told.slice(at + match.length + gap.length, at + match.length + gap.length + 3);
     // Before small letters, a star, a bracket or another mark the stop cannot end a sentence; "k2 sts. k1, p1" may.

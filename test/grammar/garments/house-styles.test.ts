@@ -37,6 +37,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
     'bindOff rows 7 (7, 8) {next n=6} | BO remaining all:30 (32, 32)',
   ],
   ['Work until piece measures 3 cm, ending with a wrong-side row.', 'work until piece 3 cm ending WS'],
+  ['Dec. 1 st. at the front edge on the 3rd and every foll. 4th row.', 'dec 1 edge front {nth k=3; every k=4}'],
   // the first row told behind the fabric
   [
     'Cont in st st, beg with a k row, until work measures 9 (10, 11) cm, ending with a p row.',
