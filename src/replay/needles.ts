@@ -60,6 +60,8 @@ export interface Needles {
   worked?: { RS: number | null; WS: number | null };
   /** Stitches on either side of the one gap that the last row bound off in its middle. */
   sets?: { first: number; last: number };
+  /** The last row bound stitches off, so that a round is open there. */
+  opened?: boolean;
 }
 
 export function emptyNeedles(): Needles {

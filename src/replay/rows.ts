@@ -151,6 +151,7 @@ function takeOver(
 
 /** Keeps what lies on either side of a bind-off inside the row, for "continue on the last set of 33 sts". */
 function noteSets(needles: Needles, hands: Hands): void {
+  needles.opened = hands.off > 0;
   const [offAt, ...more] = hands.offAt ?? [];
   const rest = live(needles) - (offAt ?? 0);
   if (offAt !== undefined && offAt > 0 && rest > 0 && more.length === 0 && !hands.divided) needles.sets = { first: offAt, last: rest };

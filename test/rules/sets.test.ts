@@ -109,11 +109,11 @@ describe('nothing left to work', () => {
   });
 });
 
-test('back and forth in rows after a round: the next row is one of the wrong side', () => {
+test('back and forth in rows after a round that bound off: the next row is one of the wrong side', () => {
   const rows = (side: string): string =>
     draft(
       'CO 40 sts. Join in the round.',
-      'Rnd 1: Knit.',
+      'Rnd 1: BO 20 sts, k to end.',
       'Work back and forth in rows.',
       `Row 1 (${side}): Purl.`,
       'Row 2: Knit.',

@@ -74,9 +74,9 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
   }
 }
 
-/** "Work back and forth in rows" behind a round worked to its end: the work is turned, and the next row is one of the wrong side. */
+/** "Work back and forth in rows" behind a round that bound stitches off: the work is turned, and the next row is one of the wrong side. */
 function backToRows(needles: Needles): void {
-  if (needles.mode !== 'round' || needles.suspended || needles.left.n > 0 || needles.right.n === 0) return;
+  if (needles.opened !== true || needles.mode !== 'round' || needles.suspended || needles.left.n > 0 || needles.right.n === 0) return;
   needles.mode = 'flat';
   needles.side = 'RS';
   needles.begun = false;
