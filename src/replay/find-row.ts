@@ -1,5 +1,9 @@
 /** Which row of the sheet a reader means by "Body 17", "Row 5", "Yoke: Dec Rnd" or "Next row". */
 import type { Proof } from '../index.ts';
+import { entryOf } from '../report/sum.ts';
+import type { Entry } from './replay.ts';
+
+type Finding = Proof['findings'][number];
 
 const small = new Set(['the', 'of', 'a', 'in', 'and', 'for']);
 
@@ -12,8 +16,55 @@ function wordsOf(text: string): string[] {
     .map((word) => (/^(rows?|rnds?|rounds?|r)$/.test(word) ? 'row' : word.replace(/^(inc|dec)(rease)?$/, '$1')));
 }
 
-/** "Row 17" of "Crown" as one or more places in the sheet, the likeliest entry first; empty when there is none. */
+/**
+ * "Row 17" of "Crown" as one or more places in the sheet, the likeliest entry first; empty when there is none. The heading
+ * of a finding leads there too: "Crown · Rnd 7 · size L", "Thumb", "line 57".
+ */
 export function findEntries(proof: Proof, asked: string, size: number): number[] {
+  const line = /^\s*line (\d+)\s*$/i.exec(asked)?.[1];
+  if (line !== undefined) return onLine(proof, Number(line));
+  const place = asked.replace(/(?<=\S)\s*[·,]?\s*\b(?:every size|sizes? [^·]*)$/i, '');
+  const found = byLabel(proof, place, size);
+  return found.length > 0 ? found : underHeading(proof, place);
+}
+
+/** Entries worked from a line, or whose words stand on it; first those that a finding speaks of. */
+function onLine(proof: Proof, line: number): number[] {
+  const { entries } = proof.replay;
+  const { place } = proof.manuscript;
+  const here = [...entries.keys()].filter((index) => {
+    const { span, textSpan } = entries[index] as Entry;
+    return place(span.start).line === line || place(textSpan.start).line === line;
+  });
+  const found = ofFindings(proof, (finding) => place(finding.span.start).line === line).filter((index) => here.includes(index));
+  return [...new Set([...found, ...here])];
+}
+
+/** A heading alone: the row that a finding under it speaks of, or else its first row. */
+function underHeading(proof: Proof, asked: string): number[] {
+  const wanted = wordsOf(asked);
+  if (wanted.length === 0) return [];
+  const { entries } = proof.replay;
+  const here = [...entries.keys()].filter((index) => {
+    const title = wordsOf(proof.pattern.sections[(entries[index] as Entry).section]?.title ?? '');
+    return wanted.length === title.length && wanted.every((word, at) => word === title[at]);
+  });
+  const found = ofFindings(proof, () => true).filter((index) => here.includes(index));
+  const rows = here.filter((index) => entries[index]?.unit !== 'step');
+  return [...new Set([...found, ...rows, ...here])];
+}
+
+/** Entries that findings speak of, the gravest level first. */
+function ofFindings(proof: Proof, wanted: (finding: Finding) => boolean): number[] {
+  return (['error', 'query', 'style'] as const).flatMap((level) =>
+    proof.findings
+      .filter((finding) => finding.level === level && wanted(finding))
+      .map((finding) => entryOf(proof, finding))
+      .flatMap((entry) => (entry === null ? [] : [proof.replay.entries.indexOf(entry)])),
+  );
+}
+
+function byLabel(proof: Proof, asked: string, size: number): number[] {
   const wanted = wordsOf(asked);
   if (wanted.length === 0) return [];
   const { entries } = proof.replay;

@@ -1,6 +1,7 @@
 /** One row in one size, step by step with both needles' counts, for whoever must confirm a finding. */
 import type { Row, Span, Statement } from '../../grammar/tree.ts';
 import type { Proof } from '../index.ts';
+import { plural } from '../report/plural.ts';
 import type { RowReplay, RowReplayLine, RowVerdict } from '../report/row-replay.ts';
 import { plainWords } from '../report/words.ts';
 import { findEntries } from './find-row.ts';
@@ -11,7 +12,7 @@ import type { Moment } from './play.ts';
 import type { Entry } from './replay.ts';
 import { choiceWords } from './row-choices.ts';
 import { lineWriter } from './row-lines.ts';
-import { designerSentence, outcomeOf, verdictOf } from './row-outcome.ts';
+import { designerSentence, otherEnd, outcomeOf, verdictOf } from './row-outcome.ts';
 import { slipsFor } from './row-slips.ts';
 
 /** Repeats of a stitch pattern that is given only by its multiple, where no count is asked for. */
@@ -70,7 +71,8 @@ function worked(proof: Proof, { entry, moment, own, earlier }: Asked, from: numb
   const writer = lineWriter(words);
   const end = workMoment(proof, moment, { watch: writer.watch, ...(other === undefined ? {} : { from: other }) });
   const given = other === undefined ? moment : { ...moment, needles: { ...moment.needles, sure: true } };
-  const verdict = verdictOf(given, end);
+  const elsewhere = other === undefined ? null : otherEnd(end, endByTheDraft(proof, moment));
+  const verdict = elsewhere === null ? verdictOf(given, end) : 'differs';
   const difference = other === undefined ? 0 : other - live(head);
   return {
     ...place(proof, entry, moment.size),
@@ -78,13 +80,38 @@ function worked(proof: Proof, { entry, moment, own, earlier }: Asked, from: numb
     start: { leftNeedle: start.left.n, rightNeedle: start.right.n },
     lines: writer.lines(),
     after: end.trouble === null && end.left === 0 && (other !== undefined || moment.needles.sure) ? live(end.needles) : null,
-    outcome: outcomeOf(given, end, words),
+    outcome: elsewhere ?? outcomeOf(given, end, words),
     verdict,
-    ...designer(proof, own),
+    ...designer(proof, entry, own),
     readings: otherReadings(proof, moment, other, words),
     ...(other === undefined
       ? { oneOff: oneOff(proof, moment, live(head), verdict, words) }
-      : { expected, slips: slipsFor(proof, sameStretch(earlier), difference, words) }),
+      : { expected, ...markersAssumed(moment, other, difference), slips: slipsFor(proof, sameStretch(earlier), difference, words) }),
+  };
+}
+
+/** The count the draft itself leads to after the row; null where it is not sure or the row cannot be worked. */
+function endByTheDraft(proof: Proof, moment: Moment): number | null {
+  if (!moment.needles.sure) return null;
+  const end = workMoment(proof, moment);
+  return end.trouble === null && end.left === 0 ? live(end.needles) : null;
+}
+
+/** Where the markers lie on another count nobody has said: they are left where the draft has them, seen from the far end. */
+function markersAssumed(moment: Moment, from: number, difference: number): Pick<RowReplay, 'assumed'> {
+  const marks = (needles: ReturnType<typeof headOf>) => needles.left.marks.filter((mark) => mark.kind === 'marker').length;
+  const all = marks(headOf(moment));
+  if (all === 0) return {};
+  const kept = marks(headOf(moment, from));
+  const many = Math.abs(difference);
+  const those = difference < 0 ? (many === 1 ? 'the missing stitch' : `the ${many} missing stitches`) : `the ${many} too many`;
+  const place = `${those} ${many === 1 ? 'is' : 'are'} taken to be at the beginning of the row, before the first marker`;
+  const lost = all - kept;
+  return {
+    assumed:
+      lost === 0
+        ? `Where your markers lie was not said: ${place}.`
+        : `Where your markers lie was not said: ${place}, and there ${lost === 1 ? 'is' : 'are'} then no stitches for ${lost === all ? 'any marker' : plural(lost, 'marker')} to stand between.`,
   };
 }
 
@@ -104,14 +131,21 @@ function sameStretch(earlier: readonly Moment[]): readonly Moment[] {
   return last === undefined ? earlier : earlier.filter((moment) => moment.piece === last.piece);
 }
 
-function designer(proof: Proof, own: readonly Moment[]): Pick<RowReplay, 'sizes' | 'designer'> {
+function designer(proof: Proof, entry: Entry, own: readonly Moment[]): Pick<RowReplay, 'sizes' | 'designer'> {
   const verdicts = own.map((moment) => ({
     name: proof.pattern.sizes[moment.size] ?? '',
     verdict: verdictOf(moment, workMoment(proof, moment)),
   }));
   const those = (...kinds: RowVerdict[]) => verdicts.filter((each) => kinds.includes(each.verdict)).map((each) => each.name);
   const sizes = { confirmed: those('stops', 'differs'), notConfirmed: those('fits'), unknown: those('unknown') };
-  return { sizes, designer: designerSentence(sizes.confirmed, sizes.notConfirmed, sizes.unknown, proof.pattern.sizes.length === 1) };
+  const oneSize = proof.pattern.sizes.length === 1;
+  return { sizes, designer: designerSentence(sizes.confirmed, sizes.notConfirmed, sizes.unknown, oneSize, isFoundIn(proof, entry)) };
+}
+
+/** Whether something was found in the row, or in the words that have it worked. */
+function isFoundIn(proof: Proof, { span, textSpan }: Entry): boolean {
+  const within = (outer: Span, inner: Span) => inner.start < outer.end && outer.start < inner.end;
+  return proof.findings.some((finding) => finding.level !== 'style' && (within(span, finding.span) || within(textSpan, finding.span)));
 }
 
 /** Readings of the same words that end elsewhere than the one shown. */

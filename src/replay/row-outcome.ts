@@ -94,13 +94,25 @@ function clip(text: string): string {
 const list = (names: readonly string[]) => (names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`);
 const inSizes = (names: readonly string[]) => `in ${names.length === 1 ? 'size' : 'sizes'} ${list(names)}`;
 
-/** "Confirmed in size L; not confirmed in sizes S and M, where the row works as printed." */
+/** Begun with another count: that the row can be worked says nothing where it ends elsewhere than the draft does. */
+export function otherEnd(end: RowEnd, byTheDraft: number | null): string | null {
+  const after = live(end.needles);
+  if (end.trouble !== null || end.left > 0 || byTheDraft === null || after === byTheDraft) return null;
+  return `The row can be worked and ends with ${stitches(after)}; by the draft it ends with ${byTheDraft}.`;
+}
+
+/**
+ * "Confirmed in size L; not confirmed in sizes S and M, where the row works as printed." Where nothing was found there is
+ * nothing to confirm: then it says where the row works.
+ */
 export function designerSentence(
   confirmed: readonly string[],
   notConfirmed: readonly string[],
   unknown: readonly string[],
   oneSize: boolean,
+  somethingFound = true,
 ): string {
+  if (!somethingFound && confirmed.length === 0) return worksSentence(notConfirmed, unknown, oneSize);
   if (oneSize) {
     if (confirmed.length > 0) return 'Confirmed: the row does not work as printed.';
     return unknown.length > 0
@@ -119,4 +131,15 @@ export function designerSentence(
   if (unknown.length > 0) parts.push(`cannot be told ${inSizes(unknown)}, because something before it or in it was not understood`);
   const sentence = parts.join('; ');
   return sentence === '' ? '' : `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+}
+
+function worksSentence(works: readonly string[], unknown: readonly string[], oneSize: boolean): string {
+  const untold = 'because something before it or in it was not understood';
+  if (works.length === 0)
+    return unknown.length === 0
+      ? ''
+      : `Whether the row works as printed cannot be told${oneSize ? '' : ` ${inSizes(unknown)}`}, ${untold}.`;
+  if (oneSize) return 'The row works as printed.';
+  if (unknown.length > 0) return `The row works as printed ${inSizes(works)}; cannot be told ${inSizes(unknown)}, ${untold}.`;
+  return works.length > 1 ? 'The row works as printed in every size that works it.' : `The row works as printed ${inSizes(works)}.`;
 }

@@ -56,6 +56,7 @@ export function rowReplayText(proof: Proof, replay: RowReplay, options: TextOpti
 export function remarks(replay: RowReplay): readonly string[] {
   const slips = replay.slips ?? [];
   return [
+    ...(replay.assumed === undefined ? [] : [replay.assumed]),
     ...(replay.oneOff ?? []),
     ...(slips.length === 0 ? [] : [`To that count a single slip would lead: ${slips.join('; or ')}.`]),
     ...((replay.readings ?? []).length === 0 ? [] : ['It depends on how the words are read.']),
@@ -101,6 +102,7 @@ export function rowReplayJson(proof: Proof, replay: RowReplay): string {
     outcome: replay.outcome,
     verdict: replay.verdict ?? 'unknown',
     expected: replay.expected ?? null,
+    assumed: replay.assumed ?? null,
     slips: replay.slips ?? [],
     readings: replay.readings ?? [],
     sizes: replay.sizes ?? { confirmed: [], notConfirmed: [], unknown: [] },

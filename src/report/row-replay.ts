@@ -53,6 +53,8 @@ export interface RowReplay {
   /** The count the draft leads to, when the row was begun with another; and the single slips that would lead from one to the other. */
   readonly expected?: number | null;
   readonly slips?: readonly string[];
+  /** What is taken for granted where the row was begun with another count and markers lie on the needle. */
+  readonly assumed?: string;
   /** Where a count that is one off would lead, when the row was begun with the count of the draft. */
   readonly oneOff?: readonly string[];
 }

@@ -118,7 +118,25 @@ describe('the row asked for', () => {
     expect([foundSection, foundLabel]).toEqual([section, label]);
   });
 
-  test.each(['Row 9', 'Sleeve 1', '', 'Yoke'])('there is none called "%s"', (asked) => {
+  // What stands at the head of a finding can be typed.
+  test.each([
+    ['Body · Row 1 · size M', 'Body', 'Row 1'],
+    ['Yoke · sizes S and M', 'Yoke', 'Row 1'],
+    ['Body', 'Body', 'Row 1'],
+    ['line 15', 'Body', 'Row 4'],
+    ['Line 25', 'Yoke', 'Dec row'],
+  ])('the heading of a finding: %s', (asked, section, label) => {
+    const { section: foundSection, label: foundLabel } = row(asked);
+    expect([foundSection, foundLabel]).toEqual([section, label]);
+  });
+
+  test('a heading alone leads to the row that a finding under it speaks of', () => {
+    const mitt = proof('# Mitt\n\n## Thumb\n\nCast on 12 sts.\n\nRow 1: Knit.\n\nRow 2: K10.\n');
+    expect(replayRow(mitt, 'Thumb', null)?.label).toBe('Row 2');
+    expect(replayRow(proof('# Mitt\n\n## Thumb\n\nCast on 12 sts.\n\nRow 1: Knit.\n'), 'Thumb', null)?.label).toBe('Row 1');
+  });
+
+  test.each(['Row 9', 'Sleeve 1', '', 'Yo'])('there is none called "%s"', (asked) => {
     expect(replayRow(wrap, asked, 'S')).toBeNull();
   });
 });
@@ -141,7 +159,15 @@ describe('what came of it', () => {
 
   test('confirmed in one size and not in the other', () => {
     expect(row('Row 1', 'M').designer).toBe('Confirmed in size M; not confirmed in size S, where the row works as printed.');
-    expect(row('Row 5', 'S').designer).toBe('Not confirmed in any size: the row works as printed.');
+    expect(row('Row 5', 'S').designer).toBe('The row works as printed in every size that works it.');
+  });
+
+  test('where nothing was found there is nothing to confirm', () => {
+    const scarf = proof('# Scarf\n\n## Body\n\nCast on 10 sts.\n\nRow 1: Knit.\n\nRow 2: Frobble the first 3 sts, p7.\n\nRow 3: Knit.\n');
+    expect(replayRow(scarf, 'Row 1', null)?.designer).toBe('The row works as printed.');
+    expect(replayRow(scarf, 'Row 3', null)?.designer).toBe(
+      'Whether the row works as printed cannot be told, because something before it or in it was not understood.',
+    );
   });
 
   test('runs short, and leaves stitches', () => {
@@ -182,6 +208,23 @@ describe('begun with another count', () => {
   test('ends where the knitter ends', () => {
     const replay = row('Row 5', 'S', 41);
     expect([replay.before, replay.expected, replay.after]).toEqual([41, 40, 40]);
+    expect(replay).toMatchObject({
+      verdict: 'differs',
+      outcome: 'The row can be worked and ends with 40 stitches; by the draft it ends with 39.',
+    });
+  });
+
+  test('the markers on the needle are said to be assumed', () => {
+    expect(row('Row 5', 'S', 39).assumed).toBe(
+      'Where your markers lie was not said: the missing stitch is taken to be at the beginning of the row, before the first marker.',
+    );
+    expect(row('Row 4', 'S', 39).assumed).toBeUndefined();
+    expect(row('Row 5', 'S').assumed).toBeUndefined();
+  });
+
+  test('a count with no room for a marker says so', () => {
+    const few = proof('# Tam\n\n## Body\n\nCast on 10 sts.\n\nRow 1: K2, pm, k8.\n\nRow 2: P8, sm, p2.\n');
+    expect(replayRow(few, 'Row 2', null, 1)?.assumed).toMatch(/no stitches for any marker to stand between\.$/);
   });
 
   test('one too few: an increase missed, a repeat too few, or a dropped stitch', () => {
@@ -259,7 +302,7 @@ Confirmed in size M; not confirmed in size S, where the row works as printed.
       before: 39,
       expected: 40,
       after: 39,
-      verdict: 'fits',
+      verdict: 'differs',
       sizes: { confirmed: [], notConfirmed: ['S', 'M'], unknown: [] },
     });
     expect(data.slips).toHaveLength(4);
