@@ -75,6 +75,7 @@ import { sizePaths } from './size-paths.ts';
 import { sizesGrow } from './sizes-grow.ts';
 import { sizesNamed } from './sizes-named.ts';
 import { sizesWithoutMeasures } from './sizes-without-measures.ts';
+import { staleStet } from './stale-stet.ts';
 import { stitchesLeftOpen } from './stitches-left-open.ts';
 import { stitchesLeftOver } from './stitches-left-over.ts';
 import { stitchesNamed } from './stitches-named.ts';
@@ -199,4 +200,5 @@ export const rules: readonly Rule[] = [
   dashInRow,
   rowsOfPieces,
   endingRowLength,
+  staleStet,
 ];

@@ -3,7 +3,8 @@
  * line, in an editor, in CI and in a browser.
  */
 import { rules } from '../rules/index.ts';
-import type { Context, Finding } from '../rules/rule.ts';
+import type { Context, Finding, Rule } from '../rules/rule.ts';
+import { staleStet } from '../rules/stale-stet.ts';
 import type { HouseStyle } from './house-style/house-style.ts';
 import { noHouse } from './house-style/house-style.ts';
 import type { Manuscript } from './manuscript/manuscript.ts';
@@ -44,18 +45,21 @@ export function proof(source: string, options: ProofOptions = {}): Proof {
   const pattern = readPattern(manuscript);
   const replay = replayPattern(pattern, (span) => source.slice(span.start, span.end));
   const context: Context = { manuscript, pattern, replay, house };
-  const findings = rules.flatMap((rule) => {
-    const level = house.rules[rule.id];
-    if (level === 'off' || (level === undefined && rule.offByDefault === true)) return [];
-    const found = rule.check(context);
-    return level === undefined ? found : found.map((finding) => ({ ...finding, level }));
-  });
+  const findings = rules.flatMap((rule) => atLevel(rule, house, () => rule.check(context)));
   const stetted = applyStets(
     manuscript,
     findings,
     rules.map((rule) => rule.id),
   );
-  return { path: options.path ?? '', manuscript, pattern, replay, findings: inOrder(stetted.findings), withheld: stetted.withheld };
+  const all = [...stetted.findings, ...atLevel(staleStet, house, () => stetted.remarks)];
+  return { path: options.path ?? '', manuscript, pattern, replay, findings: inOrder(all), withheld: stetted.withheld };
+}
+
+/** What a rule finds, at the level the house gives it. */
+function atLevel(rule: Rule, house: HouseStyle, found: () => readonly Finding[]): readonly Finding[] {
+  const level = house.rules[rule.id];
+  if (level === 'off' || (level === undefined && rule.offByDefault === true)) return [];
+  return level === undefined ? found() : found().map((finding) => ({ ...finding, level }));
 }
 
 function inOrder(findings: readonly Finding[]): Finding[] {

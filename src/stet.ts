@@ -3,6 +3,7 @@
  * block. A stet that accepts nothing is itself a finding, so that no exception outlives its reason.
  */
 import type { Finding } from '../rules/rule.ts';
+import { staleStet } from '../rules/stale-stet.ts';
 import { nearest } from './house-style/nearest.ts';
 import type { Block, Directive, Manuscript, Span } from './manuscript/manuscript.ts';
 
@@ -14,12 +15,11 @@ export interface Withheld {
   readonly span: Span;
 }
 
-/** Id under which a stet speaks that is out of date, gives no reason, or names no rule. */
-export const staleStet = 'stale-stet';
-
 export interface Stetted {
   readonly findings: readonly Finding[];
   readonly withheld: readonly Withheld[];
+  /** What is to be said of the stets themselves. */
+  readonly remarks: readonly Finding[];
 }
 
 interface Stet {
@@ -30,10 +30,10 @@ interface Stet {
   readonly block: Span | null;
 }
 
-/** Takes the accepted findings out and adds what is to be said of the stets themselves. */
+/** Takes the accepted findings out, and says of the stets themselves what is to be said. */
 export function applyStets(manuscript: Manuscript, findings: readonly Finding[], ruleIds: readonly string[]): Stetted {
   const stets = stetsOf(manuscript);
-  if (stets.length === 0) return { findings, withheld: [] };
+  if (stets.length === 0) return { findings, withheld: [], remarks: [] };
   const withheld: Withheld[] = [];
   const kept: Finding[] = [];
   const used = new Set<Stet>();
@@ -52,8 +52,7 @@ export function applyStets(manuscript: Manuscript, findings: readonly Finding[],
       withheld.push({ finding, reason: stet.reason, span: { start: stet.directive.start, end: stet.directive.end } });
     }
   }
-  for (const stet of stets) if (!used.has(stet)) kept.push(remark(stet, ruleIds));
-  return { findings: kept, withheld };
+  return { findings: kept, withheld, remarks: stets.filter((stet) => !used.has(stet)).map((stet) => remark(stet, ruleIds)) };
 }
 
 function stetsOf(manuscript: Manuscript): Stet[] {
@@ -71,8 +70,8 @@ const isText = (block: Block) => block.kind !== 'directive' && block.kind !== 'b
 
 function remark(stet: Stet, ruleIds: readonly string[]): Finding {
   return {
-    rule: staleStet,
-    level: 'query',
+    rule: staleStet.id,
+    level: staleStet.level,
     span: { start: stet.directive.start, end: stet.directive.end },
     section: null,
     row: null,

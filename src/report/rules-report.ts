@@ -21,7 +21,9 @@ export function ruleListText(rules: readonly Rule[], { width, paint }: TextOptio
       lines.push(`  ${padEnd(rule.id, idWidth)}  ${first}`, ...more.map((line) => hang + line));
     }
   }
-  return `${[...lines, '', 'One rule with its examples: rowproof rules ID'].join('\n')}\n`;
+  const usual =
+    'Each stands under its usual level: where a draft leaves room for doubt a rule asks instead, and house-style.yaml may set another level.';
+  return `${[...lines, '', ...wrap(usual, width), 'One rule with its examples: rowproof rules ID'].join('\n')}\n`;
 }
 
 export function rulePageText(rule: Rule, { width, paint }: TextOptions = plainText): string {

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import Ajv from 'ajv';
 import { describe, expect, test } from 'vitest';
-import { proof } from '../../src/index.ts';
+import { rules } from '../../rules/index.ts';
+import { proof, replayRow } from '../../src/index.ts';
 import { proofJson } from '../../src/report/json.ts';
+import { rowReplayJson } from '../../src/report/row-replay-report.ts';
+import { ruleJson, rulesJson } from '../../src/report/rules-report.ts';
 import { csvCell, tallyCsv } from '../../src/report/tally-csv.ts';
 import { multipleWords, tallyJson } from '../../src/report/tally-json.ts';
 import { tallyText } from '../../src/report/tally-text.ts';
@@ -164,6 +167,24 @@ Crown
     ]).toEqual(['8n + 3', '8n', '8n − 1']);
     expect(tallyText(inputOf(lattice))).toContain('8n + 3');
   });
+});
+
+test('the rules as JSON keep to their schema, all of them and one', () => {
+  expect(problems('rules.schema.json', rulesJson(rules))).toEqual([]);
+  for (const rule of rules) expect(problems('rules.schema.json', ruleJson(rule))).toEqual([]);
+  expect(problems('rules.schema.json', '{}')).not.toEqual([]);
+});
+
+test('a row step by step as JSON keeps to its schema, whatever came of it', () => {
+  const draft =
+    '# Tam\n\n## Body\n\nCast on 20 sts.\n\nRow 1: *K2, m1; rep from * 3 times, pm, k to end.\n\nRow 2: P to m, sm, p3, k2tog.\n\nRow 3: Frobble.\n';
+  const tam = proof(draft, { path: 'tam.md' });
+  for (const [row, from] of [['Row 1'], ['Row 2'], ['Row 2', 9], ['Row 3'], ['cast on']] as const) {
+    const replay = replayRow(tam, row, null, from);
+    expect(replay).not.toBeNull();
+    if (replay !== null) expect(problems('replay.schema.json', rowReplayJson(tam, replay))).toEqual([]);
+  }
+  expect(problems('replay.schema.json', '{}')).not.toEqual([]);
 });
 
 /** A reader of RFC 4180 that knows nothing of our writer. */

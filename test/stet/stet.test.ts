@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../rules/rule.ts';
 import { readManuscript } from '../../src/manuscript/read.ts';
-import { applyStets, staleStet } from '../../src/stet.ts';
+import { applyStets } from '../../src/stet.ts';
 import { at, finding } from '../report/hand-made.ts';
 
 const ids = ['count-mismatch', 'row-numbers'];
@@ -18,9 +18,9 @@ function stetted(source: string) {
   }
   const result = applyStets(readManuscript(source), findings, ids);
   return {
-    left: result.findings.filter((each) => each.rule !== staleStet).map((each) => each.message),
+    left: result.findings.map((each) => each.message),
     withheld: result.withheld.map((each) => [each.finding.message, each.reason]),
-    remarks: result.findings.filter((each) => each.rule === staleStet).map((each) => each.message),
+    remarks: result.remarks.map((each) => each.message),
   };
 }
 
@@ -71,7 +71,7 @@ describe('a stet', () => {
 
   test('points at itself', () => {
     const source = 'Row 1.\n\n::stet[x]{rule=row-numbers}\n\nRow 2.\n';
-    const [remark] = applyStets(readManuscript(source), [], ids).findings;
+    const [remark] = applyStets(readManuscript(source), [], ids).remarks;
     expect(source.slice(remark?.span.start, remark?.span.end)).toBe('::stet[x]{rule=row-numbers}');
   });
 });
