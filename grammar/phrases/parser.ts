@@ -78,7 +78,14 @@ class Phrases extends Series {
   }
 }
 
-const phrases = new Phrases();
+let only: Phrases | null = null;
+
+/** The parser at the head of some tokens. It is made when the first are read: to list the rules none is needed. */
+function phrasesAt(tokens: readonly KnitToken[], base: number, text: string): Phrases {
+  only ??= new Phrases();
+  only.start(tokens, base, text);
+  return only;
+}
 
 export interface Parsed<T> {
   readonly value: T;
@@ -86,13 +93,18 @@ export interface Parsed<T> {
   readonly eaten: number;
 }
 
-function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: number, text: string): Parsed<T> | null {
-  phrases.start(tokens, base, text);
+function run<T>(
+  rule: (phrases: Phrases) => ParserMethod<[], T>,
+  tokens: readonly KnitToken[],
+  base: number,
+  text: string,
+): Parsed<T> | null {
+  const phrases = phrasesAt(tokens, base, text);
   // The parser makes an error of every phrase that breaks off; a stack trace of each would cost more than the reading.
   const errors = Error as { stackTraceLimit?: number };
   const limit = errors.stackTraceLimit ?? 10;
   errors.stackTraceLimit = 0;
-  const value = rule.call(phrases) as T;
+  const value = rule(phrases).call(phrases) as T;
   errors.stackTraceLimit = limit;
   if (phrases.failed() || value === undefined) return null;
   const eaten = phrases.eaten();
@@ -101,10 +113,10 @@ function run<T>(rule: ParserMethod<[], T>, tokens: readonly KnitToken[], base: n
 
 /** Reads one statement above the row at the head of the tokens; null when none begins there. */
 export function statementAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Statement> | null {
-  phrases.start(tokens, base, text);
+  const phrases = phrasesAt(tokens, base, text);
   for (const { looks, rule } of phrases.statements) {
     if (!looks()) continue;
-    const parsed = run(rule as ParserMethod<[], Statement>, tokens, base, text);
+    const parsed = run(() => rule as ParserMethod<[], Statement>, tokens, base, text);
     if (parsed) return parsed;
     phrases.start(tokens, base, text);
   }
@@ -113,36 +125,34 @@ export function statementAt(tokens: readonly KnitToken[], base: number, text: st
 
 /** Reads all that a verb of picking up governs; null when none stands at the head of the tokens. */
 export function pickUpsAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step[]> | null {
-  phrases.start(tokens, base, text);
-  if (phrases.acrossListBegins()) return run(phrases.acrossSteps as ParserMethod<[], Step[]>, tokens, base, text);
-  return phrases.pickUpBegins() ? run(phrases.pickUpSteps as ParserMethod<[], Step[]>, tokens, base, text) : null;
+  const phrases = phrasesAt(tokens, base, text);
+  if (phrases.acrossListBegins()) return run(() => phrases.acrossSteps as ParserMethod<[], Step[]>, tokens, base, text);
+  return phrases.pickUpBegins() ? run(() => phrases.pickUpSteps as ParserMethod<[], Step[]>, tokens, base, text) : null;
 }
 
 /** Reads one step at the head of the tokens. */
 export function stepAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Step> | null {
-  return run(phrases.item, tokens, base, text);
+  return run((phrases) => phrases.item, tokens, base, text);
 }
 
 /** Reads "when armhole measures 15 cm" at the head of the tokens; null when no such condition begins there. */
 export function triggerAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<{ when: Goal; ending: EndSide | null }> | null {
-  phrases.start(tokens, base, text);
-  return phrases.triggerBegins() ? run(phrases.trigger, tokens, base, text) : null;
+  const phrases = phrasesAt(tokens, base, text);
+  return phrases.triggerBegins() ? run(() => phrases.trigger, tokens, base, text) : null;
 }
 
 /** Reads a stated count with those of its parts; null when none stands at the head of the tokens. */
 export function statedAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Stated[]> | null {
-  phrases.start(tokens, base, text);
-  return phrases.statedBegins() ? run(phrases.statedList, tokens, base, text) : null;
+  const phrases = phrasesAt(tokens, base, text);
+  return phrases.statedBegins() ? run(() => phrases.statedList, tokens, base, text) : null;
 }
 
 /** Whether a needle's part, an arrangement of needles or rows by number begin at the head of the tokens. */
 export function partBegins(tokens: readonly KnitToken[], text: string): boolean {
-  phrases.start(tokens, 0, text);
-  return phrases.partBegins();
+  return phrasesAt(tokens, 0, text).partBegins();
 }
 
 /** Whether a stated count begins at the head of the tokens. */
 export function statedBegins(tokens: readonly KnitToken[]): boolean {
-  phrases.start(tokens, 0, '');
-  return phrases.statedBegins();
+  return phrasesAt(tokens, 0, '').statedBegins();
 }
