@@ -36,7 +36,7 @@ function balls(context: Context, yarn: Yarn): Finding | null {
   const ball = both.ball.values[0]!;
   const sums = few.map(
     (size, at) =>
-      `${printed(valueAt(both.total, size, sizes.length)!, unit)} at ${printed(ball, unit)} a ball take ${needs[at]} and not ${sizeValue(yarn.balls!, size)}`,
+      `${printed(valueAt(both.total, size, sizes.length)!, unit)} are ${needs[at]} balls of ${printed(ball, unit)}, and the draft lists ${sizeValue(yarn.balls!, size)}`,
   );
   const message = sentence(listed(sums.slice(0, 2)), `${inSizes(context.pattern.sizes, few)}.`, 'Round up, or correct the length.');
   return found(context, ballsAndTotal, yarn.span, message, {

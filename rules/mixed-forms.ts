@@ -12,6 +12,13 @@ const shown: Readonly<Record<string, string>> = {
   sentence: 'as a sentence of its own',
 };
 
+/** The same, as what a house wants. */
+const asked: Readonly<Record<string, string>> = {
+  bracket: 'writes brackets',
+  dash: 'puts them after a dash',
+  sentence: 'gives each a sentence of its own',
+};
+
 function ask(context: Context, thing: string, seen: readonly Seen[], wanted: string | null): Finding | null {
   const mixed = minority(seen, wanted);
   const first = mixed?.odd[0];
@@ -21,7 +28,7 @@ function ask(context: Context, thing: string, seen: readonly Seen[], wanted: str
   const message =
     wanted === null
       ? `${thing}: "${words}" here, and ${usual} in ${mixed.usualCount} other places. Keep to one form.`
-      : `${thing}: "${words}" here, and the house writes ${usual}.`;
+      : `${thing}: "${words}" here, and the house ${asked[mixed.usual] ?? `writes ${usual}`}.`;
   return found(context, mixedForms, first.span, message, { also: mixed.odd.slice(1).map((one) => one.span) });
 }
 

@@ -1,7 +1,7 @@
 import type { Observation } from '../src/replay/replay.ts';
 import { rootsOf } from './observed.ts';
 import type { Context, Finding, Rule } from './rule.ts';
-import { counted, excerpt, lineOf, sectionTitle } from './telling.ts';
+import { aRepeat, counted, excerpt, lineOf, sectionTitle } from './telling.ts';
 
 const first = (met: Observation, name: string): number | null => met.numbers[name]?.[0] ?? null;
 const plus = (n: number): string => (n === 0 ? '' : n > 0 ? ` + ${n}` : ` − ${-n}`);
@@ -31,11 +31,11 @@ function say(context: Context, group: readonly Observation[]): Finding {
       also: [met.span],
     };
   }
-  const count = `${first(met, 'perRepeat')}n${plus(first(met, 'plus') ?? 0)}`;
+  const count = aRepeat(first(met, 'perRepeat') ?? 0, first(met, 'plus') ?? 0);
   const changed = first(met, 'perRepeat') !== of || first(met, 'plus') !== edge;
-  const now = changed ? `the rows before have made ${count} sts for n repeats` : `${of}n${plus(edge)} sts are there for n repeats`;
+  const now = changed ? `the rows before have made ${count}` : `there are ${aRepeat(of ?? 0, edge ?? 0)}`;
   const words = excerpt(context, met.span);
-  const room = `${first(met, 'roomPerRepeat')}n${plus(first(met, 'roomPlus') ?? 0)}`;
+  const room = aRepeat(first(met, 'roomPerRepeat') ?? 0, first(met, 'roomPlus') ?? 0);
   const what =
     met.words['kind'] === 'leftOver'
       ? `${room} are left unworked`

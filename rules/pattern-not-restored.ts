@@ -1,8 +1,6 @@
 import { rootsOf } from './observed.ts';
 import type { Rule } from './rule.ts';
-import { sectionTitle } from './telling.ts';
-
-const plus = (n: number): string => (n === 0 ? '' : n > 0 ? ` + ${n}` : ` − ${-n}`);
+import { aRepeat, sectionTitle } from './telling.ts';
 
 export const patternNotRestored: Rule = {
   id: 'pattern-not-restored',
@@ -33,7 +31,7 @@ export const patternNotRestored: Rule = {
           section: sectionTitle(context, met.section),
           row: met.row,
           sizes: [],
-          message: `After the last row there are ${n('perRepeat')}n${plus(n('plus'))} sts for n repeats, and the set began with ${n('multipleOf')}n${plus(n('multiplePlus'))}: each repeat ${n('perRepeat') < n('multipleOf') ? 'loses' : 'gains'} ${Math.abs(n('perRepeat') - n('multipleOf'))} and the set cannot be repeated.`,
+          message: `After the last row there are ${aRepeat(n('perRepeat'), n('plus'))}, and the set began with ${aRepeat(n('multipleOf'), n('multiplePlus'))}: each repeat ${n('perRepeat') < n('multipleOf') ? 'loses' : 'gains'} ${Math.abs(n('perRepeat') - n('multipleOf'))} and the set cannot be repeated.`,
           stated: null,
           replayed: null,
           fix: null,

@@ -7,6 +7,12 @@ export function counted(n: number | string, thing = 'st'): string {
   return `${n} ${String(n) === '1' ? thing : `${thing}s`}`;
 }
 
+/** "8 sts a repeat and 3 over", "8 sts a repeat", "8 sts a repeat, less 1". */
+export function aRepeat(of: number, over: number): string {
+  const rest = over === 0 ? '' : over > 0 ? ` and ${over} over` : `, less ${-over}`;
+  return `${counted(of)} a repeat${rest}`;
+}
+
 /** "a", "a and b", "a, b and c". */
 export function listed(words: readonly string[]): string {
   if (words.length <= 1) return words[0] ?? '';

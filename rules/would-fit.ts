@@ -20,7 +20,7 @@ export function offered(context: Context, met: Observation): Offered {
   if (found === null || found.all === 0) return {};
   if (found.edits.length === 0)
     return {
-      many: `${found.complete ? '' : 'At least '}${found.all} small edits of the row would fit, so the row by itself does not show which is meant.`,
+      many: `${found.complete ? '' : 'At least '}${found.all} small edits of the row would fit, for instance ${found.instances.map((edit) => wording(context, edit)).join(' or ')}; the row by itself does not show which is meant.`,
     };
   const edits = found.edits.map(({ span, text }) => ({ span, text }));
   const [only] = edits;

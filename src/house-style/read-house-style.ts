@@ -76,14 +76,17 @@ function readMap(reader: Reader, map: YAMLMap, keys: Readonly<Record<string, Set
     const key = keyOf(pair);
     const setting = Object.hasOwn(keys, key) ? keys[key] : undefined;
     if (setting === undefined) {
-      report(reader, offsetOf(pair.key), unknownSentence(`"${below}${key}" is no setting`, key, Object.keys(keys)));
+      report(reader, offsetOf(pair.key), unknownSentence(`${named(key, below)} is no setting`, key, Object.keys(keys)));
       continue;
     }
-    const value = readSetting(reader, pair, setting, `${below}${key}`);
+    const value = readSetting(reader, pair, setting, key, below);
     if (value !== undefined) values[key] = value;
   }
   return values;
 }
+
+/** "cm" under "tolerance": as it stands in the file. */
+const named = (key: string, below: string): string => (below === '' ? `"${key}"` : `"${key}" under "${below}"`);
 
 function unknownSentence(fault: string, word: string, known: readonly string[]): string {
   const near = nearest(word, known);
@@ -91,23 +94,24 @@ function unknownSentence(fault: string, word: string, known: readonly string[]):
 }
 
 /** The value, or undefined where none is given or a problem was reported. */
-function readSetting(reader: Reader, pair: Pair, setting: Setting, name: string): unknown {
+function readSetting(reader: Reader, pair: Pair, setting: Setting, key: string, below: string): unknown {
   const node = pair.value;
+  const name = named(key, below);
   if (node === null || (isScalar(node) && node.value === null)) return undefined;
   switch (setting.kind) {
     case 'choice':
       return readWord(reader, node, setting.words, name);
     case 'amount':
       if (isScalar(node) && typeof node.value === 'number' && Number.isFinite(node.value) && node.value >= 0) return node.value;
-      report(reader, offsetOf(node), `"${name}" takes a number, nought or more.`);
+      report(reader, offsetOf(node), `${name} takes a number, nought or more.`);
       return undefined;
     case 'group':
-      if (isMap(node)) return readMap(reader, node, setting.keys, `${name}.`);
-      report(reader, offsetOf(node), `"${name}" takes settings of its own below it: ${Object.keys(setting.keys).join(', ')}.`);
+      if (isMap(node)) return readMap(reader, node, setting.keys, key);
+      report(reader, offsetOf(node), `${name} takes settings of its own below it: ${Object.keys(setting.keys).join(', ')}.`);
       return undefined;
     case 'ruleLevels':
       if (isMap(node)) return readLevels(reader, node, setting.words);
-      report(reader, offsetOf(node), `"${name}" takes a list of rules below it, each with its level, such as "count-mismatch: query".`);
+      report(reader, offsetOf(node), `${name} takes a list of rules below it, each with its level, such as "count-mismatch: query".`);
       return undefined;
   }
 }
@@ -118,7 +122,7 @@ function readWord(reader: Reader, node: unknown, words: readonly string[], name:
   const said = typeof value === 'string' ? value : '';
   const near = said === '' ? null : nearest(said, words);
   const hint = near === null ? '' : ` The nearest is "${near}".`;
-  report(reader, offsetOf(node), `"${name}" takes ${words.map((word) => `"${word}"`).join(' or ')}.${hint}`);
+  report(reader, offsetOf(node), `${name} takes ${words.map((word) => `"${word}"`).join(' or ')}.${hint}`);
   return undefined;
 }
 
@@ -132,7 +136,7 @@ function readLevels(reader: Reader, map: YAMLMap, words: readonly string[]): Val
       report(reader, offsetOf(pair.key), `there is no rule "${id}"; ${hint}.`);
       continue;
     }
-    const level = readWord(reader, pair.value, words, `rules.${id}`);
+    const level = readWord(reader, pair.value, words, named(id, 'rules'));
     // Set by definition, so that a key such as "__proto__" is a key like any other.
     if (level !== undefined) Object.defineProperty(levels, id, { value: level, enumerable: true, writable: true, configurable: true });
   }

@@ -19,6 +19,8 @@ const longestRow = 300;
 export interface Fitting {
   /** The edits that speak for themselves, the likeliest first. */
   readonly edits: readonly SmallEdit[];
+  /** Two of those that fit, where none speaks for itself. */
+  readonly instances: readonly SmallEdit[];
   /** How many would fit in all. */
   readonly all: number;
   /** Every small edit of the row was tried; a very long row has more of them than are. */
@@ -125,11 +127,11 @@ function ranked(bench: Bench, head: Moment, siblings: readonly (readonly Step[])
   const scored = fit
     .map((edit) => ({ edit, score: judge(edit) }))
     .sort((a, b) => b.score - a.score || a.edit.span.start - b.edit.span.start || (a.edit.text < b.edit.text ? -1 : 1));
-  if (scored.length <= 3) return { edits: scored.map(({ edit }) => edit), all: fit.length };
+  if (scored.length <= 3) return { edits: scored.map(({ edit }) => edit), instances: [], all: fit.length };
   for (const count of [3, 2, 1]) {
     const [last, next] = [scored[count - 1], scored[count]];
     if (last !== undefined && next !== undefined && last.score - next.score >= clear)
-      return { edits: scored.slice(0, count).map(({ edit }) => edit), all: fit.length };
+      return { edits: scored.slice(0, count).map(({ edit }) => edit), instances: [], all: fit.length };
   }
-  return { edits: [], all: fit.length };
+  return { edits: [], instances: scored.slice(0, 2).map(({ edit }) => edit), all: fit.length };
 }

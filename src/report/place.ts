@@ -63,6 +63,16 @@ export function sectionAt(proof: Proof, offset: number): string {
   return title;
 }
 
+/** Other lines that belong to the finding: not its own, and none that its sentences name already. */
+export function alsoOn(proof: Proof, finding: Finding): readonly number[] {
+  const lineOf = (span: Span) => rangeOf(proof.manuscript, span).line;
+  const named = [finding.message, ...(finding.evidence ?? [])]
+    .flatMap((sentence) => [...sentence.matchAll(/\blines? (\d+(?:(?:,| and|, and) \d+)*)/g)])
+    .flatMap((match) => (match[1] ?? '').split(/\D+/).map(Number));
+  const told = new Set([lineOf(finding.span), ...named]);
+  return [...new Set((finding.also ?? []).map(lineOf))].filter((line) => !told.has(line)).sort((a, b) => a - b);
+}
+
 /** The path as a person reads it; `-` is standard input. */
 export function printedPath(path: string): string {
   return path === '-' || path === '' ? 'standard input' : path;

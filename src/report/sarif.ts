@@ -140,7 +140,7 @@ function result(proof: Proof, finding: Finding, draft: number, ruleIds: readonly
           relatedLocations: also.map((span, index) => ({
             id: index + 1,
             ...location(proof, span, draft, base),
-            message: { text: 'The same slip touches this place.' },
+            message: { text: 'This place belongs to the same finding.' },
           })),
         }),
     partialFingerprints: { 'rowproof/v1': mark },

@@ -37,8 +37,8 @@ export function sectionTitle(proof: Proof, entry: Entry): string {
   return proof.pattern.sections[entry.section]?.title ?? '';
 }
 
-/** "8n + 3", "8n", "8n − 1": the count after a row that is given only by its multiple. */
+/** "multiple of 8 + 3", "multiple of 8", "multiple of 8 − 1": the count after a row that is given only by its multiple. */
 export function multipleWords(count: { readonly perRepeat: number; readonly plus: number }): string {
-  if (count.plus === 0) return `${count.perRepeat}n`;
-  return `${count.perRepeat}n ${count.plus < 0 ? '−' : '+'} ${Math.abs(count.plus)}`;
+  const over = count.plus === 0 ? '' : ` ${count.plus < 0 ? '−' : '+'} ${Math.abs(count.plus)}`;
+  return `multiple of ${count.perRepeat}${over}`;
 }

@@ -4,7 +4,7 @@ import type { Proof } from '../index.ts';
 import { excerpt } from './excerpt.ts';
 import { columns, padStart, show, textWidth, wrap } from './layout.ts';
 import type { Paint } from './paint.ts';
-import { hasSizes, listWords, placeWords, rangeOf } from './place.ts';
+import { alsoOn, hasSizes, listWords, placeWords, rangeOf } from './place.ts';
 import { plural } from './plural.ts';
 import { sumOf } from './sum.ts';
 
@@ -110,14 +110,11 @@ function editLines(proof: Proof, finding: Finding, width: number): readonly stri
 }
 
 function alsoLines(proof: Proof, finding: Finding, width: number): readonly string[] {
-  const lines = [...new Set((finding.also ?? []).map((span) => rangeOf(proof.manuscript, span).line))].sort((a, b) => a - b);
+  const lines = alsoOn(proof, finding);
   if (lines.length === 0) return [];
   const shown = lines.slice(0, 12).map(String);
   const more = lines.length > shown.length ? ` and ${lines.length - shown.length} more` : '';
   return indented(
-    wrap(
-      `The same slip touches ${lines.length === 1 ? 'line' : 'lines'} ${more === '' ? listWords(shown) : shown.join(', ')}${more}.`,
-      width,
-    ),
+    wrap(`See also ${lines.length === 1 ? 'line' : 'lines'} ${more === '' ? listWords(shown) : shown.join(', ')}${more}.`, width),
   );
 }

@@ -159,13 +159,13 @@ Crown
     for (const size of sizes) expect(lines.filter((line) => line.includes('line  row')).join(' ')).toContain(size);
   });
 
-  test('a multiple is written as a sum', () => {
+  test('a multiple is written as knitters write it', () => {
     expect([
       multipleWords({ perRepeat: 8, plus: 3 }),
       multipleWords({ perRepeat: 8, plus: 0 }),
       multipleWords({ perRepeat: 8, plus: -1 }),
-    ]).toEqual(['8n + 3', '8n', '8n − 1']);
-    expect(tallyText(inputOf(lattice))).toContain('8n + 3');
+    ]).toEqual(['multiple of 8 + 3', 'multiple of 8', 'multiple of 8 − 1']);
+    expect(tallyText(inputOf(lattice))).toContain('multiple of 8 + 3');
   });
 });
 
@@ -251,7 +251,7 @@ describe('tally as CSV', () => {
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
     expect(rows.map((row) => row[7])).toEqual(['size', 'S', 'M', 'L', 'S', 'M', 'L', 'S', 'M', 'L', '']);
     expect(rows[6]?.slice(7)).toEqual(['L', '3', '91', '91', '91', '91', '', '', '']);
-    expect(rows.at(-1)?.slice(7)).toEqual(['', '', '', '', '', '', '', '', '8n + 3']);
+    expect(rows.at(-1)?.slice(7)).toEqual(['', '', '', '', '', '', '', '', 'multiple of 8 + 3']);
   });
 
   test('commas, quotes and line ends survive', () => {

@@ -23,7 +23,7 @@ STOPS THE KNITTER (1)
    Nothing found here in sizes S and M.
    – The next round needs a multiple of 7: 91 is one, 92 is not.
    Change: "92" to "91"
-   The same slip touches lines 7 and 8.
+   See also lines 7 and 8.
    count-mismatch
 
 QUESTIONS TO THE AUTHOR (1)
@@ -59,6 +59,18 @@ const withoutColour = (text: string) => text.replace(/\p{Cc}\[\d+m/gu, '');
 describe('the text report', () => {
   test('a draft with every kind of finding', () => {
     expect(proofText(inputOf(cap))).toBe(capPage);
+  });
+
+  test('other lines are named once: not the line of the finding, and not where a sentence names them', () => {
+    const source = 'Rnd 1: K5, p5.\nRnd 2: K6.\nRnd 3: K7.\nRnd 4: K8.\n';
+    const page = (also: string[], evidence: string[] = []) =>
+      proofText(
+        inputOf(handMade({ source, findings: [finding(at(source, 'K5'), { also: also.map((words) => at(source, words)), evidence })] })),
+      );
+    expect(page(['p5'])).not.toContain('See also');
+    expect(page(['p5', 'K6', 'K8'])).toContain('See also lines 2 and 4.');
+    expect(page(['K6', 'K7'], ['One later place suffers from it: line 2.'])).toContain('See also line 3.');
+    expect(page(['K6', 'K7'], ['2 later places suffer from it: lines 2, 3.'])).not.toContain('See also');
   });
 
   test('is the same with colour, apart from the colour', () => {

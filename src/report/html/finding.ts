@@ -1,7 +1,7 @@
 /** One finding as a card: place, sentence, sum, sizes, evidence, edits, and the row step by step. */
 import type { Finding } from '../../../rules/rule.ts';
 import { replayEntry } from '../../replay/replay-row.ts';
-import { hasSizes, listWords, rangeOf, sizeNames } from '../place.ts';
+import { alsoOn, hasSizes, listWords, rangeOf, sizeNames } from '../place.ts';
 import { entryOf, sumOf } from '../sum.ts';
 import { type DraftContext, findingId, findingLine, lineId, numberOf, planId } from './context.ts';
 import { html, type Markup, nothing } from './markup.ts';
@@ -76,10 +76,10 @@ function edits(context: DraftContext, finding: Finding): Markup {
 }
 
 function alsoLine(context: DraftContext, finding: Finding): Markup {
-  const lines = [...new Set((finding.also ?? []).map((span) => context.proof.manuscript.place(span.start).line))].sort((a, b) => a - b);
+  const lines = alsoOn(context.proof, finding);
   if (lines.length === 0) return nothing;
   const links = lines.slice(0, 12).map((line, index) => html`${index === 0 ? '' : ', '}<a href="#${lineId(context, line)}">${line}</a>`);
-  return html`<p class="small">The same slip touches ${lines.length === 1 ? 'line' : 'lines'} ${links}${lines.length > 12 ? ` and ${lines.length - 12} more` : ''}.</p>`;
+  return html`<p class="small">See also ${lines.length === 1 ? 'line' : 'lines'} ${links}${lines.length > 12 ? ` and ${lines.length - 12} more` : ''}.</p>`;
 }
 
 /** The row in the first size the finding holds for, and the way to its squares. */

@@ -19,7 +19,7 @@ export const tallyPage: Report<Markup> = {
       title: (name) => `${name}: count sheet`,
       heading: (name, one) => (one ? name : `Count sheets of ${name}`),
       list: plainList,
-      foot: '? stands where the count is not known; an empty cell where the size does not work the row.',
+      foot: '? stands where the count is not known. A cell is empty where the size does not work the row, or nothing is known of it there.',
     }),
 };
 
@@ -107,7 +107,7 @@ function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Ma
   const entry = proof.replay.entries[index] as Entry;
   const head = html`<td>${rangeOf(proof.manuscript, entry.span).line}</td><th scope="row">${entry.label}</th><td>${entry.unit === 'round' ? '' : (entry.side ?? '')}</td><td>${entry.times > 1 ? entry.times : ''}</td>`;
   if (entry.afterPerRepeat !== null) {
-    return html`<tr id="${id}-e${index}">${head}<td class="b t" colspan="${proof.pattern.sizes.length * 5}">${multipleWords(entry.afterPerRepeat)} stitches after it, for every number n of repeats</td></tr>`;
+    return html`<tr id="${id}-e${index}">${head}<td class="b t" colspan="${proof.pattern.sizes.length * 5}">after it a ${multipleWords(entry.afterPerRepeat)} stitches, for every number of repeats</td></tr>`;
   }
   const cells = proof.pattern.sizes.map((_, size) => {
     const before = entry.before[size] ?? null;
