@@ -4,6 +4,11 @@ import type { Level } from '../../rules/rule.ts';
 /** From the gravest to the mildest; also the order in which a report prints them. */
 export const levels: readonly Level[] = ['error', 'query', 'style'];
 
+/** As a report numbers them: the gravest first, and within a level in the order given. */
+export function byLevel<Each extends { readonly level: Level }>(findings: readonly Each[]): Each[] {
+  return levels.flatMap((level) => findings.filter((finding) => finding.level === level));
+}
+
 export const levelHeading: Readonly<Record<Level, string>> = {
   error: 'Stops the knitter',
   query: 'Questions to the author',

@@ -4,11 +4,11 @@
  */
 import type { Proof } from '../index.ts';
 import type { Entry } from '../replay/replay.ts';
-import { statedIn } from './checkpoints.ts';
+import { statedTotals } from './checkpoints.ts';
 import type { ReportInput } from './input.ts';
 import { rangeOf } from './place.ts';
 import { type Report, whole } from './report.ts';
-import { rowsFromCastOn } from './rows-from-cast-on.ts';
+import { rowsWorked } from './rows-worked.ts';
 import { multipleWords, sectionTitle } from './tally-json.ts';
 
 type Cell = string | number;
@@ -20,7 +20,7 @@ const aside = ['stated differs', 'after per repeat'];
 export const tallyCsvReport: Report<string> = {
   part: (proof, _, { drafts }) => (drafts === 1 ? wideSheet(proof) : narrowLines(proof)),
   assemble: ({ drafts }) => {
-    let head = drafts === 1 ? '' : csvLine([...place, 'size', 'rows from cast-on', ...counted, ...aside]);
+    let head = drafts === 1 ? '' : csvLine([...place, 'size', 'rows worked', ...counted, ...aside]);
     return {
       add: (part) => {
         const written = head + part;
@@ -38,16 +38,20 @@ export const tallyCsv = (input: ReportInput): string => whole(tallyCsvReport, in
 function wideSheet(proof: Proof): string {
   const { sizes } = proof.pattern;
   const head = [...place, ...sizes.flatMap((size) => counted.map((word) => `${size} ${word}`)), ...aside];
-  const rows = proof.replay.entries.map((entry) => {
-    const differs = sizes.filter((_, size) => statedDiffers(entry, size)).join(' ');
-    return [...placeCells(proof, entry), ...sizes.flatMap((_, size) => countCells(entry, size)), differs, repeatCell(entry)];
+  const totals = statedTotals(proof);
+  const rows = proof.replay.entries.map((entry, index) => {
+    const stated = sizes.map((_, size) => totals(index, size));
+    const differs = sizes.filter((_, size) => statedDiffers(entry, size, stated[size] ?? null)).join(' ');
+    const counts = sizes.flatMap((_, size) => countCells(entry, size, stated[size] ?? null));
+    return [...placeCells(proof, entry), ...counts, differs, repeatCell(entry)];
   });
   return [head, ...rows].map(csvLine).join('');
 }
 
 function narrowLines(proof: Proof): string {
   const { sizes } = proof.pattern;
-  const worked = sizes.map((_, size) => rowsFromCastOn(proof, size));
+  const totals = statedTotals(proof);
+  const worked = sizes.map((_, size) => rowsWorked(proof, size));
   return proof.replay.entries
     .flatMap((entry, index) =>
       // A row that is given by its multiple is the same in every size.
@@ -55,8 +59,8 @@ function narrowLines(proof: Proof): string {
         ...placeCells(proof, entry),
         entry.afterPerRepeat === null ? name : '',
         entry.afterPerRepeat === null ? (worked[size]?.[index] ?? '') : '',
-        ...countCells(entry, size),
-        statedDiffers(entry, size) ? 'differs' : '',
+        ...countCells(entry, size, totals(index, size)),
+        statedDiffers(entry, size, totals(index, size)) ? 'differs' : '',
         repeatCell(entry),
       ]),
     )
@@ -69,14 +73,13 @@ function placeCells(proof: Proof, entry: Entry): Cell[] {
   return [proof.path, sectionTitle(proof, entry), entry.label, line(entry.span), line(entry.textSpan), entry.side ?? '', entry.times];
 }
 
-function countCells(entry: Entry, size: number): Cell[] {
+function countCells(entry: Entry, size: number, stated: number | null): Cell[] {
   if (entry.afterPerRepeat !== null) return counted.map(() => '');
   const { before, takes, makes, after } = entry;
-  return [before[size] ?? '', takes[size] ?? '', makes[size] ?? '', after[size] ?? '', statedIn(entry, size) ?? ''];
+  return [before[size] ?? '', takes[size] ?? '', makes[size] ?? '', after[size] ?? '', stated ?? ''];
 }
 
-function statedDiffers(entry: Entry, size: number): boolean {
-  const stated = entry.afterPerRepeat === null ? statedIn(entry, size) : null;
+function statedDiffers(entry: Entry, size: number, stated: number | null): boolean {
   const after = entry.after[size] ?? null;
   return stated !== null && after !== null && stated !== after;
 }

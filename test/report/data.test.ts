@@ -243,10 +243,19 @@ describe('tally as CSV', () => {
     expect(narrow[2]?.slice(7)).toEqual(['M', '1', '7', '7', '8', '8', '7', 'differs', '']);
   });
 
+  test('a total that is stated for many rows is held against the last of them', () => {
+    const draft =
+      '# Tam\n\n## Body\n\nCast on 9 sts.\n\nRow 1: K1, m1, k to end.\nRow 2: Purl.\n\nRows 3–8: Rep Rows 1 and 2 three times. 13 sts.\n';
+    const rows = readCsv(tallyCsv(inputOf(proof(draft, { path: 'tam.md' }))));
+    const line = rows.filter((row) => row[3] === '10').map((row) => [row[2], row[10], row[11], row[12]]);
+    expect(line.at(-1)).toEqual(['Row 2', '13', '13', '']);
+    expect(line.slice(0, -1).every(([, , stated, differs]) => stated === '' && differs === '')).toBe(true);
+  });
+
   test('of several drafts has one line for every size of a row, and as few columns as ever', () => {
     const rows = readCsv(tallyCsv(inputOf(cap, lattice)));
     expect(rows[0]?.join(',')).toBe(
-      'draft,section,row,line,text line,side,times,size,rows from cast-on,before,used,made,after,stated,stated differs,after per repeat',
+      'draft,section,row,line,text line,side,times,size,rows worked,before,used,made,after,stated,stated differs,after per repeat',
     );
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
     expect(rows.map((row) => row[7])).toEqual(['size', 'S', 'M', 'L', 'S', 'M', 'L', 'S', 'M', 'L', '']);

@@ -3,13 +3,14 @@ import type { Finding } from '../../../rules/rule.ts';
 import type { Proof } from '../../index.ts';
 import { momentsOf } from '../../replay/moments.ts';
 import type { Moment } from '../../replay/play.ts';
+import { byLevel } from '../levels.ts';
 import { inPlaceOrder, rangeOf } from '../place.ts';
 
 export interface DraftContext {
   readonly proof: Proof;
   /** Begins every id of this draft: "d0". */
   readonly id: string;
-  /** In the order of the draft; a finding is known by its number in this list, from 1. */
+  /** As they are numbered; a finding is known by its number in this list, from 1. */
   readonly findings: readonly Finding[];
   /** Heads of all rows; none where there are too many to keep. */
   readonly moments: readonly Moment[];
@@ -24,7 +25,7 @@ export function contextOf(proof: Proof, index: number): DraftContext {
     kept += 1;
     return kept <= mostMoments;
   });
-  return { proof, id: `d${index}`, findings: inPlaceOrder(proof.findings), moments };
+  return { proof, id: `d${index}`, findings: byLevel(inPlaceOrder(proof.findings)), moments };
 }
 
 /** Number of a finding on the page, from 1. */

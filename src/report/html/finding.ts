@@ -91,7 +91,7 @@ function stepByStep(context: DraftContext, finding: Finding): Markup {
   const size = finding.sizes[0] ?? 0;
   if (!moments.some((moment) => moment.entry === index && moment.size === size)) return nothing;
   const replay = replayEntry(proof, index, proof.pattern.sizes[size] ?? null, undefined, moments);
-  const squares = html`<p class="small"><a href="#${planId(context, size)}-e${index}">This row on squared paper</a></p>`;
+  const squares = html`<p class="small screen"><a href="#${planId(context, size)}-e${index}">This row on squared paper</a></p>`;
   if (replay === null) return squares;
   const title = hasSizes(proof) ? `The row step by step in size ${replay.size}` : 'The row step by step';
   return html`<details><summary>${title}</summary>${rowTable(replay, hasSizes(proof))}</details>${squares}`;

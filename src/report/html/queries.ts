@@ -1,6 +1,7 @@
 /** The questions to the author as text for a mail; each can be answered by yes, no or a number. */
 import type { Finding } from '../../../rules/rule.ts';
 import type { Proof } from '../../index.ts';
+import { byLevel } from '../levels.ts';
 import { inPlaceOrder, placeWords, rangeOf } from '../place.ts';
 
 /** One question: where, what, and how to answer. `number` is that of the finding in the report. */
@@ -41,9 +42,9 @@ function answerLines(proof: Proof, finding: Finding): string[] {
   return ['   Shall I leave it as it stands? (yes / no, or the number that is meant)'];
 }
 
-/** The mail: every place that stops the knitter and every question, in the order of the draft. House style is not the author's to answer. */
+/** The mail: every place that stops the knitter, then every question, numbered as in the report. House style is not the author's to answer. */
 export function queriesText(proof: Proof): string {
-  const ordered = inPlaceOrder(proof.findings);
+  const ordered = byLevel(inPlaceOrder(proof.findings));
   const asked = ordered.filter((finding) => finding.level !== 'style');
   if (asked.length === 0) return '';
   const title = proof.pattern.title === '' ? 'your pattern' : proof.pattern.title;

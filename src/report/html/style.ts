@@ -50,6 +50,7 @@ thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
 th[scope=row],td.t,th.t{text-align:left}
 th[scope=row]{font-weight:400}
 .sum{margin:.4rem 0}
+@media (max-width:30rem){.sum th,.sum td{padding:.16rem .3rem}}
 .differs{font-weight:700;color:var(--stop)}
 .scroll{overflow-x:auto;max-width:100%}
 .draft{list-style:none;margin:.5rem 0;padding:0;font-size:.98rem;background:var(--sheet);border:1px solid var(--line);border-radius:.3rem}
@@ -100,6 +101,7 @@ svg a:target text,svg a:has(g:target) text{font-weight:700;text-decoration:under
 .legend li{display:flex;gap:.4rem;align-items:center}
 .view-gauge .squares:not(.both),.view-squares .gauge{display:none}
 .view-checkpoints tr.plain,.view-checkpoints .folded{display:none}
+.sheet{border-collapse:separate;border-spacing:0}
 .sheet thead th{position:sticky;top:0;background:var(--paper)}
 .sheet thead th[scope=colgroup]{text-align:left;border-left:1px solid var(--line)}
 .sheet tbody th[scope=row]{min-width:12rem;position:sticky;left:0;background:var(--paper)}
@@ -117,15 +119,20 @@ footer{margin-top:3rem;padding-bottom:2rem;color:var(--soft);font-size:.88rem;bo
 @page{margin:16mm}
 :root{--paper:#fff;--sheet:#fff;--ink:#000;--soft:#333;--line:#999;--faint:#fff;--accent:#000;--stop:#000;--ask:#000;--taste:#000;--stop-bg:#fff;--ask-bg:#fff;--taste-bg:#fff;--square:#fff;--square-line:#888;--thread:#000}
 body{font-size:10.5pt}
+details:not([open]),.screen{display:none}
 header,main,footer{max-width:none;padding:0}
 nav,.skip,.filter,.views,button{display:none!important}
 .panes{display:block}
 .draft{border:0}.draft li{grid-template-columns:2.4rem minmax(0,1fr) 5.5cm}.draft .notes{grid-column:auto}
-h2,h3,h4{break-after:avoid}
+h2,h3,h4,h2+p{break-after:avoid}
 h2{margin-top:1.2rem}
 tr,.note,.draft li{break-inside:avoid}
 svg.plan{max-width:100%;height:auto}
-.sheet thead th{position:static}
+.sheet thead th,.sheet tbody th[scope=row]{position:static;background:none}
+.sheet:not(.ticks){font-size:8.5pt;line-height:1.25}
+.sheet:not(.ticks) td,.sheet:not(.ticks) th{padding:.04rem .45rem}
+.sheet tr.section{break-after:avoid}
+.sheet:not(.ticks) tbody th[scope=row]{min-width:0}
 a{text-decoration:none;color:inherit}
 .draft .ln a{display:none}
 :target{outline:0!important}

@@ -1,7 +1,7 @@
 /** The count sheet to read: per row and size the stitches before, used, made, after and stated. */
 import type { Proof } from '../../index.ts';
 import type { Entry } from '../../replay/replay.ts';
-import { checkpoints, statedIn } from '../checkpoints.ts';
+import { checkpoints, statedTotals } from '../checkpoints.ts';
 import type { ReportInput } from '../input.ts';
 import { hasSizes, rangeOf } from '../place.ts';
 import { nameOf, type Report, whole } from '../report.ts';
@@ -35,7 +35,8 @@ interface Stretch {
 function sheet(proof: Proof, id: string, one: boolean): Markup {
   const sizes = proof.pattern.sizes.map((_, size) => size);
   const counted = new Set(checkpoints(proof, sizes));
-  const stretches = stretchesOf(proof);
+  const totals = statedTotals(proof);
+  const stretches = stretchesOf(proof, totals);
   const columns = 4 + sizes.length * 5;
   let lastSection: string | null = null;
   const bodies = stretches.map((stretch, index) => {
@@ -44,7 +45,7 @@ function sheet(proof: Proof, id: string, one: boolean): Markup {
         ? nothing
         : html`<tbody><tr class="section"><th colspan="${columns}" scope="rowgroup">${stretch.section === '' ? 'Before the first heading' : stretch.section}</th></tr></tbody>`;
     lastSection = stretch.section;
-    return html`${head}${body(proof, id, stretch, index, counted)}`;
+    return html`${head}${body(proof, id, stretch, index, counted, totals)}`;
   });
   const named = hasSizes(proof);
   return html`<section id="${id}" data-draft aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
@@ -56,26 +57,29 @@ ${bodies}</table></div></div></section>`;
 }
 
 /** Nothing is gained or lost in any size, and nothing is stated. */
-function isPlain(proof: Proof, entry: Entry): boolean {
+function isPlain(proof: Proof, index: number, stated: Stated): boolean {
+  const entry = proof.replay.entries[index] as Entry;
   if (entry.unit === 'step' || entry.afterPerRepeat !== null) return false;
   return proof.pattern.sizes.every(
-    (_, size) => entry.before[size] === entry.after[size] && entry.before[size] !== undefined && statedIn(entry, size) === null,
+    (_, size) => entry.before[size] === entry.after[size] && entry.before[size] !== undefined && stated(index, size) === null,
   );
 }
 
-function stretchesOf(proof: Proof): Stretch[] {
+type Stated = ReturnType<typeof statedTotals>;
+
+function stretchesOf(proof: Proof, stated: Stated): Stretch[] {
   const { entries } = proof.replay;
   const out: Stretch[] = [];
   for (let at = 0; at < entries.length; ) {
     const first = entries[at] as Entry;
     const section = sectionTitle(proof, first);
     let end = at + 1;
-    const plain = isPlain(proof, first);
+    const plain = isPlain(proof, at, stated);
     if (plain)
       while (
         end < entries.length &&
         entries[end]?.section === first.section &&
-        isPlain(proof, entries[end] as Entry) &&
+        isPlain(proof, end, stated) &&
         sameCounts(first, entries[end] as Entry)
       )
         end += 1;
@@ -87,8 +91,8 @@ function stretchesOf(proof: Proof): Stretch[] {
 
 const sameCounts = (a: Entry, b: Entry) => a.after.every((count, size) => count === b.after[size]);
 
-function body(proof: Proof, id: string, stretch: Stretch, index: number, counted: ReadonlySet<number>): Markup {
-  const rows = stretch.indexes.map((each) => row(proof, id, each, counted.has(each)));
+function body(proof: Proof, id: string, stretch: Stretch, index: number, counted: ReadonlySet<number>, totals: Stated): Markup {
+  const rows = stretch.indexes.map((each) => row(proof, id, each, counted.has(each), totals));
   if (!stretch.folded) return html`<tbody>${rows}</tbody>`;
   const entries = stretch.indexes.map((each) => proof.replay.entries[each] as Entry);
   const first = entries[0] as Entry;
@@ -103,7 +107,7 @@ function body(proof: Proof, id: string, stretch: Stretch, index: number, counted
   )}</tr></tbody><tbody id="${fold}" class="folded">${rows}</tbody>`;
 }
 
-function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Markup {
+function row(proof: Proof, id: string, index: number, isCheckpoint: boolean, totals: Stated): Markup {
   const entry = proof.replay.entries[index] as Entry;
   const head = html`<td>${rangeOf(proof.manuscript, entry.span).line}</td><th scope="row">${entry.label}</th><td>${entry.unit === 'round' ? '' : (entry.side ?? '')}</td><td>${entry.times > 1 ? entry.times : ''}</td>`;
   if (entry.afterPerRepeat !== null) {
@@ -113,7 +117,7 @@ function row(proof: Proof, id: string, index: number, isCheckpoint: boolean): Ma
     const before = entry.before[size] ?? null;
     const after = entry.after[size] ?? null;
     const unknown = before === null && after === null ? '' : '?';
-    const stated = statedIn(entry, size);
+    const stated = totals(index, size);
     const data = html` data-s="${size}"`;
     const statedCell =
       stated === null || (before === null && after === null)

@@ -10,7 +10,7 @@ import { type MarkerPlan, markerPlan } from '../plan/free-columns.ts';
 import { planLines } from '../plan/layout.ts';
 import { plural } from '../plural.ts';
 import { nameOf, type Report, whole } from '../report.ts';
-import { rowsFromCastOn } from '../rows-from-cast-on.ts';
+import { rowsWorked } from '../rows-worked.ts';
 import { sectionTitle } from '../tally-json.ts';
 import { plainWords } from '../words.ts';
 import { yarnNeeds } from '../yarn-needs.ts';
@@ -68,14 +68,17 @@ function before(proof: Proof): Markup {
   const rows =
     yarns.length === 0 ? ['yarn'] : yarns.map((each, number) => each.colour ?? (yarns.length === 1 ? 'yarn' : `yarn ${number + 1}`));
   return html`<h2>Before you begin</h2>
-<p>Gauge asked for: ${asked}. Mine, washed: stitches ${blank} rows ${blank} over ${blank}, needle ${blank}</p>
+<p>Gauge asked for: ${asked}. Mine, washed: stitches ${blank} rows ${blank} over ${blank}, needle ${blank}, ${box} flat ${box} in the round</p>
 <table class="ticks"><caption>Weight of the yarn on the scales, ends and swatch included</caption><thead><tr><th scope="col" class="t">yarn</th><th scope="col">before</th><th scope="col">after</th></tr></thead><tbody>${rows.map((name) => html`<tr><th scope="row">${name}</th><td>${blank}</td><td>${blank}</td></tr>`)}</tbody></table>`;
 }
 
+/** Rows between two counts at most, where the count changes: so far a slip has to be looked for. */
+const rowsBetween = 10;
+
 function counts(proof: Proof, size: number): Markup {
-  const indexes = checkpoints(proof, [size]).filter((index) => proof.replay.entries[index]?.after[size] !== 0);
+  const indexes = checkpoints(proof, [size], rowsBetween).filter((index) => proof.replay.entries[index]?.after[size] !== 0);
   if (indexes.length === 0) return html`<h2>Counts</h2><p>No row changes the count.</p>`;
-  const done = rowsFromCastOn(proof, size);
+  const done = rowsWorked(proof, size);
   let last = '';
   const rows = indexes.map((index) => {
     const entry = proof.replay.entries[index] as Entry;
@@ -90,7 +93,7 @@ function counts(proof: Proof, size: number): Markup {
   });
   return html`<h2>Counts to reach</h2>
 <p>Tick what agrees. Where it differs write your number and go on with what you have. Did you add or drop a stitch to make it fit? Say where: that is what we most want to know.</p>
-<div class="scroll" tabindex="0" role="region" aria-label="Counts to reach"><table class="ticks sheet"><caption>Rows are counted from the cast-on, as far as the pattern gives their number</caption><thead><tr><th scope="col"><span class="vh">agrees</span></th><th scope="col" class="t">place</th><th scope="col">rows worked</th><th scope="col">you should have</th><th scope="col">I have</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+<div class="scroll" tabindex="0" role="region" aria-label="Counts to reach"><table class="ticks sheet"><caption>Rows are counted from the beginning of the piece, as far as the pattern gives their number</caption><thead><tr><th scope="col"><span class="vh">agrees</span></th><th scope="col" class="t">place</th><th scope="col">rows worked</th><th scope="col">you should have</th><th scope="col">I have</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function markers(proof: Proof, index: number, size: number): Markup {
@@ -99,21 +102,29 @@ function markers(proof: Proof, index: number, size: number): Markup {
   const items = sections.flatMap((section) => {
     const own = lines.filter((line) => line.section === section);
     const plan = markerPlan(own);
-    return plan === null ? [] : [html`<li><strong>${proof.pattern.sections[section]?.title ?? ''}:</strong> ${markerWords(plan)}</li>`];
+    return plan === null || plan.changes.length > mostChanges
+      ? []
+      : [
+          html`<li><strong>${proof.pattern.sections[section]?.title ?? ''}:</strong> ${markerWords(
+            plan,
+            own.every((line) => line.unit !== 'row'),
+          )}</li>`,
+        ];
   });
   if (items.length === 0) return nothing;
   return html`<h2>Markers that may stay where they are</h2><p>No stitch crosses these places, so nobody need count the whole row again.</p><ul>${items}</ul>`;
 }
 
-const shownChanges = 6;
+/** Where the stitches between two markers are others again and again, markers save no counting. */
+const mostChanges = 3;
 
-function markerWords(plan: MarkerPlan): string {
-  const place = `counted from the right edge of the right side, after stitch ${plan.first} and then every ${plan.every} stitches (${plural(plan.markers, 'marker')}).`;
+function markerWords(plan: MarkerPlan, inRounds: boolean): string {
+  const place = `counted from ${inRounds ? 'the beginning of the round' : 'the right edge of the right side'}, after stitch ${plan.first} and then every ${plan.every} stitches (${plural(plan.markers, 'marker')}).`;
   if (plan.changes.length === 0) return `${place} Between two markers there are ${plan.every} after every row.`;
-  const changes = plan.changes
-    .slice(0, shownChanges)
-    .map((change) => `${change.between === null ? 'not the same number everywhere' : change.between} from ${change.label} on`);
-  return `${place} Between two markers there are ${plan.every}; ${changes.join(', ')}${plan.changes.length > shownChanges ? ', and so on' : ''}.`;
+  const changes = plan.changes.map(
+    (change) => `${change.between === null ? 'not the same number everywhere' : change.between} from ${change.label} on`,
+  );
+  return `${place} Between two markers there are ${plan.every}; ${changes.join(', ')}.`;
 }
 
 const cm = ({ low, high }: Range) =>
@@ -125,12 +136,13 @@ function yarn(proof: Proof, size: number): Markup {
   const { entries } = proof.replay;
   const castOns = entries.filter((entry) => entry.node.type === 'castOn' && entry.before[size] === 0 && (entry.after[size] ?? 0) > 0);
   const most = Math.max(0, ...entries.map((entry) => entry.after[size] ?? 0));
+  const off = Math.max(0, ...entries.filter((entry) => entry.node.type === 'bindOff').map((entry) => entry.before[size] ?? 0));
   const line = (words: string, range: Range) => html`<tr><th scope="row">${words}</th><td>${cm(range)}</td></tr>`;
   return html`<h2>Yarn</h2>
 <table class="ticks"><caption>Estimates from the gauge of the pattern, for plain knitting; rules of thumb disagree, so each is a range</caption><tbody>
 ${castOns.map((entry) => line(`${sectionTitle(proof, entry) === '' ? '' : `${sectionTitle(proof, entry)}: `}tail to leave for a long-tail cast-on of ${entry.after[size] ?? 0} stitches`, needs.tail(entry.after[size] ?? 0)))}
 ${line(`one more row of ${most} stitches, the widest there is`, needs.row(most))}
-${line(`binding off ${most} stitches`, needs.castOff(most))}</tbody></table>
+${off === 0 ? nothing : line(`binding off ${off} stitches, the longest edge`, needs.castOff(off))}</tbody></table>
 <p class="small">Surer than any number: halve the yarn that is left, tie a loose knot there, and work two rows. If you do not reach the knot, two more are safe.</p>`;
 }
 
@@ -139,4 +151,4 @@ function unclear(proof: Proof, size: number): Markup {
   return html`<h2>Unclear, because …</h2><table class="ticks"><tbody>${titles.map((title) => html`<tr><th scope="row">${title === '' ? 'Beginning' : title}</th><td>${blank}${blank}${blank}</td></tr>`)}</tbody></table>`;
 }
 
-const closing = html`<h2>At the end</h2><ul><li>Hours, about: ${blank}</li><li>Measured after washing: ${blank}${blank}</li><li>What stopped you? ${blank}${blank}</li><li>What did you change of your own accord? ${blank}${blank}</li><li>Would you knit it again? ${blank}</li></ul>`;
+const closing = html`<h2>At the end</h2><ul><li>Hours, about: ${blank}</li><li>Photographs: ${box} the whole piece ${box} worn ${box} a detail ${box} whatever was unclear</li><li>Measured after washing: ${blank}${blank}</li><li>What stopped you? ${blank}${blank}</li><li>What did you change of your own accord? ${blank}${blank}</li><li>Would you knit it again? ${blank}</li></ul>`;

@@ -4,10 +4,11 @@
  *
  *     shaping in the right half of a row moves its right edge, shaping in the left half its left edge
  */
-import type { Side } from '../../../grammar/tree.ts';
+import type { Shape, Side } from '../../../grammar/tree.ts';
 import type { Proof } from '../../index.ts';
 import type { Moment } from '../../replay/play.ts';
 import type { Entry } from '../../replay/replay.ts';
+import { edgesOf } from './edge-side.ts';
 import { type Line, type Run, traceRow } from './trace.ts';
 
 export interface PlanLine {
@@ -33,6 +34,8 @@ export interface PlanLine {
   /** Threads between squares, in squares from `right`. */
   readonly markers: readonly number[];
   readonly turned: boolean;
+  /** What the drawing had to assume. */
+  readonly note?: string;
   readonly before: number | null;
   readonly after: number | null;
 }
@@ -83,7 +86,7 @@ export function planLines(proof: Proof, size: number, moments: readonly Moment[]
         markers: [],
         turned: false,
       });
-    } else lines.push(told(entry, shown, pen));
+    } else lines.push(told(entry, shown, proof.pattern.sections[entry.section]?.title ?? '', pen));
     if (after !== null && after !== pen.live) pen.live = after;
   });
   return lines;
@@ -94,7 +97,7 @@ const plain = (n: number): Run => ({ kind: 'plain', n, takes: n, lean: null });
 type Shown = Pick<PlanLine, 'entry' | 'call' | 'label' | 'section' | 'unit' | 'before' | 'after'>;
 
 /** An instruction that is no row, or rows told in one sentence. */
-function told(entry: Entry, shown: Shown, pen: Pen): PlanLine {
+function told(entry: Entry, shown: Shown, title: string, pen: Pen): PlanLine {
   const before = shown.before ?? 0;
   const after = shown.after ?? 0;
   const common = {
@@ -136,10 +139,45 @@ function told(entry: Entry, shown: Shown, pen: Pen): PlanLine {
     };
   }
   if (type === 'edgeRows') return edgeSteps(common, before, after, pen);
-  // Shaping told for many rows keeps the piece in its middle.
   const change = after - before;
+  if (entry.node.type === 'shape' && entry.times === 1 && change !== 0) {
+    const shaped = shapedRow(entry.node, common, change, after, title, pen);
+    if (shaped !== null) return shaped;
+  }
+  // Shaping told for many rows keeps the piece in its middle.
   if (type === 'shape' || type === 'repeatRows' || type === 'plain') pen.right -= Math.trunc(change / 2);
   return { ...common, right: pen.right, runs: [plain(after)] };
+}
+
+/** One row of shaping: its signs at the edges it is worked at. */
+function shapedRow(
+  node: Shape,
+  common: Omit<PlanLine, 'right' | 'runs'>,
+  change: number,
+  after: number,
+  title: string,
+  pen: Pen,
+): PlanLine | null {
+  const edges = edgesOf(node, common.side, title);
+  const many = Math.abs(change);
+  if (edges === 'elsewhere' || (edges === 'both' && many % 2 !== 0)) return null;
+  const each = edges === 'both' ? many / 2 : many;
+  if (after < each * 2) return null;
+  const sign: Run = { kind: change < 0 ? 'decrease' : 'increase', n: each, takes: change < 0 ? each * 2 : 0, lean: null };
+  const atRight = edges === 'right' || edges === 'both';
+  const atLeft = edges !== 'right';
+  const rest = after - (atRight ? each : 0) - (atLeft ? each : 0);
+  if (atRight) pen.right -= Math.sign(change) * each;
+  const note =
+    edges === 'unknown'
+      ? `drawn at the left edge: which side is meant by "${node.edge ?? 'the edge'}" is not told by the name of the piece`
+      : null;
+  return {
+    ...common,
+    right: pen.right,
+    runs: [...(atRight ? [sign] : []), plain(rest), ...(atLeft ? [{ ...sign }] : [])],
+    ...(note === null ? {} : { note }),
+  };
 }
 
 /** Steps told at the beginning of several rows: an even number of rows shares them between both edges. */

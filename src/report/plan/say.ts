@@ -39,6 +39,7 @@ export function sayLine(line: PlanLine): string {
     parts.push(`${workedSquares(line)} worked; unworked: left ${line.waitsLeft}, right ${line.waitsRight}`);
   if (line.turned && line.waitsLeft + line.waitsRight > 0) parts.push('turn');
   if (line.markers.length > 0) parts.push(plural(line.markers.length, 'marker'));
+  if (line.note !== undefined) parts.push(line.note);
   return `${head}: ${parts.join('; ')}`;
 }
 

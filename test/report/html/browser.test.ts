@@ -115,12 +115,12 @@ describe.skipIf(browserPath === undefined)('in a browser', () => {
 
   test('a finding leads to its line, its line to the finding, the finding to its row on squared paper, the row to its words', async () => {
     const page = await open(proofHtml(inputWith(kelp)));
-    await page.click('#d0-f2 .where');
+    await page.click('#d0-f1 .where');
     expect(new URL(page.url()).hash).toBe('#d0-L13');
     expect(await inView(page, '#d0-L13')).toBe(true);
     await page.click('#d0-L13 .note.error a');
-    expect(new URL(page.url()).hash).toBe('#d0-f2');
-    await page.click('#d0-f2 >> text=This row on squared paper');
+    expect(new URL(page.url()).hash).toBe('#d0-f1');
+    await page.click('#d0-f1 >> text=This row on squared paper');
     const row = new URL(page.url()).hash;
     expect(row).toMatch(/^#d0-p1-e\d+$/);
     expect(await page.locator(row).isVisible()).toBe(true);
@@ -132,10 +132,10 @@ describe.skipIf(browserPath === undefined)('in a browser', () => {
   test('one size shows its findings, those without sizes, and its squared paper', async () => {
     const page = await open(proofHtml(inputWith(kelp)));
     await page.check('input[name=d0-size][value="0"]');
-    expect(await page.locator('.finding:visible').evaluateAll((all) => all.map((each) => each.id))).toEqual(['d0-f3', 'd0-f1']);
+    expect(await page.locator('.finding:visible').evaluateAll((all) => all.map((each) => each.id))).toEqual(['d0-f2', 'd0-f3']);
     expect(await page.locator('.filter output').textContent()).toBe('2 of 3 findings hold for this size.');
     await page.check('input[name=d0-size][value="1"]');
-    expect(await page.locator('#d0-f2').isVisible()).toBe(true);
+    expect(await page.locator('#d0-f1').isVisible()).toBe(true);
     expect(await page.locator('#d0-p1').isVisible()).toBe(true);
     expect(await page.locator('#d0-p0').isVisible()).toBe(false);
     await page.close();

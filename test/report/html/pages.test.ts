@@ -78,7 +78,7 @@ describe('the editor’s page', () => {
 
   test('marks the words at fault in the draft and notes the finding at the line', () => {
     expect(text).toContain('<mark class="error">20 (25)</mark>');
-    expect(text).toMatch(/id="d0-L13"[^\n]*href="#d0-f2"/);
+    expect(text).toMatch(/id="d0-L13"[^\n]*href="#d0-f1"/);
   });
 
   test('the words of the whole draft stand on the page, in their order', () => {
@@ -105,12 +105,12 @@ test('questions for a mail can each be answered by yes, no or a number', () => {
   const text = queriesText(kelp);
   expect(text).toBe(`Questions on Kelp Line Scarf
 
-2. Body · Row 2 · size M (line 13)
+1. Body · Row 2 · size M (line 13)
    After Row 2 there are 24 stitches in size M, the draft says 25.
    Row 1 keeps the count.
    Shall I change "25" to "24"? (yes / no)
 
-3. Body (line 19)
+2. Body (line 19)
    Is the fabric named before?
    Which is meant?
      1 – stocking stitch

@@ -51,6 +51,45 @@ describe('short rows', () => {
   });
 });
 
+describe('shaping that is told and not written out', () => {
+  const front = (title: string, words: string) =>
+    linesOf(proof(`# Tarn\n\n## ${title}\n\nCast on 20 sts.\n\n${words}\n`))
+      .filter((line) => line.after === 19)
+      .map((line) => [line.right, line.runs.map((run) => run.kind), line.note === undefined]);
+
+  // A neck edge is the right edge of a right front as its right side shows it: drawn by hand.
+  test.each([
+    ['Right front', 1, ['decrease', 'plain'], true],
+    ['Left front', 0, ['plain', 'decrease'], true],
+    ['Front', 0, ['plain', 'decrease'], false],
+  ])('at the neck edge of the %s', (title, right, kinds, sure) => {
+    expect(front(title, 'Dec 1 st at neck edge on next 4 rows.')).toEqual([[right, kinds, sure]]);
+  });
+
+  test('which edge was assumed is said', () => {
+    const [line] = linesOf(proof('# Tarn\n\n## Front\n\nCast on 20 sts.\n\nDec 1 st at neck edge on next 4 rows.\n')).filter(
+      (each) => each.after === 19,
+    );
+    expect(sayLine(line as PlanLine)).toMatch(
+      /19 stitches; 1 decrease; drawn at the left edge: which side is meant by "neck edge" is not told/,
+    );
+  });
+
+  test('at both ends, at each of them', () => {
+    const [line] = plan('Cast on 20 sts.\n\nDec 1 st at each end of next and every foll alt row until 12 sts rem.').filter(
+      (each) => each.after === 18,
+    );
+    expect([line?.right, line?.runs.map((run) => [run.kind, run.n])]).toEqual([
+      1,
+      [
+        ['decrease', 1],
+        ['plain', 16],
+        ['decrease', 1],
+      ],
+    ]);
+  });
+});
+
 describe('shaping', () => {
   const tip = plan(
     'Cast on 10 sts.\n\nRow 1 (RS): K1, ssk, k4, k2tog, k1.\n\nRow 2: Purl.\n\nRow 3: K1, m1, k to last st, m1, k1.\n\nRow 4: Purl.\n\nRow 5: Bind off 3 sts, k to end.\n\nRow 6: P to end.',
