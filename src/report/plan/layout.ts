@@ -170,7 +170,7 @@ function shapedRow(
   if (atRight) pen.right -= Math.sign(change) * each;
   const note =
     edges === 'unknown'
-      ? `drawn at the left edge: which side is meant by "${node.edge ?? 'the edge'}" is not told by the name of the piece`
+      ? `drawn at the left edge: on which side the ${node.edge === null ? 'edge' : `${node.edge} edge`} lies the name of the piece does not tell`
       : null;
   return {
     ...common,

@@ -71,7 +71,7 @@ describe('shaping that is told and not written out', () => {
       (each) => each.after === 19,
     );
     expect(sayLine(line as PlanLine)).toMatch(
-      /19 stitches; 1 decrease; drawn at the left edge: which side is meant by "neck edge" is not told/,
+      /19 stitches; 1 decrease; drawn at the left edge: on which side the neck edge lies the name of the piece does not tell/,
     );
   });
 
