@@ -1,9 +1,9 @@
 /**
- * Makes `dist/`: the command line as one CommonJS file (it starts fastest that way), the library as one ES module,
- * the library's types, and the JSON Schemas of the reports. Fails if any of the three fails.
+ * Makes `dist/`: the command line as CommonJS (it starts fastest that way), the library as one ES module,
+ * the library's types, and the JSON Schemas of the reports. Fails if any of them fails.
  *
- * What the command line reaches only through `import()` is kept in the same file but not run until it is asked for,
- * so that `--version` and `--help` need not load the reader or the grammar.
+ * The command line is two files: a small door that answers `--version`, and the program behind it. What the program reaches only
+ * through `import()` is not run until it is asked for, so that `--help` need not load the reader or the grammar.
  */
 import { spawnSync } from 'node:child_process';
 import { chmodSync, cpSync, readFileSync, rmSync } from 'node:fs';
@@ -28,16 +28,21 @@ const shared = {
 
 rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });
 
+const commandLine = { ...shared, platform: 'node', format: 'cjs', minify: true };
+const programApart = {
+  name: 'program-apart',
+  setup: (door) => door.onResolve({ filter: /^\.\/program\.ts$/ }, () => ({ path: './program.cjs', external: true })),
+};
+
 await Promise.all([
   build({
-    ...shared,
+    ...commandLine,
     entryPoints: ['src/command-line/main.ts'],
     outfile: 'dist/rowproof.cjs',
-    platform: 'node',
-    format: 'cjs',
-    minify: true,
     banner: { js: '#!/usr/bin/env node' },
+    plugins: [programApart],
   }),
+  build({ ...commandLine, entryPoints: ['src/command-line/program.ts'], outfile: 'dist/program.cjs' }),
   // platform "neutral" refuses Node's own modules: the library must run in a browser.
   build({
     ...shared,

@@ -3,21 +3,16 @@ import { isMainThread } from 'node:worker_threads';
 import { version } from '../version.ts';
 
 async function main(words: readonly string[]): Promise<void> {
-  if (!isMainThread) {
-    const [{ serve }, { loadLibrary }] = await Promise.all([import('./threads.ts'), import('./library.ts')]);
-    await serve(loadLibrary);
-    return;
-  }
-  if (words[0] === '--version' && words.length === 1) {
+  if (isMainThread && words[0] === '--version' && words.length === 1) {
     process.stdout.write(`${version}\n`);
     return;
   }
-  const [{ runCommandLine }, { realWorld }, { loadLibrary }] = await Promise.all([
-    import('./cli.ts'),
-    import('./world.ts'),
-    import('./library.ts'),
-  ]);
-  // The program is one CommonJS file, which a thread can be given.
+  const { loadLibrary, realWorld, runCommandLine, serve } = await import('./program.ts');
+  if (!isMainThread) {
+    await serve(loadLibrary);
+    return;
+  }
+  // A thread is given this same file.
   process.exitCode = await runCommandLine(words, { ...realWorld(), program: __filename }, loadLibrary);
 }
 

@@ -74,10 +74,13 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
   }
 }
 
-/** "Work back and forth in rows" behind a round that bound stitches off: the work is turned, and the next row is one of the wrong side. */
+/**
+ * "Work back and forth in rows" behind a round that bound stitches off: whether the work is turned first, or one more row goes on
+ * from the right side and is turned at its end, the next label says.
+ */
 function backToRows(needles: Needles): void {
   if (needles.opened !== true || needles.mode !== 'round' || needles.suspended || needles.left.n > 0 || needles.right.n === 0) return;
   needles.mode = 'flat';
-  needles.side = 'RS';
+  needles.side = null;
   needles.begun = false;
 }
