@@ -14,6 +14,7 @@ const lookedAt: Readonly<Record<string, string>> = {
   '(?:then|work|rep|repeat|as|once|more|again|from|between|to)\\b[\\s,;.:]*': 'a whole word, then blanks and stops; no stop is a letter',
   ' |×\\d+|slk?|\\)': 'digits follow their ×; nothing else begins with a digit',
   ' \\d+': 'a blank, then digits',
+  '(?:,| and|, and) \\d+': 'a joint, then digits; no digit is a joint',
   '[-–/]\\d+': 'a dash, then digits',
   '-[\\p{L}]+': 'a hyphen, then letters',
   '\\s*(?:,|and|&|or)\\s*(?:[2-6]?X{0,3}[SML]|[2-6]X)': 'a joint, then a size; blanks only beside the joint',

@@ -75,8 +75,26 @@ function patterns(paper: Paper, { w, h }: Frame): Markup {
   );
 }
 
+const givenOn = new WeakMap<Paper, Set<number>>();
+
+/** Which of the rows may be given their name here: one that turns stands on several lines and is named on the first. */
+function given(paper: Paper, entries: readonly number[]): number[] {
+  if (!paper.named) return [];
+  let known = givenOn.get(paper);
+  if (known === undefined) {
+    known = new Set();
+    givenOn.set(paper, known);
+  }
+  const before = known;
+  return entries.filter((entry) => {
+    if (before.has(entry)) return false;
+    before.add(entry);
+    return true;
+  });
+}
+
 function lineMarkup(line: PlanLine, frame: Frame, y: number, height: number, paper: Paper, withLabel: boolean): Markup {
-  const id = paper.named ? html` id="${paper.id}-e${line.entry}"` : null;
+  const id = given(paper, [line.entry]).length > 0 ? html` id="${paper.id}-e${line.entry}"` : null;
   const body = line.kind === 'torn' || line.kind === 'stopped' ? torn(line, frame, y, height) : squares(line, frame, y, height, paper);
   return html`<a href="${paper.wordsOf(line)}" tabindex="-1"${id} class="r"><title>${paper.sayLine(line)}</title>${body}${withLabel ? label(line, frame, y, height) : null}</a>`;
 }
@@ -236,8 +254,11 @@ function bandMarkup(each: Exclude<Drawn, { kind: 'line' }>, frame: Frame, y: num
     each.kind === 'even'
       ? `<rect x="${n(from)}" y="${n(y)}" width="${n(to - from)}" height="${n(height)}" class="sq"/><path class="cut" d="M${n(from - 4)} ${n(mid + 2)}l4 -4l4 4M${n(to - 4)} ${n(mid + 2)}l4 -4l4 4"/>`
       : `<path class="brace" d="M${n(from)} ${n(y + 3)}V${n(y + height - 3)}M${n(to)} ${n(y + 3)}V${n(y + height - 3)}"/>`;
-  const ids = paper.named ? each.lines.map((line) => line.entry) : [];
-  const anchors = [...new Set(ids)].map((entry) => html`<g id="${paper.id}-e${entry}"></g>`);
+  const ids = given(
+    paper,
+    each.lines.map((line) => line.entry),
+  );
+  const anchors = ids.map((entry) => html`<g id="${paper.id}-e${entry}"></g>`);
   return html`<a href="${paper.wordsOf(first)}" tabindex="-1" class="r band"><title>${words}</title>${anchors}${own(shape)}<text x="${n(Math.max((from + to) / 2, labelWidth + 60))}" y="${n(mid + 3.5)}" text-anchor="middle" class="on">${words}</text></a>`;
 }
 

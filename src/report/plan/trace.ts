@@ -77,7 +77,11 @@ export function traceRow(proof: Proof, moment: Moment): Line[] | 'unread' | 'sto
     return [...new Set(worked)];
   };
   const flush = (hands: Hands, ahead: number, turned: boolean, markers: readonly number[]): void => {
-    lines.push({ side, behind, ahead, runs, markers, turned, rest });
+    // Work that goes past the beginning of the round takes up stitches that lay behind it.
+    const { left, right, mode } = hands.needles;
+    const squares = runs.reduce((sum, run) => sum + (run.kind === 'boundOff' || run.kind === 'held' ? 0 : run.n), 0);
+    const waiting = mode === 'round' ? Math.max(0, left.n + right.n - squares - ahead) : behind;
+    lines.push({ side, behind: waiting, ahead, runs, markers, turned, rest });
     runs = [];
     behind = hands.needles.right.n;
     side = flip(side);
