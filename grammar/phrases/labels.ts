@@ -39,6 +39,8 @@ export interface LabelMatch {
 const shortRow = /^(srs?|short-rows?)$/i;
 /** Most rows one label may name; a longer range is read up to here. */
 const mostRows = 2000;
+/** A higher number is no row's: rows are counted one by one where some are missing. */
+const highestRow = 99_999;
 
 /** Words that may name a row before the row word: "Inc", "Set-up", "Moss st", "Buttonhole". */
 function namesRow(token: KnitToken | undefined): boolean {
@@ -136,7 +138,7 @@ export function labelAt(tokens: readonly KnitToken[], index: number, base: numbe
 
   const take = (token: KnitToken, range: boolean): void => {
     const value = token.payload?.values?.[0];
-    if (typeof value !== 'number' || !Number.isInteger(value)) return;
+    if (typeof value !== 'number' || !Number.isInteger(value) || value > highestRow) return;
     if (numberStart < 0) numberStart = token.startOffset;
     numberEnd = endOf(token);
     if (range) {

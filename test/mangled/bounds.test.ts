@@ -14,6 +14,15 @@ const errors = (text: string): string[] =>
 /** Counts behind the last line of the sheet. */
 const last = (body: string): readonly (number | null)[] => proof(head + body).replay.entries.at(-1)?.after ?? [];
 
+test.each(['9999999999999999999999999999999999999999', '100000000'])(
+  'a row numbered %s is worked without its number',
+  (number) => {
+    const body = `Row 1 (RS): Knit.\n\nRow 2: Purl.\n\nRow ${number}: Purl.\n\nRepeat these 3 rows.\n`;
+    expect(last(body)).toEqual([98, 110, 122]);
+  },
+  60_000,
+);
+
 describe('passages', () => {
   const row = (stitches: number): string => `Row 1: ${'k2, '.repeat(stitches)}k to end.\n`;
 
