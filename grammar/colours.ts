@@ -39,6 +39,13 @@ function paletteFor(defined: ReadonlyMap<string, string>): Palette {
   return palette;
 }
 
+/** "MC k2, CC k2": the colour before its stitches. */
+const colourFirst = /(?:[,*([;:]\s{0,2})((?:[A-H]|MC|CC ?\d?|C\d)) (?=(?:k|p|K|P) ?\d)/g;
+/** "K: 1A, 3B": the verb of the numbers behind the colon. */
+const verbBefore = /(?<![A-Za-z])([KkPp])(?=:\s?\d)/g;
+/** A colour by the name the draft gives it, as printed beside numbers: "K1 Sand, * k 3 Sea, k 1 Sand". */
+const namedByDraft = /(?<![A-Za-z])[KkPp] ?\d+ (?=([A-Z][a-z]{2,11})(?:\s?[,;*)\].]|$))/g;
+const noColour = /^(?:Tog|Together|Sts?|Stitch|Stitches|Times|Row|Rows|Twice|Once|More|From|Through|Rib|And|Then|Purl|Knit|Wise|Turn)$/;
 const ends = /\s*(?:[,;*)\].]|$|\n|rep|and |to )/y;
 const start = /[,*([;:]\s{0,2}(?=\d)|\b(?:and|k|p|K|P|knit|purl|Knit|Purl) ?(?=\d)/g;
 
@@ -58,13 +65,31 @@ export interface Colours {
 
 const none: Colours = { counts: new Map(), words: new Map() };
 
+function colourBefore(text: string): boolean {
+  colourFirst.lastIndex = 0;
+  return colourFirst.test(text);
+}
+
+/** Names beside numbers of stitches that come again so: one alone may be anything. */
+function ownColours(text: string): Map<number, number> {
+  const found = [...text.matchAll(namedByDraft)].filter((match) => !noColour.test(match[1] ?? ''));
+  const places = new Map<number, number>();
+  for (const match of found)
+    if (found.filter((each) => each[1] === match[1]).length > 1 || found.length > 2) {
+      const at = match.index + match[0].length;
+      places.set(at, at + (match[1] ?? '').length);
+    }
+  return places;
+}
+
 /**
  * Finds the stitches of a passage that are told by their colour alone.
  * @param defined the draft's abbreviations with their meanings
  */
 export function coloursIn(text: string, sizes: number | null, defined: ReadonlyMap<string, string> = undefinedTerms): Colours {
   const { colour, some } = paletteFor(defined);
-  if (!some.test(text)) return none;
+  const ownNames = ownColours(text);
+  if (!some.test(text) && ownNames.size === 0 && !colourBefore(text)) return none;
   const counts = new Map<number, ColouredCount>();
   const words = new Map<number, number>();
   let verb: 'k' | 'p' = 'k';
@@ -87,6 +112,14 @@ export function coloursIn(text: string, sizes: number | null, defined: ReadonlyM
     if (own === undefined) counts.set(at, { length: number.length, verb });
     start.lastIndex = end;
   }
+  for (const [offset, end] of ownNames) words.set(offset, end);
+  for (const match of text.matchAll(colourFirst)) {
+    const at = match.index + match[0].length - (match[1] ?? '').length - 1;
+    words.set(at, at + (match[1] ?? '').length);
+  }
+  if (words.size >= 2)
+    for (const match of text.matchAll(verbBefore))
+      if (counts.has(match.index + 2) || counts.has(match.index + 3)) words.set(match.index, match.index + 1);
   // One such number may be of rows or of balls; a list, or a verb that begins it, is of stitches.
   return words.size >= 2 ? { counts, words } : none;
 }

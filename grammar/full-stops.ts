@@ -42,7 +42,14 @@ export function withoutShorteningStops(text: string): string {
       lower === 'rem' &&
       /\d/.test(next) &&
       /\b(?:the|these|off|on|across|over|leave|slip|place)\s+$/i.test(told.slice(Math.max(0, at - 8), at));
-    const leads = ((leading.has(lower) || verb) && /\d/.test(next)) || (orders.has(lower) && /[A-Z]/.test(next));
-    return goesOn || describes || leads ? `${word} ` : match;
+    // "1st row: k. 2nd row: p.": the number is of the next row.
+    const ordinal = /^\s{0,3}\d+(?:st|nd|rd|th)\b/.test(told.slice(at + match.length, at + match.length + 8));
+    const leads = ((leading.has(lower) || verb) && /\d/.test(next) && !ordinal) || (orders.has(lower) && /[A-Z]/.test(next));
+    // "moss st. 4, k. 14": so many stitches in that fabric
+    const fabric =
+      /^sts?$/.test(lower) &&
+      /\b(?:moss|garter|seed|g) $/i.test(told.slice(Math.max(0, at - 8), at)) &&
+      /^\s\d+\s?[,;]/.test(told.slice(at + match.length));
+    return goesOn || describes || leads || fabric ? `${word} ` : match;
   });
 }

@@ -26,6 +26,7 @@ function within(steps: readonly Step[], place: Place): Step[] {
     const after = faceAfter(steps, index + 1, place);
     switch (step.type) {
       case 'work':
+        if (step.stitch === 'work from cn' && step.n === null) return { ...step, n: onCable(steps.slice(0, index)) };
         return step.spelling === undefined ? step : settledWork(step, steps.slice(index + 1), { ...place, before, after });
       case 'pullOver':
         return waiting(steps.slice(0, index)) === 2 && step.count === 1 ? { ...step, count: 2, readings: [2, 1] } : step;
@@ -48,6 +49,12 @@ function within(steps: readonly Step[], place: Place): Step[] {
         return step;
     }
   });
+}
+
+/** "k sts from cable needle": as many as were put there last. */
+function onCable(before: readonly Step[]): Count | null {
+  const put = before.findLast((step) => step.type === 'work' && step.stitch === 'sl to cn');
+  return put?.type === 'work' ? put.n : null;
 }
 
 /** How the stitch of a step looks to its neighbours; null where it is none. */

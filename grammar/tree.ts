@@ -149,6 +149,8 @@ export interface Repeat extends Base {
    */
   readonly form: 'star' | 'bracket' | 'run' | 'list';
   readonly repeats?: 'all' | 'last';
+  /** Of a list: "rep to end", "alternately" say that all of it repeats. */
+  readonly said?: boolean;
   readonly children: readonly Step[];
   readonly extent: Extent | null;
   /** Steps between the closing mark and "rep from": worked once, before the repeats begin. */
@@ -319,12 +321,16 @@ export interface Resolve extends Base {
   readonly type: 'resolve';
   /** 'drops': "dropping yos", "dropping extra wraps": the spare loops of the row below fall as they are met. */
   readonly what: 'wraps' | 'doubles' | 'twins' | 'loops' | 'gap' | 'drops';
+  /** Of loops that fall: only the second of each double yarn over, not all. */
+  readonly extra?: boolean;
 }
 
 /** `psso`, `p2sso`, "pass the yo over". */
 export interface PullOver extends Base {
   readonly type: 'pullOver';
   readonly count: number;
+  /** "pass 2nd, 3rd and 4th sts over first": loops just worked, not slipped ones. */
+  readonly ofWorked?: boolean;
   /** A bare "psso" behind two slipped stitches lifts both or one: the numbers, the likeliest first. */
   readonly readings?: readonly number[];
 }

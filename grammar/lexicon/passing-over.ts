@@ -6,6 +6,12 @@ export const passingOver: readonly Entry[] = [
     name: 'psso',
     spellings: [
       'psso',
+      'p.s.s.o.',
+      'p.s.s.o',
+      'p s s o',
+      'p. s. s. o.',
+      'p.s.s. over',
+      'pass s s over',
       'pass sl st over',
       'pass slip st over',
       'pass slipped stitch over',

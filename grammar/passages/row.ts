@@ -1,4 +1,5 @@
 /** The row being read, and what it becomes when it ends: whole rows, lists of short rows, orders behind its count. */
+import { explained } from '../phrases/explained.ts';
 import { listed } from '../phrases/lists.ts';
 import { settled } from '../readings.ts';
 import { splitRow } from '../short-row-lists.ts';
@@ -32,7 +33,10 @@ export function finish(open: OpenRow, between: (start: number, end: number) => s
     return last === undefined ? [] : [...open.steps];
   }
   const steps = settled(
-    listed(including(wholeRow(slippedAside(likeNeedles(open.steps))), between), (part) => between(part.start, part.end)),
+    listed(
+      explained(including(wholeRow(slippedAside(likeNeedles(open.steps))), between), (part) => between(part.start, part.end)),
+      (part) => between(part.start, part.end),
+    ),
     open.label?.side ?? null,
     vocabulary,
   );

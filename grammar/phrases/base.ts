@@ -7,6 +7,7 @@ import {
   endOf,
   FullStop,
   type KnitToken,
+  Mark,
   Ordinal,
   PlainStitch,
   Semicolon,
@@ -124,7 +125,9 @@ export class Base extends EmbeddedActionsParser {
   }
 
   protected image(ahead: number): string {
-    return (this.LA(ahead).image ?? '').toLowerCase();
+    const image = (this.LA(ahead).image ?? '').toLowerCase();
+    // "repeat from star": the sign by its name
+    return /^(?:star|asterisk)/.test(image) && this.at(ahead, Mark) ? '*' : image;
   }
 
   protected payload(ahead: number): KnitToken['payload'] {

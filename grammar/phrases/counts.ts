@@ -76,6 +76,15 @@ export class Counts extends Base {
     if (this.labelledCount() > 0) return true;
     let ahead = 1;
     if (this.at(ahead, Dash, Equals, Colon)) ahead += 1;
+    // "[k2tog, k1] to end, leaving 14 sts"
+    if (
+      this.at(ahead, W.Leaving) &&
+      this.at(0, Comma) &&
+      this.at(-1, W.End, W.Across, W.Around) &&
+      this.at(ahead + 2, W.St) &&
+      this.separator(ahead + 3)
+    )
+      ahead += 1;
     if (this.at(ahead, W.There)) ahead += 1;
     if (this.at(ahead, Word) && /^(now|still|exactly)$/.test(this.image(ahead))) ahead += 1;
     if (this.at(ahead, W.InAll)) ahead += 1;
@@ -147,7 +156,10 @@ export class Counts extends Base {
     this.ACTION(() => {
       if (bracket !== undefined) this.bracketed = true;
     });
-    this.MANY({ GATE: () => this.at(1, W.There, W.InAll) || (this.at(1, Word) && !this.at(0, CountToken)), DEF: () => this.CONSUME1(Any) });
+    this.MANY({
+      GATE: () => this.at(1, W.There, W.InAll, W.Leaving) || (this.at(1, Word) && !this.at(0, CountToken)),
+      DEF: () => this.CONSUME1(Any),
+    });
     let what: Stated['what'] = 'total';
     this.OPTION2({
       GATE: () => this.at(1, W.Inc, W.Dec),

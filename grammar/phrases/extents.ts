@@ -4,7 +4,7 @@
  *     to end · across · to last 3 sts · to within 3 sts of end · until 2 sts rem · to 2 sts before m · to 1 st before gap
  *     to 3 sts past marker · to DS · until there are 12 sts on right needle after cast-off · 6 times
  */
-import { Any, Count as CountToken, type KnitToken, Name, Ordinal, W, Word } from '../tokens.ts';
+import { Any, Count as CountToken, type KnitToken, Name, Ordinal, TimesNumber, W, Word } from '../tokens.ts';
 import type { Anchor, Count, Extent } from '../tree.ts';
 import { Counts } from './counts.ts';
 
@@ -49,6 +49,7 @@ export class Extents extends Counts {
   protected extentAhead(bare = false): boolean {
     if (this.timesAhead(bare)) return true;
     if (this.at(1, W.Across, W.Around)) return true;
+    if (this.untilWorked() > 0) return true;
     if (this.at(1, W.To, W.Until)) {
       if (this.lastPartAhead()) return true;
       if (this.at(2, W.End, W.Across, W.Around, W.Bor, W.Last, W.Within)) return true;
@@ -81,6 +82,7 @@ export class Extents extends Counts {
     return this.OR([
       { GATE: () => this.at(1, W.To, W.Until) && this.lastPartAhead(), ALT: () => this.SUBRULE(this.toLastPart) },
       { GATE: () => this.timesAhead(true), ALT: () => this.SUBRULE(this.howOften, { ARGS: [form] }) },
+      { GATE: () => this.untilWorked() > 0, ALT: () => this.SUBRULE(this.workedSoOften) },
       { GATE: () => this.at(1, W.Across, W.Around), ALT: () => this.SUBRULE(this.across) },
       { GATE: () => this.at(2, W.End, W.Across, W.Around, W.All) || (this.at(2, W.Bor) && true), ALT: () => this.SUBRULE(this.toEnd) },
       { GATE: () => this.at(2, W.There) || this.afterBindOffAhead() || this.onRightAhead(), ALT: () => this.SUBRULE(this.onRight) },
@@ -105,6 +107,36 @@ export class Extents extends Counts {
       },
       { ALT: () => this.SUBRULE(this.toPlace) },
     ]) as Extent;
+  });
+
+  /** "until you have worked it 4 times in all", "until worked 4 times": tokens before the number; 0 when it says none. */
+  private untilWorked(): number {
+    if (!this.at(1, W.Until)) return 0;
+    let worked = false;
+    for (let ahead = 2; ahead < 9; ahead += 1) {
+      if (this.at(ahead, TimesNumber) || (this.at(ahead, CountToken) && this.at(ahead + 1, W.Times))) return worked ? ahead - 1 : 0;
+      if (/^(?:worked|done|repeated|made)$/.test(this.image(ahead))) worked = true;
+      else if (!this.at(ahead, Word, W.There, W.These, W.InAll)) return 0;
+    }
+    return 0;
+  }
+
+  private workedSoOften = this.RULE('workedSoOften', (): Extent => {
+    const left = { tokens: 0 };
+    this.ACTION(() => {
+      left.tokens = this.untilWorked();
+    });
+    this.AT_LEAST_ONE({
+      GATE: () => left.tokens > 0,
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(() => {
+          left.tokens -= 1;
+        });
+      },
+    });
+    const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
+    return this.ACTION((): Extent => ({ ...often, sense: 'all' }));
   });
 
   /** "to last 3 sts before gap": short of the gap, not of the end. */

@@ -39,7 +39,9 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
         each.type === 'marker' ||
         each.type === 'turn' ||
         each.type === 'andSoOn' ||
-        (step.repeats !== 'all' || !open ? /[.;]/ : /\./).test(text({ start: each.span.end, end: (out[at + 1] ?? step).span.start })) ||
+        (step.repeats !== 'all' || !open ? /[.;](?!\s?,)/ : /\.(?!\s?,)/).test(
+          text({ start: each.span.end, end: (out[at + 1] ?? step).span.start }),
+        ) ||
         (each.type === 'repeat' && each.extent !== null && each.extent.kind !== 'times'),
     );
     const before = out.slice(from + 1);

@@ -21,13 +21,13 @@ import {
   Word,
 } from '../tokens.ts';
 import type { NeedlePart, Step } from '../tree.ts';
-import { Runs } from './runs.ts';
+import { BothEnds } from './both-ends.ts';
 
 export const parts = /^(front|back|instep|sole|heel|top|bottom|palm|first|second|foot)$/;
 
 export const numbered = /^(?:n|ndl|needle)(\d)$/;
 
-export class NeedleParts extends Runs {
+export class NeedleParts extends BothEnds {
   /** Tokens of the name of a needle before its colon: "N1", "Needle 2", "2nd needle", "On needles 1 and 3", "Instep sts"; 0 when none stands here. */
   protected needleName(from = 1): number {
     let ahead = from;

@@ -6,6 +6,7 @@
 import {
   Any,
   Close,
+  Colon,
   Comma,
   Count as CountToken,
   Dash,
@@ -21,9 +22,9 @@ import {
 } from '../tokens.ts';
 import type { Extent, Repeat, Step } from '../tree.ts';
 import type { Into } from './into-one.ts';
-import { WorkedTo } from './worked-to.ts';
+import { RepeatEndings } from './repeat-endings.ts';
 
-export class Repeats extends WorkedTo {
+export class Repeats extends RepeatEndings {
   /** Marks that close the star repeat being read, innermost last. */
   protected readonly openMarks: string[] = [];
 
@@ -63,6 +64,51 @@ export class Repeats extends WorkedTo {
     return false;
   }
 
+  /**
+   * Words before a bracket that say how often it is worked: "6 times (k1, p1)", "repeat [k2, p2] to end", "work the instructions in
+   * brackets 5 times: [k2, p2]". How many tokens; 0 when none stand here.
+   */
+  protected beforeGroup(): number {
+    if (this.at(1, TimesNumber) && this.groupAt(2)) return 1;
+    if (this.at(1, CountToken) && this.at(2, W.Times)) return this.groupAt(3) ? 2 : 0;
+    if (this.at(1, W.Rep) && this.groupAt(2)) return 1;
+    if (!this.at(1, W.Work, W.Rep)) return 0;
+    let named = false;
+    for (let ahead = 2; ahead < 12; ahead += 1) {
+      if (/^(?:bracketed|brackets?|parentheses|parenthesis)$/.test(this.image(ahead))) named = true;
+      if (this.at(ahead, Colon)) return named && this.groupAt(ahead + 1) ? ahead : 0;
+      if (this.separator(ahead) || this.at(ahead, Stitch, Mark, Open)) return 0;
+    }
+    return 0;
+  }
+
+  protected toldGroup = this.RULE('toldGroup', (): Step => {
+    const start = this.from();
+    const before = { tokens: 0, often: null as KnitToken | null };
+    this.ACTION(() => {
+      before.tokens = this.beforeGroup();
+    });
+    this.AT_LEAST_ONE({
+      GATE: () => before.tokens > 0,
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          before.tokens -= 1;
+          if (this.at(0, CountToken, TimesNumber)) before.often = token;
+        });
+      },
+    });
+    const step = this.SUBRULE(this.group) as Step;
+    return this.ACTION((): Step => {
+      const span = this.span(start);
+      if (step.type !== 'repeat' || step.extent !== null) return { ...step, span };
+      const { often } = before;
+      return often === null
+        ? { ...step, extent: { kind: 'end' }, span }
+        : { ...step, extent: { kind: 'times', count: this.countOf(often), sense: 'plain', form: 'bracket' }, span };
+    });
+  });
+
   /** "(k1, yo, k1) in next st", "[k2tog, k5] 6 times", "(k2, p2) to last 2 sts". */
   group = this.RULE('group', (): Step => {
     const start = this.from();
@@ -91,7 +137,7 @@ export class Repeats extends WorkedTo {
           });
           // "(k1, p1) twice, k1 in next st", "(k1, p1) twice into yo 4 times"
           this.OPTION1({
-            GATE: () => this.at(1, Comma) && this.at(2, Stitch) && this.intoAhead(3),
+            GATE: () => this.at(1, Comma, W.And) && this.at(2, Stitch) && this.intoAhead(3),
             DEF: () => {
               this.CONSUME3(Any);
               const last = this.SUBRULE(this.loneStitch);
@@ -251,6 +297,11 @@ export class Repeats extends WorkedTo {
             this.CONSUME3(Mark);
           },
         });
+        // "as many times as required", "as often as needed"
+        this.many(41, {
+          GATE: () => this.asManyAhead() || (this.inAsMany() && !this.separator()),
+          DEF: () => this.consume(41, Any),
+        });
         this.OPTION5({ GATE: () => this.at(1, Comma) && this.extentAfterComma(), DEF: () => this.CONSUME4(Any) });
         this.OPTION8({
           GATE: () => this.at(1, W.Until) && (turnsInside(children) || !this.extentAhead(true)),
@@ -290,62 +341,6 @@ export class Repeats extends WorkedTo {
       markSpan: this.tokenSpan(opening),
       span: this.span(start),
     }));
-  });
-
-  protected extentAfterComma(): boolean {
-    return this.at(2, W.To) && this.at(3, W.End, W.Last);
-  }
-
-  protected endingAhead(): boolean {
-    const ahead = this.at(1, Comma, Semicolon, FullStop) ? 2 : 1;
-    if (this.at(ahead, W.Omitting)) return true;
-    if (this.at(ahead, W.Ending, W.End))
-      return (
-        this.at(ahead + 1, Stitch, W.LastRep, W.With, Open, W.Work, Mark, W.Last) &&
-        !(this.at(ahead + 1, W.With) && this.at(ahead + 2, W.Rs, W.Ws))
-      );
-    return false;
-  }
-
-  /** "ending k3", "end with k2", "ending last rep k1 instead of k3", "omitting yo at end of last rep". */
-  protected repeatEnding = this.RULE('repeatEnding', (): NonNullable<Repeat['ending']> => {
-    const start = this.from();
-    let kind: NonNullable<Repeat['ending']>['kind'] = 'then';
-    this.OPTION({ GATE: () => this.at(1, Comma, Semicolon, FullStop), DEF: () => this.CONSUME(Any) });
-    this.CONSUME1(Any);
-    this.ACTION(() => {
-      if (this.at(0, W.Omitting)) kind = 'omitting';
-    });
-    this.MANY({
-      GATE: () => this.at(1, W.LastRep, W.With, W.As, W.Last, W.Work, Word) && !this.at(1, Stitch),
-      DEF: () => {
-        this.CONSUME2(Any);
-        this.ACTION(() => {
-          if (this.at(0, W.LastRep)) kind = 'lastRepeat';
-        });
-      },
-    });
-    const children: Step[] = [];
-    const first = this.SUBRULE(this.item);
-    this.ACTION(() => children.push(first));
-    this.MANY1({
-      GATE: () => (this.at(1, Comma) && this.at(2, Stitch, Open, Mark)) || this.at(1, Stitch),
-      DEF: () => {
-        this.OPTION1({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME3(Any) });
-        const next = this.SUBRULE1(this.item);
-        this.ACTION(() => children.push(next));
-      },
-    });
-    this.OPTION2({
-      GATE: () => this.at(1, W.InsteadOf) || (this.at(1, W.At) && this.at(2, W.End)),
-      DEF: () => {
-        this.MANY2({
-          GATE: () => this.at(1, W.InsteadOf, W.At, W.End, W.Of, W.LastRep, Stitch, Word, W.Last),
-          DEF: () => this.CONSUME4(Any),
-        });
-      },
-    });
-    return this.ACTION(() => ({ kind, children, span: this.span(start) }));
   });
 }
 

@@ -3,12 +3,14 @@
  *
  *     Rep last 2 rows 9 times more · Work Rows 1–8 twice · Rep Dec Row every RS row 3 more times · Rep from ** until all sts are worked
  */
-import { Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Ordinal, rowWords, TimesNumber, W } from '../tokens.ts';
+import { Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Open, Ordinal, rowWords, TimesNumber, W } from '../tokens.ts';
 import type { Count, EndSide, Goal, RepeatRows, Segment } from '../tree.ts';
 import { NamedRows } from './named-rows.ts';
 
 export class RowRepeats extends NamedRows {
   protected repeatRowsAhead(): boolean {
+    // "Repeat [k2, p2] to end" is a row.
+    if (this.at(1, W.Rep) && this.at(2, Open) && this.payload(2)?.holds === 'group') return false;
     if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
     // "then Rnd 1 only until 16 sts rem", "Rows 1–2 a total of 16 times": the verb is understood.
     if (this.at(1, ...rowWords)) return this.verbless();

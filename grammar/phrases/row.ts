@@ -23,6 +23,7 @@ import {
   Word,
 } from '../tokens.ts';
 import type { Remark, Step, Unread } from '../tree.ts';
+import { explained } from './explained.ts';
 import { listed } from './lists.ts';
 import { PlainTalk } from './plain-talk.ts';
 
@@ -33,7 +34,8 @@ const prose =
 /** Whether words no phrase knows look like the name of a stitch: one word, or letters and digits together. */
 function nameLike(text: string): boolean {
   const word = text.trim();
-  if (/^[A-Z][A-Z0-9&/]{1,5}$/.test(word)) return true;
+  // "k 2, o, n, k 10": one letter between two commas is the name of a stitch that nothing explains.
+  if (/^[A-Za-z]$/.test(word) || /^[A-Z][A-Z0-9&/]{1,5}$/.test(word)) return true;
   if (/^[A-Za-z]+-?[A-Za-z]*\d[A-Za-z0-9]*$/.test(word)) return true;
   return /^[A-Za-z]{2,12}$/.test(word) && !prose.test(word) && !/(?:ing|ly)$/.test(word);
 }
@@ -82,7 +84,8 @@ export class InRow extends PlainTalk {
         ]);
       },
     });
-    return this.ACTION(() => listed(steps, (span) => this.text.slice(span.start - this.base, span.end - this.base)));
+    const text = (span: Step['span']): string => this.text.slice(span.start - this.base, span.end - this.base);
+    return this.ACTION(() => listed(explained(steps, text), text));
   });
 
   override item = this.RULE('item', (): Step => {
@@ -91,11 +94,14 @@ export class InRow extends PlainTalk {
       { GATE: () => this.at(1, Open) && this.payload(1)?.holds === 'group', ALT: () => this.SUBRULE(this.group) },
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.bracketRemark) },
       { GATE: () => this.at(1, Mark) && this.markOpens(1), ALT: () => this.SUBRULE(this.star) },
+      { GATE: () => this.beforeGroup() > 0, ALT: () => this.SUBRULE(this.toldGroup) },
       { GATE: () => this.at(1, Mark), ALT: () => this.SUBRULE(this.looseMark) },
       { GATE: () => this.oneRowAhead(), ALT: () => this.SUBRULE(this.oneRowStep) },
       { GATE: () => this.intoBackAhead(), ALT: () => this.SUBRULE(this.intoBackStep) },
       { GATE: () => this.placelessAhead(), ALT: () => this.SUBRULE(this.placelessStep) },
       { GATE: () => this.marksPassedAhead(), ALT: () => this.SUBRULE(this.marksPassed) },
+      { GATE: () => this.everyDoubleAhead(), ALT: () => this.SUBRULE(this.everyDoubleStep) },
+      { GATE: () => this.placeFirstAhead(), ALT: () => this.SUBRULE(this.placeFirstStep) },
       { GATE: () => this.intoBracketAhead(), ALT: () => this.SUBRULE(this.intoBracketStep) },
       { GATE: () => this.chartAhead(), ALT: () => this.SUBRULE(this.chartStep) },
       { GATE: () => this.toldAhead(), ALT: () => this.SUBRULE(this.toldStep) },
@@ -130,7 +136,9 @@ export class InRow extends PlainTalk {
       { GATE: () => this.bareIntoAhead(), ALT: () => this.SUBRULE(this.bareIntoOne) },
       { GATE: () => this.relativeAhead(), ALT: () => this.SUBRULE(this.relativeRun) },
       { GATE: () => this.backAhead(), ALT: () => this.SUBRULE(this.backRun) },
+      { GATE: () => this.bothEndsAhead(), ALT: () => this.SUBRULE(this.bothEnds) },
       { GATE: () => this.aroundAhead(), ALT: () => this.SUBRULE(this.aroundRun) },
+      { GATE: () => this.whichAreAhead(), ALT: () => this.SUBRULE(this.whichAre) },
       { GATE: () => this.runAhead(), ALT: () => this.SUBRULE(this.run) },
       {
         GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))),
@@ -257,7 +265,7 @@ export class InRow extends PlainTalk {
       if (
         token.startOffset === start &&
         this.at(back, W.Inc, W.Dec, W.Work, W.Turn, W.Place, W.Join, Word) &&
-        /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass)/.test(this.image(back))
+        /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass|tak(?:e|ing)\b)/.test(this.image(back))
       )
         return true;
     }

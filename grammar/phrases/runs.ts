@@ -165,6 +165,28 @@ export class Runs extends Repeats {
     };
   }
 
+  /** "…, which are knit", "…, all of which are purled": what is left, worked plain. */
+  protected whichAreAhead(): boolean {
+    const which = this.at(1, W.All) ? 2 : 1;
+    return (
+      /^which$/.test(this.image(which)) &&
+      /^(?:are|is)$/.test(this.image(which + 1)) &&
+      (this.at(which + 2, PlainStitch) || /^(?:knitted|purled)$/.test(this.image(which + 2))) &&
+      this.payload(which + 2)?.values === undefined
+    );
+  }
+
+  whichAre = this.RULE('whichAre', (): Repeat => {
+    const start = this.from();
+    this.MANY({ GATE: () => !/^(?:are|is)$/.test(this.image(0)) || this.at(0, Comma), DEF: () => this.CONSUME(Any) });
+    const verb = this.CONSUME1(Any) as KnitToken;
+    return this.ACTION((): Repeat => {
+      const run = this.runOf(verb, { kind: 'end' }, start);
+      const stitch = /^p/i.test(verb.image) ? 'p' : 'k';
+      return { ...run, verb: stitch, children: [{ type: 'work', stitch, n: null, manner: [], span: this.tokenSpan(verb) }] };
+    });
+  });
+
   protected aroundAhead(): boolean {
     if (this.everyAhead()) return true;
     if (!this.at(1, Stitch) || this.at(1, PlainStitch)) return false;
@@ -178,7 +200,7 @@ export class Runs extends Repeats {
   /** "inc in every st", "kfb in each st": once in every stitch there is. */
   private everyAhead(): boolean {
     if (!this.at(1, W.Inc) && !this.at(1, Stitch)) return false;
-    if (!this.at(2, W.In, W.Into)) return false;
+    if (!this.at(2, W.In, W.Into, W.Of)) return false;
     if (this.at(3, W.Across)) return /^(every|all)/.test(this.image(3));
     return this.at(3, W.Every, W.Each, W.All) && this.at(4, W.St) && !this.at(5, CountToken);
   }
@@ -198,8 +220,11 @@ export class Runs extends Repeats {
         ALT: () =>
           this.AT_LEAST_ONE({
             GATE: () =>
-              this.at(1, W.In, W.Into, W.Every, W.Each, W.All, W.St, W.Across, W.Around) &&
-              !(this.at(0, W.Across) || (this.at(0, W.St) && !this.at(1, W.Across, W.Around))),
+              (this.at(1, W.In, W.Into, W.Of, W.Every, W.Each, W.All, W.St, W.Across, W.Around) &&
+                !(this.at(0, W.Across) && !this.at(1, W.Across)) &&
+                !(this.at(0, W.St) && !this.at(1, W.Across, W.Around))) ||
+              (this.at(1, W.To) && this.at(2, W.End) && this.at(0, W.St, W.Across)) ||
+              (this.at(1, W.End) && this.at(0, W.To)),
             DEF: () => this.CONSUME1(Any),
           }),
       },

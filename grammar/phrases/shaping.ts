@@ -35,7 +35,7 @@ function edgeWords(words: string): Shape['place'] {
     ? 'eachSideOfMarkers'
     : /each [a-z]* ?edge|both [a-z]+ edges/.test(words) && !/each end/.test(words)
       ? 'eachEdge'
-      : /each end|both ends|each side|beg and end|both sides|each edge/.test(words)
+      : /each end|both ends|each side|beg(?:inning)? and (?:at )?(?:the )?end|both sides|each edge/.test(words)
         ? 'bothEnds'
         : /centre|center/.test(words)
           ? 'centre'

@@ -1,16 +1,32 @@
-import { Any, Comma, Count as CountToken, Dash, type KnitToken, Mark, Open, PlainStitch, SlipStitch, Stitch, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Comma,
+  Count as CountToken,
+  Dash,
+  type KnitToken,
+  Mark,
+  Open,
+  Ordinal,
+  PlainStitch,
+  SlipStitch,
+  Stitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, PullOver, Work } from '../tree.ts';
 import { Stitches } from './stitches.ts';
 
-const cableNeedle = /^(?:cn\d?|cable|cable-needle)$/;
+const cableNeedle = /^(?:cn\d?|cable|cable-needle|d\.p\. needle|dp needle|d\.p\.n\.?)$/;
 const lifts = /^(?:pass|passing|lift|lifting|pull|draw)$/;
 
 export class ToldCables extends Stitches {
   /** "pass the slipped st over", "lift the 2nd st over the first": how many tokens up to "over"; 0 when it is none. */
   protected liftAhead(): number {
     if (!lifts.test(this.image(1)) && !(this.at(1, W.Thread) && this.image(1) === 'draw')) return 0;
-    for (let ahead = 2; ahead < 12; ahead += 1) {
+    for (let ahead = 2; ahead < 16; ahead += 1) {
       if (this.image(ahead) === 'over') return ahead;
+      // "pass 2nd, 3rd, 4th and 5th sts over first"
+      if (this.at(ahead, Comma) && this.at(ahead - 1, Ordinal) && this.at(ahead + 1, Ordinal, W.And)) continue;
       if (this.separator(ahead) || this.at(ahead, W.Needle, W.Yarn, PlainStitch)) return 0;
     }
     return 0;
@@ -18,7 +34,7 @@ export class ToldCables extends Stitches {
 
   protected liftOver = this.RULE('liftOver', (): PullOver | Work => {
     const start = this.from();
-    const state = { count: 0, both: false, many: false, yarn: false, next: false };
+    const state = { count: 0, ordinals: 0, both: false, many: false, yarn: false, next: false };
     const left = { tokens: 0 };
     this.ACTION(() => {
       left.tokens = this.liftAhead() - 1;
@@ -30,6 +46,7 @@ export class ToldCables extends Stitches {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
           left.tokens -= 1;
+          if (this.at(0, Ordinal)) state.ordinals += 1;
           if (this.at(0, CountToken)) state.count = token.payload?.values?.[0] ?? 1;
           else if (this.at(0, W.Each) && this.image(0) === 'both') state.both = true;
           else if (this.at(0, W.Next) || /^(?:second|2nd|third|3rd)$/.test(this.image(0))) state.next = true;
@@ -48,6 +65,10 @@ export class ToldCables extends Stitches {
     });
     return this.ACTION((): PullOver | Work => {
       const span = this.span(start);
+      // Over the first stitch of a bobble: loops just worked, none of them slipped.
+      const worked = /\bover (?:the )?(?:first|1st)\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length));
+      const several = state.ordinals > 1 ? state.ordinals : state.count;
+      if (worked && several > 1) return { type: 'pullOver', count: several, ofWorked: true, span };
       if (state.yarn) return { type: 'work', stitch: 'pyo', n: null, manner: [], span };
       if (state.next) return { type: 'work', stitch: 'pnso', n: null, manner: [], span };
       return { type: 'pullOver', count: state.count > 0 ? state.count : state.both || state.many ? 2 : 1, span };
@@ -58,11 +79,11 @@ export class ToldCables extends Stitches {
   protected toCableAhead(): number {
     if (
       !(this.at(1, SlipStitch, Stitch) && /^(?:sl|slip)/.test(this.image(1))) &&
-      !this.at(1, W.Place) &&
-      !/^(?:slip|place|put)$/.test(this.image(1))
+      !this.at(1, W.Place, W.Leaving) &&
+      !/^(?:slip|place|put|hold|keep)$/.test(this.image(1))
     )
       return 0;
-    for (let ahead = 2; ahead < 12; ahead += 1) {
+    for (let ahead = 2; ahead < 14; ahead += 1) {
       if (this.separator(ahead) || this.at(ahead, PlainStitch)) return 0;
       if (cableNeedle.test(this.image(ahead)) && this.at(ahead - 1, W.To, W.On, W.Each, W.First, Word)) return ahead;
     }
@@ -87,6 +108,8 @@ export class ToldCables extends Stitches {
         this.ACTION(() => {
           left.tokens -= 1;
           if (this.at(0, CountToken)) state.n = this.countOf(token);
+          // "leave 3 sts at front on cable needle"
+          if (/^(?:front|back)$/.test(this.image(0))) state.hold = this.image(0);
         });
       },
     });

@@ -76,6 +76,9 @@ export class ToldLists extends ToldCables {
 
   /** "to end", "around", "rep to end" behind a list that has neither bracket nor star. */
   protected looseExtentAhead(): boolean {
+    // "k2, p2 and so on to last 2 sts"
+    if (this.at(1, W.Alt) && this.at(2, W.To, W.Across, W.Around)) return this.at(2, W.Across, W.Around) || this.at(3, W.End, W.Last);
+    if (this.at(1, W.Etc)) return this.at(2, W.To, W.Across, W.Around) && this.at(3, W.End, W.Last);
     if (this.at(1, W.Rep)) {
       if (this.at(2, W.From) && this.at(3, W.Beg)) return true;
       return this.at(2, W.Across, W.Around) || (this.at(2, W.To) && this.at(3, W.End, W.Last, W.Marker, W.Bor));
@@ -92,7 +95,7 @@ export class ToldLists extends ToldCables {
     let extent: Extent = { kind: 'end' };
     this.OR([
       {
-        GATE: () => this.at(1, W.Rep),
+        GATE: () => this.at(1, W.Rep, W.Etc, W.Alt),
         ALT: () => {
           this.CONSUME(Any);
           this.ACTION(() => {
@@ -123,7 +126,7 @@ export class ToldLists extends ToldCables {
       (): Repeat => ({
         type: 'repeat',
         form: 'list',
-        ...(rep ? { repeats: 'all' as const } : {}),
+        ...(rep ? { repeats: 'all' as const, said: true } : {}),
         children: [],
         extent,
         once: [],
@@ -153,14 +156,14 @@ export class ToldLists extends ToldCables {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({
-      GATE: () => !this.timesAhead() && !this.at(1, Comma, Semicolon, FullStop, Stitch) && !Number.isNaN(this.LA(1).startOffset),
+      GATE: () => !this.extentAhead() && !this.at(1, Comma, Semicolon, FullStop, Stitch) && !Number.isNaN(this.LA(1).startOffset),
       DEF: () => this.CONSUME1(Any),
     });
     let extent: Extent | null = null;
     this.OPTION({
-      GATE: () => this.timesAhead(),
+      GATE: () => this.extentAhead(),
       DEF: () => {
-        extent = this.SUBRULE(this.howOften, { ARGS: ['bracket'] });
+        extent = this.SUBRULE(this.extent, { ARGS: ['bracket'] });
       },
     });
     return this.ACTION(

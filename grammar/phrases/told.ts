@@ -251,7 +251,12 @@ export class Told extends ToldLists {
       const place = /^drop$/i.test(head.image) && state.n !== null;
       return place && state.n !== null
         ? { type: 'work', stitch: 'drop yo', n: null, manner: [], times: state.n, span }
-        : { type: 'resolve', what: 'drops', span };
+        : {
+            type: 'resolve',
+            what: 'drops',
+            ...(/\b(?:extra|second|2nd|one)\b/i.test(this.words(start, endOf(this.LA(0)))) ? { extra: true } : {}),
+            span,
+          };
     });
   });
 }

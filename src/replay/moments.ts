@@ -5,6 +5,7 @@ import type { Hands, RowChoice, Trouble, Watch } from './hands.ts';
 import { beginRow, copyNeedles, endRow, type Needles } from './needles.ts';
 import type { Moment } from './play.ts';
 import { replayPattern } from './run.ts';
+import { letFall } from './steps/falling.ts';
 import { unfinished, workSteps } from './work.ts';
 
 /** How a row ended in one size. */
@@ -71,6 +72,7 @@ export function workMoment(proof: Pick<Proof, 'pattern'>, moment: Moment, how: W
     asides: [],
     ...(how.watch === undefined ? {} : { watch: how.watch }),
   };
+  letFall(hands, how.steps ?? moment.steps);
   const trouble = workSteps(hands, how.steps ?? moment.steps);
   const left = trouble === null && !hands.divided ? unfinished(hands) : 0;
   if (trouble === null && left === 0) endRow(needles);

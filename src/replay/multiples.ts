@@ -8,8 +8,9 @@ import { firstChoice, type Hands, type RowChoice } from './hands.ts';
 import { emptyNeedles } from './needles.ts';
 import { labelWords, type Play } from './play.ts';
 import { defineRow, fillerFor } from './statements.ts';
+import { dropsIn, fallenOf } from './steps/falling.ts';
 import { plainRun } from './steps/runs.ts';
-import { fixedUse } from './steps/use.ts';
+import { fixedUse, type Loops, noLoops as noneMade } from './steps/use.ts';
 
 /** Stitches of a row for n repeats: `perRepeat`·n + `plus`. */
 export interface Linear {
@@ -50,6 +51,28 @@ function handsFor(pattern: Pattern, choice: RowChoice): Hands {
 interface Work {
   left: Linear;
   made: Linear;
+  loops: LinearLoops;
+}
+
+/** Loops of the yarn overs of a row, for every number of repeats. */
+export interface LinearLoops {
+  readonly all: Linear;
+  readonly spare: Linear;
+  readonly paid: boolean;
+}
+
+const none: Linear = { perRepeat: 0, plus: 0 };
+const noLoops: LinearLoops = { all: none, spare: none, paid: false };
+
+const times = (passes: Linear, n: number): Linear => ({ perRepeat: passes.perRepeat * n, plus: passes.plus * n });
+const plus = (a: Linear, b: Linear): Linear => ({ perRepeat: a.perRepeat + b.perRepeat, plus: a.plus + b.plus });
+
+function moreLoops(work: Work, loops: Loops, passes: Linear): void {
+  work.loops = {
+    all: plus(work.loops.all, times(passes, loops.all)),
+    spare: plus(work.loops.spare, times(passes, loops.spare)),
+    paid: work.loops.paid || loops.paid,
+  };
 }
 
 function lastOf(extent: Extent): number | null {
@@ -65,6 +88,7 @@ function workLinear(hands: Hands, steps: readonly Step[], work: Work): Misfit | 
     if (use !== null) {
       work.left = minus(work.left, { perRepeat: 0, plus: use.takes });
       work.made = { perRepeat: work.made.perRepeat, plus: work.made.plus + use.makes };
+      moreLoops(work, use.loops, { perRepeat: 0, plus: 1 });
       if (work.left.perRepeat === 0 && work.left.plus < 0)
         return { span: step.span, takes: use.takes, room: { perRepeat: 0, plus: work.left.plus + use.takes }, kind: 'tooFew' };
       continue;
@@ -80,7 +104,7 @@ function repeatLinear(hands: Hands, step: Repeat, work: Work): Misfit | 'open' |
   const extent = step.extent as Extent;
   const rest = extent.kind === 'end' ? 0 : lastOf(extent);
   if (rest === null || step.once.length > 0) return 'open';
-  const pass = plainRun(step) ? { takes: 1, makes: 1 } : fixedUse(hands, step.children);
+  const pass = plainRun(step) ? { takes: 1, makes: 1, loops: noneMade } : fixedUse(hands, step.children);
   if (pass === null || pass.takes <= 0) return 'open';
   const ending = step.ending === null ? null : fixedUse(hands, step.ending.children);
   if (step.ending !== null && ending === null) return 'open';
@@ -96,6 +120,8 @@ function repeatLinear(hands: Hands, step: Repeat, work: Work): Misfit | 'open' |
     return { span: step.span, takes: pass.takes, room, kind: 'repeatDoesNotFit' };
   const passes = { perRepeat: room.perRepeat / pass.takes, plus: room.plus / pass.takes };
   work.left = { perRepeat: 0, plus: rest };
+  moreLoops(work, pass.loops, passes);
+  if (ending !== null) moreLoops(work, ending.loops, { perRepeat: 0, plus: 1 });
   work.made = {
     perRepeat: work.made.perRepeat + passes.perRepeat * pass.makes,
     plus: work.made.plus + passes.plus * pass.makes + tail.makes,
@@ -103,17 +129,27 @@ function repeatLinear(hands: Hands, step: Repeat, work: Work): Misfit | 'open' |
   return null;
 }
 
-/** One row on `before` stitches: the count after it, or why it does not fit every number of repeats. */
-export function rowLinear(pattern: Pattern, steps: readonly Step[], before: Linear): { after: Linear | null; misfit: Misfit | null } {
+/**
+ * One row on `before` stitches: the count after it, or why it does not fit every number of repeats. `below` are the loops that
+ * the row before it made, some of which it may let fall.
+ */
+export function rowLinear(
+  pattern: Pattern,
+  steps: readonly Step[],
+  before: Linear,
+  below: LinearLoops = noLoops,
+): { after: Linear | null; misfit: Misfit | null; loops: LinearLoops } {
   let first: Misfit | 'open' | null = null;
+  const drops = dropsIn(steps);
+  const there = drops === null ? before : minus(before, below[fallenOf(drops, below.paid)]);
   for (const times of ['more', 'all'] as const) {
-    const work: Work = { left: before, made: { perRepeat: 0, plus: 0 } };
+    const work: Work = { left: there, made: { perRepeat: 0, plus: 0 }, loops: noLoops };
     const misfit = workLinear(handsFor(pattern, { ...firstChoice, times }), steps, work);
-    if (misfit === null && work.left.perRepeat === 0 && work.left.plus === 0) return { after: work.made, misfit: null };
+    if (misfit === null && work.left.perRepeat === 0 && work.left.plus === 0) return { after: work.made, misfit: null, loops: work.loops };
     const found = misfit ?? { span: steps.at(-1)?.span ?? { start: 0, end: 0 }, takes: 0, room: work.left, kind: 'leftOver' as const };
     first ??= found;
   }
-  return { after: null, misfit: first === 'open' ? null : first };
+  return { after: null, misfit: first === 'open' ? null : first, loops: noLoops };
 }
 
 /** Numbers of repeats, up to a few, for which `room` is a multiple of what one pass takes. */
@@ -134,6 +170,7 @@ export function playMultiple(play: Play, index: number): void {
   play.section = index;
   const start: Linear = { perRepeat: multiple.of, plus: multiple.plus };
   let count: Linear | null = start;
+  let loops = noLoops;
   let last = 0;
   const after = new Map<number, Linear | null>();
   for (const statement of section.statements) if (statement.type === 'row') defineRow(play, statement, index);
@@ -158,7 +195,8 @@ export function playMultiple(play: Play, index: number): void {
   const workRow = (row: Row, steps: readonly Step[], statement: Statement, label: string, number: number | null): void => {
     const before = count;
     if (before !== null) {
-      const { after: made, misfit } = rowLinear(play.pattern, steps, before);
+      const { after: made, misfit, loops: left } = rowLinear(play.pattern, steps, before, loops);
+      loops = left;
       if (misfit !== null) {
         const fits = fittingRepeats(misfit.room, misfit.takes);
         play.book.met.push({
@@ -263,11 +301,13 @@ function foldIntoHeader(play: Play, index: number, multiple: NonNullable<Section
   const fits = (start: Linear): number => {
     let count: Linear | null = start;
     let good = 0;
+    let below = noLoops;
     for (const row of rows) {
       if (count === null) break;
-      const { after } = rowLinear(play.pattern, row.children, count);
+      const { after, loops } = rowLinear(play.pattern, row.children, count, below);
       if (after === null) break;
       count = after;
+      below = loops;
       good += 1;
     }
     return good;

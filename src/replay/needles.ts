@@ -9,6 +9,7 @@
  * needles and moves nothing.
  */
 import type { Side } from '../../grammar/tree.ts';
+import type { Loops } from './steps/use.ts';
 
 export type Method = 'plain' | 'wrap' | 'double' | 'twin' | 'pin' | 'yarnOver';
 
@@ -56,6 +57,9 @@ export interface Needles {
   lastTurn?: { RS: number; WS: number };
   /** The last turn was made at a new place. */
   moved?: boolean;
+  /** Loops of the yarn overs made in the row in hand, and of those in the row below it. */
+  loops?: Loops;
+  below?: Loops;
   /** Stitches worked in the last row of each side, for "5 sts fewer than on last RS row". */
   worked?: { RS: number | null; WS: number | null };
   /** Stitches on either side of the one gap that the last row bound off in its middle. */
@@ -119,6 +123,8 @@ function comeRound(needles: Needles): void {
 export function beginRow(needles: Needles): void {
   if (needles.begun) return;
   needles.begun = true;
+  needles.below = needles.loops ?? { all: 0, spare: 0, paid: false };
+  needles.loops = { all: 0, spare: 0, paid: false };
   if (needles.left.n === 0 && needles.right.n > 0) {
     if (needles.mode === 'round' && !needles.suspended) comeRound(needles);
     else if (needles.stay === 'slide') comeRound(needles);

@@ -6,6 +6,7 @@ import type { Hands, RowChoice, Trouble } from './hands.ts';
 import type { Held } from './holders.ts';
 import { beginRow, copyNeedles, type Needles, newBeginning } from './needles.ts';
 import { handOf, type Play, sectionOf } from './play.ts';
+import { letFall } from './steps/falling.ts';
 import { unfinished, workSteps } from './work.ts';
 
 export interface Outcome {
@@ -40,6 +41,7 @@ export function attempt(play: Play, size: number, row: Row, steps: readonly Step
     ring: row.label?.unit === 'round' && hand.joined,
   };
   if (picksUpFirst(steps)) beginRow(needles);
+  letFall(hands, steps);
   const trouble = workSteps(hands, steps);
   play.effort -= 1 + (hands.worked ?? 0) / 100;
   const left =

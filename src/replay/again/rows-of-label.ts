@@ -101,9 +101,16 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
     playPasses(play, worked, passes, row.span, row);
   } else {
     const times = label === null ? 1 : Math.max(1, label.numbers.length);
-    if (does.type === 'plain' || does.type === 'until')
+    // "Next row: Knit, dec 1 st at each end": the shaping lies on this very row.
+    if ((does.type === 'plain' || does.type === 'until') && does.inside.length === 0)
       playPlainRows(play, sizes, times, { span: row.span, textSpan: row.span, node: row, label: labelWords(label), change: 0 });
-    else playStatement(play, does, sizes);
+    else {
+      const first = play.book.entries.length;
+      playStatement(play, does, sizes);
+      const own = play.book.entries[first];
+      if (own !== undefined && play.book.entries.length === first + 1)
+        play.book.entries[first] = { ...own, label: labelWords(label, label?.numbers[0] ?? null) };
+    }
   }
   play.depth -= 1;
   for (const stated of row.stated) checkStated(play, stated, sizes, { before, node: row, label: labelWords(label) });

@@ -4,7 +4,12 @@ import type { Repeat, Step } from '../../../grammar/tree.ts';
 /** "K2, k2tog to end": neither bracket nor star says what repeats, all of the list or its last stitch. */
 export function openList(step: Repeat): boolean {
   return (
-    step.form === 'list' && step.children.length > 1 && step.extent !== null && step.extent.kind !== 'times' && step.extent.kind !== 'goal'
+    step.form === 'list' &&
+    step.said !== true &&
+    step.children.length > 1 &&
+    step.extent !== null &&
+    step.extent.kind !== 'times' &&
+    step.extent.kind !== 'goal'
   );
 }
 

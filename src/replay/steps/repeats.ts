@@ -7,13 +7,13 @@ import { workSteps } from '../work.ts';
 import { needleShares } from './needle-parts.ts';
 import { markAhead, targetOf } from './places.ts';
 import { openList } from './readings.ts';
-import { fixedUse, passesOf } from './use.ts';
+import { type FixedUse, fixedUse, moreLoops, passesOf } from './use.ts';
 
 /** Most passes tried for a goal that the needles may show in several ways. */
 const mostGoalPasses = 600;
 
 /** Works `passes` whole passes of steps with fixed use, folding over stretches without markers; `of` passes in all. */
-function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: number }, passes: number, of = passes): Trouble | null {
+function foldPasses(hands: Hands, step: Repeat, use: FixedUse, passes: number, of = passes): Trouble | null {
   const { needles } = hands;
   if (hands.watch !== undefined && passes <= mostPasses) {
     for (let pass = 1; pass <= passes; pass += 1) {
@@ -38,6 +38,7 @@ function foldPasses(hands: Hands, step: Repeat, use: { takes: number; makes: num
       needles.right.n += use.makes * free;
       hands.taken += use.takes * free;
       hands.made += use.makes * free;
+      needles.loops = moreLoops(needles.loops, use.loops, free);
       rest -= free;
     }
     if (rest > 0) {
@@ -190,7 +191,7 @@ function passesToGoal(hands: Hands, step: Repeat, tests: readonly ((needles: Nee
   return hits.find((hit) => hit !== null) ?? null;
 }
 
-function repeatTimes(hands: Hands, step: Repeat, use: { takes: number; makes: number } | null, passes: number): Trouble | null {
+function repeatTimes(hands: Hands, step: Repeat, use: FixedUse | null, passes: number): Trouble | null {
   const { needles } = hands;
   if (use !== null && step.once.length === 0 && step.ending === null) {
     if (use.takes > 0) {

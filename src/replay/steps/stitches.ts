@@ -5,7 +5,7 @@ import { type Hands, stopped, type Trouble } from '../hands.ts';
 import { beginRow, borderOf, reachRound, workPlain, workToken } from '../needles.ts';
 import { workShort } from '../short-rows.ts';
 import { fromHolder } from './take-ups.ts';
-import { overOf, reach, useOf } from './use.ts';
+import { loopsOf, moreLoops, overOf, reach, useOf } from './use.ts';
 
 export function token(hands: Hands, takes: number, makes: number, span: Span, words: Record<string, string> = {}): Trouble | null {
   const { needles } = hands;
@@ -43,6 +43,7 @@ export function token(hands: Hands, takes: number, makes: number, span: Span, wo
 /** "psso": lifts stitches that were slipped, or a yarn over, over those worked since. */
 export function workPullOver(hands: Hands, step: PullOver): Trouble | null {
   const { right } = hands.needles;
+  if (step.ofWorked === true) return token(hands, 0, -step.count, step.span);
   const waiting = (hands.slips ?? []).filter((at) => right.n - at <= reach && at <= right.n);
   const count = overOf(hands, step);
   if (waiting.length < count) return stopped('nothingToPass', step.span, { wanted: count, waiting: waiting.length });
@@ -98,6 +99,7 @@ export function workOne(hands: Hands, step: Work): Trouble | null {
     return null;
   }
   beginRow(hands.needles);
+  hands.needles.loops = moreLoops(hands.needles.loops, loopsOf(use));
   const { left } = hands.needles;
   const times = use.times ?? 1;
   if (use.kind === 'plain' && times === 1) fromHolder(hands, use.takes);

@@ -33,10 +33,40 @@ export function overOf(hands: Hands, step: PullOver): number {
   return step.readings?.[hands.choice.names] ?? step.count;
 }
 
+/** Loops that yarn overs make; those of them beside another of the same yarn over; and whether decreases pay for them. */
+export interface Loops {
+  readonly all: number;
+  readonly spare: number;
+  readonly paid: boolean;
+}
+
+export const noLoops: Loops = { all: 0, spare: 0, paid: false };
+
+export function moreLoops(a: Loops | undefined, b: Loops | undefined, times = 1): Loops {
+  return {
+    all: (a?.all ?? 0) + (b?.all ?? 0) * times,
+    spare: (a?.spare ?? 0) + (b?.spare ?? 0) * times,
+    paid: a?.paid === true || b?.paid === true,
+  };
+}
+
+/** What one stitch leaves for the next row to drop. */
+export function loopsOf(use: { readonly takes: number; readonly makes: number; readonly kind: string; readonly times?: number }): Loops {
+  if (use.kind === 'yarnOver') return { all: use.makes, spare: Math.max(0, use.makes - 1), paid: false };
+  return use.makes < use.takes ? { ...noLoops, paid: true } : noLoops;
+}
+
+export interface FixedUse {
+  readonly takes: number;
+  readonly makes: number;
+  readonly loops: Loops;
+}
+
 /** What a stretch of steps takes and makes when that does not depend on the needle; null when it does. */
-export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number; makes: number } | null {
+export function fixedUse(hands: Hands, steps: readonly Step[]): FixedUse | null {
   let takes = 0;
   let makes = 0;
+  let loops = noLoops;
   /** What was slipped in this very stretch and can be passed over in it: height of `makes`. */
   let slips: number[] = [];
   for (const step of steps) {
@@ -47,11 +77,17 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
         if (use.kind === 'unknown' || use.kind === 'shortRow') return null;
         takes += use.takes;
         makes += use.makes;
+        loops = moreLoops(loops, loopsOf(use));
         if (use.kind === 'slip' || use.kind === 'yarnOver')
           for (let each = Math.min(use.makes, reach) - 1; each >= 0; each -= 1) slips.push(makes - each);
         break;
       }
       case 'pullOver': {
+        if (step.ofWorked === true) {
+          if (makes <= step.count) return null;
+          makes -= step.count;
+          break;
+        }
         const over = makes;
         const waiting = slips.filter((at) => over - at <= reach && at <= over);
         const count = overOf(hands, step);
@@ -74,6 +110,7 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
           if (inner === null) return null;
           takes += inner.takes;
           makes += inner.makes;
+          loops = moreLoops(loops, inner.loops);
           break;
         }
         if (extent.kind === 'over' && step.form === 'run') {
@@ -89,6 +126,7 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
         if (passes === null || inner === null) return null;
         takes += inner.takes * passes;
         makes += inner.makes * passes;
+        loops = moreLoops(loops, inner.loops, passes);
         break;
       }
       case 'remark':
@@ -99,7 +137,7 @@ export function fixedUse(hands: Hands, steps: readonly Step[]): { takes: number;
         return null;
     }
   }
-  return { takes, makes };
+  return { takes, makes, loops };
 }
 
 export function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: number } | null {
@@ -108,7 +146,12 @@ export function intoUse(hands: Hands, step: IntoOne): { takes: number; makes: nu
   // Said of every double yarn over met on the way: two loops worked as two stitches change nothing.
   if (step.everywhere === true) return inner.makes === 2 ? { takes: 0, makes: 0 } : null;
   const times = step.times ? (countFor(hands, step.times.values) ?? 0) : 1;
-  if (step.into === 'doubleYarnOver') return { takes: 2 * times, makes: Math.max(inner.makes, 0) * times };
+  if (step.into === 'doubleYarnOver') {
+    // "(k1, p1, k1) into triple yo": as many loops as stitches are worked into them, where no number is told.
+    const told = step.takes === null ? null : countFor(hands, step.takes.values);
+    const loops = told ?? (step.dropping ? 2 : Math.max(2, inner.makes));
+    return { takes: loops * times, makes: Math.max(inner.makes, 0) * times };
+  }
   const takes = step.takes ? (countFor(hands, step.takes.values) ?? 1) : 1;
   return { takes: takes * times, makes: inner.makes * times };
 }
