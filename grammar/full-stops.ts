@@ -42,9 +42,7 @@ export function withoutShorteningStops(text: string): string {
       lower === 'rem' &&
       /\d/.test(next) &&
       /\b(?:the|these|off|on|across|over|leave|slip|place)\s+$/i.test(told.slice(Math.max(0, at - 8), at));
-    // "1st row: k. 2nd row: p.": the number is of the next row.
-    const ordinal = /^\s{0,3}\d+(?:st|nd|rd|th)\b/.test(told.slice(at + match.length, at + match.length + 8));
-    const leads = ((leading.has(lower) || verb) && /\d/.test(next) && !ordinal) || (orders.has(lower) && /[A-Z]/.test(next));
+    const leads = ((leading.has(lower) || verb) && /\d/.test(next)) || (orders.has(lower) && /[A-Z]/.test(next));
     // "moss st. 4, k. 14": so many stitches in that fabric
     const fabric =
       /^sts?$/.test(lower) &&

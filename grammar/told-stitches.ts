@@ -32,7 +32,7 @@ const EACH = String.raw`(?= (?:of|in|into) (?:the )?(?:each|every)\b)`;
 const LEAVE = String.raw`(?:,? ?(?:but|and|,))? ?(?:leav(?:e|ing)|do not|don['’]t|without|keep(?:ing)?)\b[^,;.()*]{0,60}?(?:needle|off|drop(?:ping)?(?: (?:them|it|sts))?|slip(?:ping)? (?:them|it|sts))\b`;
 const OFF = String.raw`(?:slip|sl|drop|let|take|slipping|dropping|letting|slide)\b[^,;.()*]{0,50}?(?:\boff\b(?: (?:the )?(?:left |lh )?needle)?(?: tog(?:ether)?)?|\bfall\b|\btog(?:ether)?\b)`;
 
-const WRAPPING = String.raw`(?:wrap(?:ping|ped)?|wind(?:ing)?|put(?:ting)?|throw(?:ing)?)(?: (?:the )?(?:yarn|wool|thread|cotton))?`;
+const WRAPPING = String.raw`(?:wrap(?:ping|ped)?|winding|put(?:ting)?|throw(?:ing)?)(?: (?:the )?(?:yarn|wool|thread|cotton))?`;
 const ROUND = String.raw`(?: (?:round|around|over)(?: (?:the )?(?:right |rh )?(?:needle|pin))?)?(?: (?:for|in|on) (?:each|every) ${ST})?`;
 const oftenOf = (often: string | undefined, count: string | undefined): number =>
   /^twice$/i.test(often ?? '') ? 2 : /^thrice$/i.test(often ?? '') ? 3 : numberOf(count);
@@ -78,7 +78,7 @@ const forms: readonly Form[] = [
     },
   ),
   form(
-    String.raw`inc(?:rease)?(?: (?:1|one|once))?(?: ${ST})? (?:in|into) (?:the )?(?:first|last|centre|center) ${ST}(?! (?:of|on) (?:the )?(?:next|every|each|foll|\d))(?! ?(?:and|&) (?:in )?(?:the )?(?:last|first))`,
+    String.raw`inc(?:rease)?(?: (?:1|one|once))?(?: ${ST})? (?:in|into) (?:the )?(?:first|centre|center) ${ST}(?! (?:of|on) (?:the )?(?:next|every|each|foll|\d))(?! ?(?:and|&) (?:in )?(?:the )?(?:last|first))`,
     () => ({ name: 'kfb' }),
   ),
   form(

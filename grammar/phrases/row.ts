@@ -265,7 +265,8 @@ export class InRow extends PlainTalk {
       if (
         token.startOffset === start &&
         this.at(back, W.Inc, W.Dec, W.Work, W.Turn, W.Place, W.Join, Word) &&
-        /^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass|tak(?:e|ing)\b)/.test(this.image(back))
+        (/^(inc|dec|work|turn|place|slip|join|wrap|cross|cable|twist|drop|lift|pass)/.test(this.image(back)) ||
+          (/^tak(?:e|ing)$/.test(this.image(back)) && this.at(back + 1, CountToken)))
       )
         return true;
     }

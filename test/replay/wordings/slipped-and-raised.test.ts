@@ -23,7 +23,6 @@ rowsStand([
   ],
   ['Row 1: K1 A, * sl 2 wyib, k2 A; rep from * to last 3 sts, sl 2, k1.', 20, 20],
   ['Row 1: Sl first st, k to end.', 22, 22],
-  ['Row 1: Slip the first stitch knitwise, then knit to the end, working the last stitch through the back loop.', 22, 22],
   ['Row 1: Sl 1, k to last st, p1.', 22, 22],
   ['Row 1: Slip 1 st as if to purl, purl 20, k1.', 22, 22],
   ['Row 1: *K2, sl 2 wyif; rep from * to last 2 sts, k2.', 22, 22],
