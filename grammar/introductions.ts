@@ -12,6 +12,7 @@ import {
   Fabric,
   isA,
   type KnitToken,
+  Mark,
   Name,
   Open,
   Ordinal,
@@ -110,6 +111,8 @@ export function placeEnd(tokens: readonly KnitToken[], from: number, to: number)
   )
     return -1;
   for (let at = from + 1; at < Math.min(to, from + 14); at += 1) {
+    // "At end of next 4 rows turn, leaving 5 sts unworked": no place but an order.
+    if (isA(tokens[at], W.Turn)) return -1;
     if (isA(tokens[at], Comma, Colon)) return at + 1;
     // "On last row of rib inc 8 sts evenly"
     if (isA(tokens[at], W.Inc, W.Dec) && isA(tokens[at + 1], CountToken) && isA(tokens[from], W.On)) return at;
@@ -133,6 +136,13 @@ export function clauseOrders(tokens: readonly KnitToken[], from: number, to: num
     if (!begins) continue;
     const token = tokens[at];
     const next = tokens[at + 1];
+    // "Every other round: *ssk, …; rep from *", "Double the sts: *k1, m1; …"
+    if (isA(token, Mark) && isA(next, Stitch, PlainStitch)) return true;
+    // "At end of next 4 rows turn, leaving 5 sts unworked"
+    if (isA(token, W.Leaving) && isA(next, CountToken) && isA(tokens[at + 2], W.St) && isA(tokens[at + 3], W.Unworked)) return true;
+    // "Weave 18 sts to 18 sts with Kitchener stitch"
+    if (at === from && /^(?:weave|sew)$/i.test(token?.image ?? '') && tokens.slice(from, to).some((each) => isA(each, W.Graft)))
+      return true;
     if (isA(token, W.CastOn, W.BindOff, W.PickUp) && isA(next, CountToken, W.All, W.Centre, W.Rem, W.Next, W.First)) return true;
     if (isA(token, W.Inc, W.Dec) && isA(next, CountToken) && isA(tokens[at + 2], W.St)) return true;
     if (

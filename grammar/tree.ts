@@ -300,6 +300,8 @@ export interface AndSoOn extends Base {
   /** How much changes from one row to the next of its kind; null: as between those already given. */
   readonly step: Count | null;
   readonly sense: 'fewer' | 'more' | null;
+  /** "Work 6 more rows in this way". */
+  readonly rows?: Count;
   readonly schedule: readonly Segment[];
   readonly times: { readonly count: Count; readonly sense: 'plain' | 'more' | 'all' } | null;
   readonly until: Goal | null;
@@ -537,7 +539,8 @@ export interface EdgeRows extends Base {
   readonly atEnd?: boolean;
   /** "at each neck edge": at both of them, one on each side of the gap. */
   readonly each?: boolean;
-  readonly change: 'bindOff' | 'castOn';
+  /** 'leave': so many stay unworked at the end of each row, which turns there. */
+  readonly change: 'bindOff' | 'castOn' | 'leave';
   readonly parts: readonly { readonly count: Count; readonly rows: readonly Segment[]; readonly span: Span }[];
   readonly edge: string | null;
   readonly stated: readonly Stated[];

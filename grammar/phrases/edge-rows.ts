@@ -12,6 +12,7 @@ export class ShapedEdges extends Shaping {
   protected edgeRowsAhead(): boolean {
     const skipped = this.placeBefore() || this.scheduleBefore();
     const verb = skipped + 1;
+    if (skipped === 0 && this.leavingRowsAhead()) return true;
     if (!this.at(verb, W.BindOff, W.CastOn)) return false;
     if (skipped > 0) return this.at(verb + 1, CountToken) && this.at(verb + 2, W.St);
     if (this.at(2, W.Every, W.Alt, W.From))
@@ -27,6 +28,14 @@ export class ShapedEdges extends Shaping {
       if (this.separator(ahead)) return false;
     }
     return false;
+  }
+
+  /** "Leave 6 sts unworked at end of next 2 rows, then 5 sts at end of foll 2 rows": short rows told by what each leaves. */
+  private leavingRowsAhead(): boolean {
+    if (!this.at(1, W.Leaving) || !this.at(2, CountToken) || !this.at(3, W.St) || !this.at(4, W.Unworked)) return false;
+    let ahead = 5;
+    while (this.at(ahead, W.At, W.End, W.Of, W.On) && ahead < 9) ahead += 1;
+    return ahead > 5 && this.segmentAhead(ahead);
   }
 
   /** "Cast off 4 sts at beg of next 2 rows, then 3 sts at beg of foll 4 rows". */
@@ -47,7 +56,7 @@ export class ShapedEdges extends Shaping {
       },
     });
     this.MANY4({
-      GATE: () => !this.at(1, W.BindOff, W.CastOn),
+      GATE: () => !this.at(1, W.BindOff, W.CastOn, W.Leaving),
       DEF: () => {
         this.CONSUME4(Any);
         this.ACTION(() => noteEdge());
@@ -90,7 +99,7 @@ export class ShapedEdges extends Shaping {
         this.MANY2({
           GATE: () =>
             !this.segmentAhead(1) &&
-            (this.at(1, W.St, W.At, W.Beg, W.Of, W.Each, W.Edge, W.In, W.Patt, W.End, W.These, W.On, W.Same, W.Evenly, W.Rib) ||
+            (this.at(1, W.St, W.At, W.Beg, W.Of, W.Each, W.Edge, W.In, W.Patt, W.End, W.These, W.On, W.Same, W.Evenly, W.Rib, W.Unworked) ||
               (this.at(1, W.From) && this.at(2, W.Each)) ||
               (this.at(1, Word) && !this.at(2, CountToken))),
           DEF: () => {
@@ -156,7 +165,7 @@ export class ShapedEdges extends Shaping {
     return this.ACTION(
       (): EdgeRows => ({
         type: 'edgeRows',
-        change: head.tokenType === W.CastOn ? 'castOn' : 'bindOff',
+        change: head.tokenType === W.CastOn ? 'castOn' : head.tokenType === W.Leaving ? 'leave' : 'bindOff',
         parts,
         edge,
         ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}),
@@ -183,7 +192,7 @@ export class ShapedEdges extends Shaping {
     }
     if (!this.at(ahead, CountToken)) return false;
     for (let look = ahead + 1; look < ahead + 6; look += 1) {
-      if (this.at(look, W.Beg, W.At) || this.timesAt(look)) return true;
+      if (this.at(look, W.Beg, W.At, W.Unworked) || this.timesAt(look)) return true;
       if (this.separator(look)) return false;
     }
     return false;

@@ -38,9 +38,16 @@ export function pieceNamed(words: string): string | null {
 }
 
 export class PlainRows extends RowHeads {
+  /** "Work 6 more rows in this way, working 5 sts fewer on each row": these rows are not plain. */
+  protected rowsInThisWay(): boolean {
+    return /^(?:work|cont(?:inue)?)\b[^.;,]*\b\d+ (?:more |further )?(?:short )?(?:rows|rnds|rounds) in (?:this|the same) (?:way|manner)\b.*\b(?:fewer|less|more)\b/i.test(
+      (this.text.slice(this.from(), this.from() + 140).split(/[.;]/)[0] ?? '').replace(/\s+/g, ' '),
+    );
+  }
+
   protected plainAhead(): boolean {
     let ahead = this.afterBegin();
-    if (ahead === 0) return false;
+    if (ahead === 0 || this.rowsInThisWay()) return false;
     // "work a further 18 rows", "k 1 row", "cont in st st for 6 rows", "st st 3 rows", "6 rows st st"
     if (this.at(ahead, PlainStitch) && this.payload(ahead)?.values !== undefined)
       return this.at(ahead + 1, ...rowWords, W.Ridge) || (this.at(ahead + 1, W.More, W.Rs, W.Ws) && this.at(ahead + 2, ...rowWords));

@@ -189,6 +189,17 @@ export class RowRepeats extends NamedRows {
           },
         ]),
     });
+    // "then work Rnds 1 and 2 again"
+    this.option(25, {
+      GATE: () =>
+        state.times === null && state.until === null && state.schedule.length === 0 && this.at(1, W.More) && /^again$/.test(this.image(1)),
+      DEF: () => {
+        const word = this.consume(25, Any) as KnitToken;
+        this.ACTION(() => {
+          state.times = { count: { type: 'count', values: [1], span: this.tokenSpan(word) }, sense: 'more' };
+        });
+      },
+    });
     return this.ACTION(
       (): RepeatRows => ({
         type: 'repeatRows',

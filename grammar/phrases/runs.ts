@@ -277,6 +277,7 @@ export class Runs extends Repeats {
     }
     if (count < 3) return null;
     const words = this.text.slice(this.LA(2).startOffset, end).toLowerCase();
+    if (/^joining (?:the )?(?:edging|border|trim|cord)\b.*\bto\b/.test(words)) return 'live';
     return /\b(with|and|tog)\b/.test(words) ? this.tieWords(words) : null;
   }
 
@@ -295,7 +296,7 @@ export class Runs extends Repeats {
     });
     return this.ACTION((): Work => {
       const words = this.words(state.words, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
-      const kind = state.kind ?? this.tieWords(words);
+      const kind = state.kind ?? (/^joining /.test(words) ? 'live' : this.tieWords(words));
       if (kind === 'mark') return { type: 'work', stitch: 'close yo gap', n: null, manner: [], span: this.span(start) };
       const count = Number(
         /\bnext (\d)|\b(\d) (?:live|shawl|body|blanket|main|border|held|next)/

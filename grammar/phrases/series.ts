@@ -13,6 +13,7 @@ export class Series extends GoingOn {
   private inThisWay(): number {
     if (!this.at(1, W.Cont, W.Work, W.Rep)) return 0;
     let ahead = 2;
+    if (this.rowsInThisWay()) while (this.at(ahead, CountToken, W.More, W.Row, W.Round, Word, W.For) && ahead < 7) ahead += 1;
     if (this.at(1, W.Cont) && (this.at(ahead, W.Turn) || /^(turning|wrapping|working)$/.test(this.image(ahead)))) ahead += 1;
     if (this.at(ahead, W.To) && this.at(ahead + 1, W.Dec, W.Inc)) ahead += 2;
     else if (this.at(ahead, W.Dec, W.Inc)) ahead += 1;
@@ -72,7 +73,8 @@ export class Series extends GoingOn {
       ending: EndSide | null;
       times: AndSoOn['times'];
       schedule: Segment[];
-    } = { way: 0, eaten: 1, step: null, sense: null, until: null, ending: null, times: null, schedule: [] };
+      rows: Count | null;
+    } = { rows: null, way: 0, eaten: 1, step: null, sense: null, until: null, ending: null, times: null, schedule: [] };
     this.ACTION(() => {
       state.way = this.inThisWay() - 1;
     });
@@ -80,9 +82,10 @@ export class Series extends GoingOn {
     this.MANY({
       GATE: () => state.eaten < state.way,
       DEF: () => {
-        this.CONSUME1(Any);
+        const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
           state.eaten += 1;
+          if (this.at(0, CountToken)) state.rows = this.countOf(token);
         });
       },
     });
@@ -162,9 +165,20 @@ export class Series extends GoingOn {
           },
         ]),
     });
-    const { step, sense, until, ending, times, schedule } = state;
+    const { step, sense, until, ending, times, schedule, rows } = state;
     return this.ACTION(
-      (): AndSoOn => ({ type: 'andSoOn', step, sense, schedule, times, until, ending, stated: [], span: this.span(start) }),
+      (): AndSoOn => ({
+        type: 'andSoOn',
+        step,
+        sense,
+        schedule,
+        times,
+        until,
+        ending,
+        stated: [],
+        ...(rows === null ? {} : { rows }),
+        span: this.span(start),
+      }),
     );
   });
 

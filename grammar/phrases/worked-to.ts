@@ -13,6 +13,7 @@ import {
   Name,
   Ordinal,
   PlainStitch,
+  rowWords,
   Semicolon,
   SlipStitch,
   W,
@@ -35,9 +36,12 @@ export class WorkedTo extends IntoOneStitch {
   }
 
   protected runAhead(): boolean {
-    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined && this.acrossPart()) return false;
+    if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined && this.acrossPart() && !(this.at(4, W.To) && this.runExtent(4)))
+      return false;
     if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined)
-      return this.overNumber(2) > 0 || this.runExtent(2) || (this.at(2, W.Across) && this.runExtent(3));
+      return (
+        this.overNumber(2) > 0 || this.runExtent(2) || (this.at(2, W.Across) && (this.runExtent(3) || (this.at(3, Word) && this.runExtent(4))))
+      );
     if (this.fabricAlone()) return true;
     if (this.at(1, W.Work) && this.image(1) === 'work across' && this.at(2, Comma, FullStop, Semicolon)) return true;
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
@@ -88,9 +92,13 @@ export class WorkedTo extends IntoOneStitch {
 
   protected runExtent(ahead: number): boolean {
     const shifted = ahead - 1;
+    // "k across instep to next marker": the place says how far.
+    if (this.at(ahead, W.Across) && this.at(ahead + 1, Word) && this.at(ahead + 2, W.To) && this.extentAheadAt(ahead + 1)) return false;
     if (this.at(ahead, W.Across, W.Around)) return !this.at(ahead + 1, W.To, W.Until);
     if (this.at(ahead, W.All)) return this.at(ahead + 1, CountToken, W.St, W.Rem);
     if (this.at(ahead, W.Rem) && this.at(ahead + 1, W.St)) return true;
+    // "k last 7, join"
+    if (this.at(ahead, W.Last) && this.at(ahead + 1, CountToken)) return !this.at(ahead + 2, ...rowWords);
     if (this.at(ahead, W.To, W.Until)) return this.extentAheadAt(shifted);
     return false;
   }

@@ -112,6 +112,7 @@ function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined
   const goal =
     next === undefined ? null : { shape: shapeOf(next.children), numbers: numbersOf(next.children).map((count) => at(count, size)) };
   const times = node.times === null ? null : sizeValue(node.times.count.values, size);
+  const most = node.rows === undefined ? null : sizeValue(node.rows.values, size);
   const out: number[][] = [];
   for (let index = 0; index < longest; index += 1) {
     const place = index % period;
@@ -120,6 +121,7 @@ function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined
     if (goal !== null && shapeOf((rows.slice(-period)[place] as Row).children) === goal.shape && numbers.join() === goal.numbers.join())
       return { rows: out, met: true };
     if (times !== null && index >= times * period) return { rows: out, met: true };
+    if (most !== null && index >= most) return { rows: out, met: true };
     // "k1, k2tog" goes on to "k2tog" alone; a short row of no stitch is none.
     const least = model[place]?.children.some((step) => step.type === 'repeat' && step.form !== 'run') === true ? 0 : 1;
     if (numbers.some((number, position) => number < least && (steps[place]?.[position] ?? 0) < 0)) return { rows: out, met: goal === null };
@@ -133,7 +135,7 @@ function numbersAhead(node: AndSoOn, rows: readonly Row[], next: Row | undefined
 /** Works the rows that stand unprinted between those before and the one behind. */
 export function playAndSoOn(play: Play, node: AndSoOn, sizes: readonly number[]): void {
   const rows = rowsAround(play, play.at, -1);
-  const next = node.until === null && node.times === null ? rowsAround(play, play.at, 1)[0] : undefined;
+  const next = node.until === null && node.times === null && node.rows === undefined ? rowsAround(play, play.at, 1)[0] : undefined;
   const ahead = new Map(sizes.map((size) => [size, numbersAhead(node, rows, next, size)]));
   const first = ahead.values().next().value;
   if (rows.length === 0 || first === null || first === undefined || [...ahead.values()].some((each) => each === null)) {

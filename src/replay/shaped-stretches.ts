@@ -2,7 +2,7 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { AtSameTime, EdgeRows, Segment, Shape, Statement } from '../../grammar/tree.ts';
 import { remember } from './memory.ts';
-import { live } from './needles.ts';
+import { beginRow, endRow, live, turn, workPlain } from './needles.ts';
 import { passRows } from './plain-rows.ts';
 import { handOf, met, type Play, shown, write } from './play.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';
@@ -142,10 +142,15 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
       const events = eventsOf(
         part.rows.length > 0 ? part.rows : [next(part.span)],
         size,
-        { live: live(hand.needles), step: node.change === 'castOn' ? n : -n, window: null, stated: null },
+        { live: live(hand.needles), step: node.change === 'castOn' ? n : node.change === 'leave' ? 0 : -n, window: null, stated: null },
         true,
       );
       if ('target' in events) continue;
+      if (node.change === 'leave') {
+        rows += events.rows;
+        leaveRows(play, node, size, n, events, part.count.span);
+        continue;
+      }
       const change = events.count * n * (node.each === true ? edgesOf(hand) : 1);
       const have = live(hand.needles);
       if (node.change === 'bindOff' && change > have) {
@@ -192,6 +197,27 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
     before,
   );
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null, rows: most });
+}
+
+/** Short rows told by rule: each stops so many stitches before the last turn at its end, or before the edge. */
+function leaveRows(play: Play, node: EdgeRows, size: number, n: number, events: Events, span: { start: number; end: number }): void {
+  const hand = handOf(play, size);
+  const { needles } = hand;
+  for (let row = 0; row < Math.min(events.count, 200); row += 1) {
+    // Rows between the turning rows are worked to their end.
+    if (row > 0 && events.rows > events.count) passRows(needles, 1);
+    beginRow(needles);
+    const last = needles.left.marks.findLast((mark) => mark.kind === 'gap' && mark.at < needles.left.n)?.at ?? 0;
+    if (needles.left.n < last + n || needles.left.n === last + n) {
+      met(play, { kind: 'tooFew', span, numbers: { left: needles.left.n, wanted: last + n }, words: { place: 'turn' } }, size, node, null);
+      needles.sure = false;
+      return;
+    }
+    workPlain(needles, needles.left.n - last - n);
+    turn(needles, 'plain');
+    endRow(needles);
+    remember(hand.history, { row: null, times: 1, section: play.section, textSpan: node.span, label: words(play, node), change: 0 });
+  }
 }
 
 function next(span: { start: number; end: number }): Segment {

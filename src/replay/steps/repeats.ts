@@ -48,6 +48,9 @@ function foldPasses(hands: Hands, step: Repeat, use: FixedUse, passes: number, o
     }
   }
   hands.last = use.makes * passes;
+  // A cord knitted on ends with its stitches back on the left needle.
+  if (passes > 0 && needles.right.n === 0 && step.children.at(-1)?.type === 'work' && use.makes === 0 && use.takes > 0)
+    hands.divided = true;
   return null;
 }
 

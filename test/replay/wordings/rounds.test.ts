@@ -51,6 +51,12 @@ const plain: readonly Wording[] = [
     { markers: [36] },
   ],
   ['Rnd 3: (K9, k2tog) seven times, k3.', 80, 73],
+  [
+    'Rnds 1 & 3: Knit. Rnd 2: Purl. Rnd 4: *Yo, k2tog* to end. Rep Rnds 1-4 five more times, then work Rnds 1 and 2 again.',
+    40,
+    40,
+    { rows: 26 },
+  ],
   ['Rnd 4: *K1, p1; rep from *. Rounds 5 to 12: As Rnd 4.', 40, 40, { rows: 9 }],
   ['Rib round: (K3, P1) to end. Work 11 further rounds of rib.', 84, 84, { rows: 12 }],
   ['Rnd 1: K. Rnd 2 and all even-numbered rnds: K. Rnd 3: *K6, M1; rep from * around. Rnd 5: *K7, M1; rep from * around.', 48, 64],

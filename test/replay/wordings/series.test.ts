@@ -79,6 +79,7 @@ const again: readonly Wording[] = [
   ['Row 1: K2tog, k to end. Row 2: P. Work last 2 rows 5 times more.', 20, 14, { rows: 12 }],
   ['Row 1: K. Row 2: P. Work these 2 rows 6 times.', 20, 20, { rows: 12 }],
   ['Row 1: Kfb, k to end. Row 2: As Row 1. Rep Rows 1 and 2 until 30 sts.', 20, 30, { rows: 10 }],
+  ['Row 1: K2tog, k to last 2 sts, ssk. Row 2: P. Rep these two rows once more, then Row 1 again.', 20, 14, { rows: 5 }],
   ['Rnd 1: K. Rnd 2: P. Work these two rounds a total of 5 times.', 20, 20, { rows: 10, mode: 'round' }],
   ['Rnd 1: K. Rnd 2: P. Repeat the last two rounds until you have 8 purl ridges.', 20, 20, { mode: 'round' }],
   ['Row 1: K. Row 2: P. Rows 3–10: Rep Rows 1 and 2 four times.', 20, 20, { rows: 10 }],

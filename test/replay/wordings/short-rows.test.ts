@@ -193,6 +193,12 @@ const lists: readonly Wording[] = [
     { cursors: [5, 0, 10, 0, 15, 0, 20] },
   ],
   [
+    'Row 1: K35, turn. Row 2: P30, turn. Work 5 more rows in this way, working 5 sts fewer on each row.',
+    40,
+    40,
+    { cursors: [35, 5, 30, 10, 25, 15, 20] },
+  ],
+  [
     'Row 1 (RS): K35, w&t. Row 2: P to end. Row 3: K 5 sts fewer than last RS row, w&t. Row 4: P to end. Rep last 2 rows 4 times more. Next row: K across all sts, hiding wraps.',
     40,
     40,
@@ -201,6 +207,8 @@ const lists: readonly Wording[] = [
 ];
 
 const byRule: readonly Wording[] = [
+  ['Leave 6 sts unworked at end of next 2 rows, then 5 sts at end of foll 2 rows.', 60, 60, { cursors: [11] }],
+  ['Work in short rows, leaving 8 sts unworked at the end of the next 4 rows.', 60, 60, { cursors: [16] }],
   [
     'Row 1: Work to last 6 sts, turn. Row 2: Work to last 6 sts, turn. Next 4 rows: work to 6 sts before last turning point, turn. Next 2 rows: work to end.',
     60,

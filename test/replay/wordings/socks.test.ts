@@ -186,7 +186,6 @@ const toes: readonly Wording[] = [
   ['Graft the 2 sets of 8 sts together.', 16, 0, { mode: 'round' }],
   ['K6 from first needle onto third needle. Cut yarn and weave the toe sts together using Kitchener stitch.', 24, 0, { mode: 'round' }],
   ['Star toe: [k6, k2tog] 7 times; knit 6 rounds; [k5, k2tog] 7 times; knit 5 rounds; [k4, k2tog] 7 times.', 56, 35, { mode: 'round' }],
-  ['Round toe: *K2 tog; rep from * round. Break wool, thread through rem sts, draw up and fasten off.', 16, 0, { mode: 'round' }],
   ['Cast off 3-needle style with right sides together.', 20, 0, { mode: 'round' }],
   [
     'CO 24 sts (12 per needle). Rnd 1: knit. Rnd 2: [k1, M1R, k to last st of needle, M1L, k1] twice. Rep last 2 rnds until there are 60 sts.',

@@ -33,7 +33,7 @@ const soft = new Set([
 export function holds([text, before, after, told = {}]: Wording, all: Partial<WorkOptions> = {}): void {
   const start = typeof before === 'number' && typeof after !== 'number' ? after.map(() => before) : before;
   const sizes = typeof start === 'number' ? 1 : start.length;
-  const tree = read(text, { sizes: sizes === 1 ? ['one'] : start instanceof Array ? start.map((_, size) => String(size + 1)) : [] });
+  const tree = read(text, { sizes: sizes === 1 ? ['one'] : Array.isArray(start) ? start.map((_, size) => String(size + 1)) : [] });
   expect(tree).not.toContain('UNREAD');
   const worked = work(text, { ...all, ...told, start });
   const met = worked.observations.map((each) => each.kind).filter((kind) => !soft.has(kind));
