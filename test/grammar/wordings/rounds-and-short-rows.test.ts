@@ -43,7 +43,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
     'Every other round: *ssk, k to 2 sts before marker, k2tog, sm; rep from * to end.',
     'UNREAD "Every other round: *ssk, k to 2 sts before marker, k2tog, sm; rep from * to end."',
   ],
-  ['Weave in 18 sts to 18 sts with Kitchener stitch.', 'UNREAD "Weave in 18 sts to 18 sts with Kitchener stitch."'],
+  ['Weave in 18 sts to 18 sts with Kitchener stitch.', 'UNREAD "Weave in 18 sts to 18 sts with Kitchener stitch"'],
 ];
 
 test.each(rows)('%s', (text, tree) => {
