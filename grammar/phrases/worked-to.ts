@@ -40,7 +40,9 @@ export class WorkedTo extends IntoOneStitch {
       return false;
     if (this.at(1, PlainStitch, SlipStitch) && this.payload(1)?.values === undefined)
       return (
-        this.overNumber(2) > 0 || this.runExtent(2) || (this.at(2, W.Across) && (this.runExtent(3) || (this.at(3, Word) && this.runExtent(4))))
+        this.overNumber(2) > 0 ||
+        this.runExtent(2) ||
+        (this.at(2, W.Across) && (this.runExtent(3) || (this.at(3, Word) && this.runExtent(4))))
       );
     if (this.fabricAlone()) return true;
     if (this.at(1, W.Work) && this.image(1) === 'work across' && this.at(2, Comma, FullStop, Semicolon)) return true;
