@@ -435,7 +435,8 @@ export type Goal =
   | {
       readonly kind: 'count';
       readonly count: Count;
-      readonly sense: 'total' | 'unworked' | 'between' | 'section' | 'markers';
+      /** `needle`: on the one needle that `scope` names. */
+      readonly sense: 'total' | 'unworked' | 'between' | 'section' | 'markers' | 'needle';
       readonly scope: string | null;
     }
   | { readonly kind: 'rows'; readonly count: Count }

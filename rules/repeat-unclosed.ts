@@ -1,7 +1,7 @@
 import { labelOf } from './labels.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 import { lineOf, sectionTitle } from './telling.ts';
-import { rowsOf, stepsOf } from './tree-walk.ts';
+import { rowsOf, statementsOf, stepsOf } from './tree-walk.ts';
 
 /** Whether the brackets of the paragraph a place stands in do not pair. */
 function unpaired(context: Context, at: number): boolean {
@@ -15,6 +15,14 @@ function unpaired(context: Context, at: number): boolean {
     }
   }
   return open.length > 0;
+}
+
+/** Whether a later instruction of the section repeats from this sign. */
+function closedLater(context: Context, sign: string, section: number, from: number): boolean {
+  return statementsOf(context.pattern).some(
+    ({ statement, section: own }) =>
+      own === section && statement.type === 'repeatRows' && statement.span.start >= from && statement.rows.mark === sign,
+  );
 }
 
 export const repeatUnclosed: Rule = {
@@ -50,6 +58,8 @@ export const repeatUnclosed: Rule = {
                 message: 'This repeats from a star that is nowhere before it in the row. Where does the repeat begin?',
               },
             ];
+          // A star over several rows or passages: "repeat from *" stands by itself further on.
+          if (/^[*†‡]+$/.test(text) && closedLater(context, text, section, step.span.end)) continue;
           if (/^[*†‡]+$/.test(text))
             return [
               {

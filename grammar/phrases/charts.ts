@@ -28,6 +28,7 @@ const chartWord = /^charts?$/;
 export class Charts extends Told {
   /** Whether an order to work from a chart begins here. */
   protected chartAhead(): boolean {
+    if (this.rowOfNamedAhead()) return true;
     if (
       !this.at(1, W.Work, W.Foll, W.Beg, W.Cont, W.Rep, W.Patt, W.Set) &&
       !/^(?:follow|following|begin|commence|reading|read|place|working)$/.test(this.image(1)) &&
@@ -41,6 +42,16 @@ export class Charts extends Told {
       if (this.separator(ahead) || this.at(ahead, Mark) || (this.at(ahead, PlainStitch) && ahead > 1)) return false;
     }
     return false;
+  }
+
+  /** "work row 1 of Fender over 12 sts", "work rnd 3 of Fender Rope over the next 12 sts": a row of a pattern known by its name. */
+  private rowOfNamedAhead(): boolean {
+    if (!this.at(1, W.Work) || !this.at(2, W.Row, W.Round) || !this.at(3, CountToken) || !this.at(4, W.Of)) return false;
+    let ahead = 5;
+    while (ahead < 8 && this.at(ahead, Word) && !/^over$/.test(this.image(ahead))) ahead += 1;
+    if (ahead === 5 || !/^over$/.test(this.image(ahead))) return false;
+    if (this.at(ahead + 1, W.Next, W.First, W.Last, W.Centre)) ahead += 1;
+    return this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St);
   }
 
   /** ", then Rows 1–4 once more", ", then work Rows 1 and 2 once": more rows of the chart just named. */
@@ -243,6 +254,10 @@ export class Charts extends Told {
                 state.name ??= this.image(-1);
             } else if (this.at(0, CountToken, Dash, W.To)) {
               if (this.at(-1, W.Row, W.Round) || state.rows.length > 0) this.noteRow(token, state);
+            } else if (!state.named && this.at(0, Word) && state.rows.length > 0 && /^over$/.test(this.image(1))) {
+              // "row 1 of Fender over 12 sts": the name itself, without "chart"
+              state.name ??= this.image(0);
+              state.named = true;
             }
           });
         },

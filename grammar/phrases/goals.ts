@@ -32,6 +32,9 @@ import { ShapedEdges } from './edge-rows.ts';
 const partGoal =
   /^(?:the |each )?(?:sleeves?|fronts?|backs?|body|gussets?|thumbs?) (?:has|have|is|are|consists?)\b|\d[^.]*\b(?:sleeve|body|front|back) (?:sts|stitches)\b/;
 
+/** A goal of one needle of the round: "until there are 44 sts on N2", "until 28 sts rem on needle 2". */
+const oneNeedle = /\b(?:on|in) ((?:n|ndl|needle) ?[1-5])\b/;
+
 export class Goals extends ShapedEdges {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
   override endSide = this.RULE('endSide', (): EndSide => {
@@ -189,14 +192,17 @@ export class Goals extends ShapedEdges {
                 ? 'unworked'
                 : /on each|each side|in each|each needle/.test(words)
                   ? 'section'
-                  : partGoal.test(words)
-                    ? 'markers'
-                    : 'total';
+                  : oneNeedle.test(words)
+                    ? 'needle'
+                    : partGoal.test(words)
+                      ? 'markers'
+                      : 'total';
         return {
           kind: 'count',
           count: this.countOf(number),
           sense,
           scope:
+            oneNeedle.exec(words)?.[1] ??
             /(?:in|for|on) ((?:the )?[a-z ]+)$/.exec(words)?.[1] ??
             /\b(sleeve|body|front|back)s?\b/.exec(sense === 'markers' ? words : '')?.[1] ??
             null,

@@ -8,6 +8,7 @@ import { copyNeedles, endRow, live, type Needles } from './needles.ts';
 import { handOf, labelWords, type Moment, met, type Play, shown, write } from './play.ts';
 import { attempt, goesOn, type Outcome, pieceTitle } from './row-attempt.ts';
 import { choicesFor, noteReadings } from './row-choices.ts';
+import { openTurns } from './short-rows.ts';
 import { backToRounds, checkSide, nextSide, roundFromStart } from './sides.ts';
 import { checkStated } from './stated.ts';
 
@@ -69,12 +70,25 @@ function chooseReading(
   return { outcomes: best, chosen, fits };
 }
 
+/** Whether the row ends with "do not turn". */
+function staysFacing(steps: readonly Step[]): boolean {
+  const last = steps.findLast((step) => step.type !== 'remark' && step.type !== 'stated');
+  return (last?.type === 'change' && last.what === 'noTurn') || (last?.type === 'turn' && last.not === true);
+}
+
 /** What is said of a row that came out in no reading, and how its size goes on. */
 function noteTrouble(play: Play, row: Row, steps: readonly Step[], size: number, outcome: Outcome, call: Call, label: string): void {
   const hand = handOf(play, size);
   const before = live(hand.needles);
   const numbers = { before, taken: outcome.hands.taken, made: outcome.hands.made };
   const trouble: Trouble = outcome.trouble ?? { kind: 'leftOver', span: row.span, numbers: { left: outcome.left }, words: {} };
+  // "Row 13: Sl 1, k7. Do not turn." after turned rows: the next part begins on the stitches that wait, and what is left shows nothing.
+  if (outcome.trouble === null && staysFacing(steps) && openTurns(hand.needles).size > 0) {
+    recover(hand.needles, outcome, before);
+    hand.needles.sure = false;
+    hand.held = outcome.held;
+    return;
+  }
   const words: Trouble = trouble.kind === 'leftOver' ? { ...trouble, span: lastWorked(steps) ?? row.span } : trouble;
   // A row that was right where it stands and fails when it is called again: the call is at fault.
   const called = !call.inline && call.span.start !== call.textSpan.start;

@@ -18,6 +18,13 @@ const band = (...rows: string[]): string => `# Skerry Band\n\nCO 40 sts.\n\n${ro
 const sized = (...rows: string[]): string =>
   `# Skerry Band\n\nSizes: S (M, L, XL)\n\nTo fit chest: 80 (90, 100, 110) cm\n\n${rows.join('\n\n')}\n`;
 
+it('a star over several passages is closed by the repeat that stands by itself further on', () => {
+  const star = ['*With WS facing, pick up and purl 8 sts along the edge of the next block; turn.', 'Row 1 (RS): K8, turn.'];
+  const unclosed = (...rows: string[]) => told(band(...rows)).filter((each) => each.endsWith('repeat-unclosed'));
+  expect(unclosed(...star, 'Repeat from * to end.')).toEqual([]);
+  expect(unclosed(...star)).toEqual(['error repeat-unclosed']);
+});
+
 describe('a stated count', () => {
   it('is blamed where the next repeat fits the row, and is mended', () => {
     const draft = band('Row 1 (RS): K1, m1, k to last st, m1, k1. 44 sts.', 'Row 2: Purl.', 'Row 3: K2, *p2, k2; rep from * to end.');

@@ -51,6 +51,7 @@ export function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: reado
 }
 
 function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Again[], size: number, target: number, have: number): number {
+  if (sense === 'needle') return passesOnNeedle(play, node, list, size, target);
   const change = passChange(play, list, size);
   const short = openTurns(handOf(play, size).needles).size > 0;
   if (node.until !== null && (sense === 'unworked' || sense === 'between' || change === 0 || short))
@@ -101,6 +102,36 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
     return Math.floor(passes);
   }
   return need / change;
+}
+
+/** What lies on needle `number`, where the needles told add up to what there is. */
+function onNeedle(hand: Hand, number: number): number | null {
+  const { parts } = hand.needles;
+  if (parts.reduce((sum, part) => sum + part.n, 0) !== live(hand.needles)) return null;
+  return parts.find((part) => new RegExp(`^(?:n|ndl|needle) ?${number}$`, 'i').test(part.name))?.n ?? null;
+}
+
+/**
+ * "Until there are 44 sts on N2": the passes that bring this needle there. Where it is not known what lies on the needle, the count
+ * stated behind the words says how many passes; without it the size is not sure.
+ */
+function passesOnNeedle(play: Play, node: RepeatRows, list: readonly Again[], size: number, target: number): number {
+  const hand = handOf(play, size);
+  const goal = node.until;
+  const number = Number(/\d/.exec(goal?.kind === 'count' ? (goal.scope ?? '') : '')?.[0] ?? 0);
+  const have = onNeedle(hand, number);
+  const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? node) as Statement));
+  const then = onNeedle(hands[size] as Hand, number);
+  if (have !== null && then !== null && (target - have) * (then - have) >= 0 && then !== have && (target - have) % (then - have) === 0)
+    return (target - have) / (then - have);
+  const total = node.stated.find((each) => each.what === 'total' && each.scope === null);
+  const stated = total === undefined ? null : sizeValue(total.count.values, size);
+  const step = live((hands[size] as Hand).needles) - live(hand.needles);
+  const need = (stated ?? 0) - live(hand.needles);
+  const sure = hand.needles.sure;
+  hand.needles.sure = false;
+  if (stated === null || step === 0 || need % step !== 0 || need / step < 0 || !sure) return 1;
+  return need / step;
 }
 
 /** Passes among short rows: until every stitch is worked, or until a turn leaves `target` stitches. */

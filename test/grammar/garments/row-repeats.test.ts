@@ -31,7 +31,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Work Rows 1–9 twice.', 'work rows [numbers 1,2,3,4,5,6,7,8,9] 2×'],
       [
         'Work Rows 1–10 of patt 3 (3, 4, 4) times, then Rows 1–6 again.',
-        'work rows [numbers 1,2,3,4,5,6,7,8,9,10 of patt] 3 (3, 4, 4)× | rep rows [numbers 1,2,3,4,5,6]',
+        'work rows [numbers 1,2,3,4,5,6,7,8,9,10 of patt] 3 (3, 4, 4)× | rep rows [numbers 1,2,3,4,5,6] 1× more',
       ],
       ['Rep Rows 4 and 5 for patt.', 'declare forms'],
       ['Work rows 1 to 8 0 (1, 2, 2) times more.', 'work rows [numbers 1,2,3,4,5,6,7,8] 0 (1, 2, 2)× more'],
@@ -42,7 +42,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Rep Rows 1 and 3 until rib measures 6 cm.', 'rep rows [numbers 1,3] until rib 6 cm'],
       [
         'Work Rows 1–18 once, then Rows 1–7 again.',
-        'work rows [numbers 1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17,18] 1× | rep rows [numbers 1,2,3,4,5,6,7]',
+        'work rows [numbers 1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17,18] 1× | rep rows [numbers 1,2,3,4,5,6,7] 1× more',
       ],
       ['Rep Rows 4–7 for patt.', 'declare forms'],
       [
@@ -60,7 +60,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['These 2 rows form rib. Work a further 16 rows.', 'declare forms rib | plain 16 rows'],
       ['Rep 1st and 2nd rows 4 times more.', 'rep rows [numbers 1,2] 4× more'],
       ['Rep 1st to 8th rows twice.', 'rep rows [numbers 1,2,3,4,5,6,7,8] 2×'],
-      ['Work 1st to 8th rows once, then 1st to 4th rows again.', 'work rows [numbers 1,2,3,4,5,6,7,8] 1× | rep rows [numbers 1,2,3,4]'],
+      ['Work 1st to 8th rows once, then 1st to 4th rows again.', 'work rows [numbers 1,2,3,4,5,6,7,8] 1× | rep rows [numbers 1,2,3,4] 1× more'],
       ['Rep last 6 rows – (0, 1, 3) times more.', 'rep rows [last 6] – (0, 1, 3)× more'],
       ['Rep the last 2 rows until there are 22 sts.', 'rep rows [last 2] until 22 sts'],
       ['Repeat these two rows seven more times.', 'rep rows [these 2] 7× more'],

@@ -9,6 +9,8 @@ const rows: readonly (readonly [string, string])[] = [
   ['Work Row 1 of Chart A across next 12 sts.', 'as chart A rows 1 over 12'],
   ['Row 1 (RS): K5, work Row 1 of Chart A across next 12 sts, k5.', 'row 1 (RS): k{5} as chart A rows 1 over 12 k{5}'],
   ['Row 1: K5, work row 1 of chart over next 12 stitches, k to end.', 'row 1: k{5} as chart rows 1 over 12 k→end'],
+  ['Row 1: Work row 1 of Fender over 12 sts, k to end.', 'row 1: as chart fender rows 1 over 12 k→end'],
+  ['Rnd 5: K4, work rnd 5 of Fender over the next 12 sts, k to end.', 'round 5: k{4} as chart fender rows 5 over 12 k→end'],
   ['Row 1: K5, beg with row 1, work 12 sts from chart, k5.', 'row 1: k{5} as chart rows 1 over 12 k{5}'],
   ['Row 1: K5, work across 12 sts of row 1 of chart, k5.', 'row 1: k{5} as chart rows 1 over 12 k{5}'],
   ['Row 1: K5, work 12 sts as row 1 of Chart A, k5.', 'row 1: k{5} as chart A rows 1 over 12 k{5}'],

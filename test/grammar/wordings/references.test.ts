@@ -93,7 +93,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'Rep the 8 rows of patt 4 (4: 5: 5) times in all, then work Rows 1-4 again.',
-    'rep rows [name 8 of patt] 4 (4, 5, 5)× all | work rows [numbers 1,2,3,4]',
+    'rep rows [name 8 of patt] 4 (4, 5, 5)× all | work rows [numbers 1,2,3,4] 1× more',
   ],
   ['Next row: As Row 3 to last 6 sts, k6.', 'row next: UNREAD "As Row 3 to last 6 sts" k{6}'],
   ['Next row: Work as given for 2nd row of rib on Back.', 'row next: as row rib on back rows 2'],
