@@ -1,6 +1,5 @@
-/** Brackets: which belong together, and whether one holds stitches, a count, a side, a measure or a remark. */
+/** Brackets: which belong together and what they hold, told by the words inside and around them. */
 import type { TokenType } from 'chevrotain';
-import type { KnitToken } from './token-types.ts';
 import {
   Close,
   Colon,
@@ -10,10 +9,12 @@ import {
   FullStop,
   type Holds,
   isA,
+  type KnitToken,
   Mark,
   Name,
   Open,
   Ordinal,
+  PlainStitch,
   Semicolon,
   Stitch,
   TimesNumber,
@@ -23,8 +24,8 @@ import {
 
 const verbs = [W.Work, W.Patt, W.CastOn, W.BindOff, W.PickUp, W.Turn, W.WrapTurn, W.Rib];
 
-/** Tells every opening bracket where its partner is and what it holds. */
-export function pairBrackets(tokens: KnitToken[]): void {
+/** Tells every opening bracket its partner and what the two hold. */
+export function pairBrackets(tokens: readonly KnitToken[]): void {
   const open: number[] = [];
   tokens.forEach((token, index) => {
     if (isA(token, Open)) open.push(index);
@@ -36,7 +37,11 @@ export function pairBrackets(tokens: KnitToken[]): void {
         opening.payload = {
           ...opening.payload,
           close: index,
-          holds: bareTotal(tokens, start, index) ? 'stated' : holding(tokens.slice(start + 1, index)),
+          holds: bareTotal(tokens, start, index)
+            ? 'stated'
+            : explainsFabric(tokens, start, index)
+              ? 'remark'
+              : holding(tokens.slice(start + 1, index)),
         };
     }
   });
@@ -73,8 +78,24 @@ function lineTotal(tokens: readonly KnitToken[], open: number, close: number): b
   return false;
 }
 
+/** "garter st (knit every row)", "st st (k 1 row, p 1 row)": what the fabric is, told in a bracket behind it. */
+function explainsFabric(tokens: readonly KnitToken[], open: number, close: number): boolean {
+  if (!isA(tokens[open - 1], Fabric)) return false;
+  const inside = tokens.slice(open + 1, close);
+  return (
+    inside.some((token) => isA(token, PlainStitch)) &&
+    inside.some((token) => isA(token, W.Row, W.Round)) &&
+    inside.every((token) =>
+      isA(token, PlainStitch, W.Row, W.Round, W.Every, W.Each, W.All, Count, Comma, Semicolon, W.And, W.Then, W.Rs, W.Ws, W.On, W.Alt),
+    )
+  );
+}
+
 function holding(inside: readonly KnitToken[]): Holds {
-  const has = (...types: TokenType[]): boolean => inside.some((token) => isA(token, ...types) && token.image.toLowerCase() !== 'worked');
+  // "(1 st on right needle after casting off)": nothing is cast off in the bracket.
+  const told = (at: number): boolean => isA(inside[at], W.BindOff, W.CastOn) && isA(inside[at - 1], W.After);
+  const has = (...types: TokenType[]): boolean =>
+    inside.some((token, at) => isA(token, ...types) && token.image.toLowerCase() !== 'worked' && !told(at));
   const first = inside[0];
   if (isA(first, W.Rs, W.Ws) && inside.length <= 4) return 'side';
   // What a decrease takes, how marks lie, what comes "per row": told about the stitches, not a count of them.

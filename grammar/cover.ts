@@ -2,7 +2,7 @@
  * The last look over a passage: words that no node of the tree stands for are put in their place, as unread where they
  * instruct and as a remark where they do not. So nothing the author wrote goes missing, whatever the phrases passed over.
  */
-import { Comma, Count, endOf, FullStop, isA, type KnitToken, Stitch, W } from './tokens.ts';
+import { Comma, Count, endOf, FullStop, isA, type KnitToken, Other, Stitch, W } from './tokens.ts';
 import type { Remark, Span, Statement, Step, Unread } from './tree.ts';
 
 /** The smallest nodes that stand for words: of a row its label, its steps and its counts. */
@@ -35,7 +35,7 @@ function instructs(tokens: readonly KnitToken[]): boolean {
   return tokens.some(
     (token, at) =>
       (isA(token, Stitch) && (token.payload?.values !== undefined || tokens.length < 4)) ||
-      (isA(token, Count) && isA(tokens[at + 1], W.St)) ||
+      (isA(token, Count, Other) && /\d/.test(token.image) && isA(tokens[at + 1], W.St)) ||
       (isA(token, W.CastOn, W.BindOff) && !isA(tokens[at + 1], W.Edge)) ||
       isA(token, W.PickUp, W.Rep, W.Turn, W.WrapTurn),
   );

@@ -10,6 +10,45 @@ export interface Fabric {
   readonly round: readonly ['k' | 'p', 'k' | 'p'] | null;
 }
 
+/** Knits and purls of the ribs that are named by their numbers. */
+const ribs = [
+  [1, 1],
+  [2, 2],
+  [3, 3],
+  [2, 1],
+  [1, 2],
+  [3, 1],
+  [1, 3],
+  [3, 2],
+  [2, 3],
+  [4, 2],
+  [2, 4],
+  [4, 1],
+  [4, 4],
+  [5, 2],
+  [6, 2],
+] as const;
+
+/** "k2, p2 rib", "K2/P2 ribbing", "2 x 2 rib", "rib of k2, p2". */
+const countedRibs = ribs.flatMap(([knits, purls]) => {
+  const names = [
+    `k${knits}, p${purls}`,
+    `k${knits},p${purls}`,
+    `k${knits} p${purls}`,
+    `k${knits}/p${purls}`,
+    `k${knits}-p${purls}`,
+    `k${knits}p${purls}`,
+    `k${knits} and p${purls}`,
+    `k ${knits}, p ${purls}`,
+    `${knits}x${purls}`,
+    `${knits} x ${purls}`,
+    `${knits}×${purls}`,
+    `${knits}/${purls}`,
+    `(k${knits}, p${purls})`,
+  ];
+  return [...names.flatMap((name) => [`${name} rib`, `${name} ribbing`]), `rib of k${knits}, p${purls}`, `ribbing of k${knits}, p${purls}`];
+});
+
 export const fabrics: readonly Fabric[] = [
   {
     name: 'st st',
@@ -53,29 +92,7 @@ export const fabrics: readonly Fabric[] = [
   },
   {
     name: 'rib',
-    spellings: [
-      'rib',
-      'ribbing',
-      'ribs',
-      'k1, p1 rib',
-      'k1 p1 rib',
-      'k1/p1 rib',
-      '1x1 rib',
-      '1 x 1 rib',
-      'k2, p2 rib',
-      'k2 p2 rib',
-      'k2/p2 rib',
-      '2x2 rib',
-      '2 x 2 rib',
-      'single rib',
-      'double rib',
-      'k3, p3 rib',
-      '1/1 rib',
-      '2/2 rib',
-      'twisted rib',
-      '(k1, p1) rib',
-      '(k2, p2) rib',
-    ],
+    spellings: ['rib', 'ribbing', 'ribs', 'single rib', 'double rib', 'single ribbing', 'double ribbing', 'twisted rib', ...countedRibs],
     flat: null,
     round: null,
   },

@@ -117,7 +117,7 @@ export function placeEnd(tokens: readonly KnitToken[], from: number, to: number)
     // "On last row of rib inc 8 sts evenly"
     if (isA(tokens[at], W.Inc, W.Dec) && isA(tokens[at + 1], CountToken) && isA(tokens[from], W.On)) return at;
     // "At end of last row CO 20 sts"
-    if (isA(tokens[at], W.CastOn) && isA(tokens[at - 1], W.Row, W.Round, W.End) && isA(tokens[at + 1], CountToken)) return at;
+    if (isA(tokens[at], W.CastOn) && isA(tokens[at - 1], W.Row, W.Round, W.End, W.Needle) && isA(tokens[at + 1], CountToken)) return at;
     // "Along edge of left front pick up and k 90 sts"
     if (isA(tokens[at], W.PickUp) && (isA(tokens[at + 1], CountToken) || isA(tokens[at + 1], W.And))) return at;
     // "on 20 held sts work rows 1 to 5"

@@ -4,59 +4,7 @@
  * `5` · `7½` · `7 1/2` · `five` · `5 (6, 7)` · `5[6:7]` · `5, (6, 7)` · `1 (2, 3)[4, 5]` · `92-98-104` · `– (–, 7, 8)` · `8th [8th: 6th]`
  */
 import type { Sized } from './count.ts';
-
-const names = [
-  'zero',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-  'twenty',
-];
-const numberNames = new Map(names.map((name, value) => [name, value]));
-const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-tens.forEach((name, index) => {
-  numberNames.set(name, (index + 2) * 10);
-});
-numberNames.set('hundred', 100);
-const timesNames = new Map([
-  ['once', 1],
-  ['twice', 2],
-  ['thrice', 3],
-]);
-const ordinalNames = new Map(
-  ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'].map(
-    (name, index) => [name, index + 1],
-  ),
-);
-const fractions = new Map([
-  ['½', 0.5],
-  ['¼', 0.25],
-  ['¾', 0.75],
-  ['⅓', 1 / 3],
-  ['⅔', 2 / 3],
-  ['⅛', 0.125],
-  ['⅜', 0.375],
-  ['⅝', 0.625],
-  ['⅞', 0.875],
-]);
-
-export type NumberKind = 'number' | 'times' | 'ordinal';
+import { type Cell, cellAt, holePattern, mayBeginNumber, type NumberKind, skip } from './number-cells.ts';
 
 export interface NumberMatch {
   readonly values: Sized;
@@ -64,67 +12,6 @@ export interface NumberMatch {
   readonly length: number;
   /** Number of size brackets read: 0 for a bare number. */
   readonly tail: boolean;
-}
-
-interface Cell {
-  readonly value: number | null;
-  readonly kind: NumberKind | 'hole';
-  readonly end: number;
-}
-
-const cellPattern = /(\d+(?:\.\d+)?)(?:\s?([½¼¾⅓⅔⅛⅜⅝⅞])|[ -](\d\/\d{1,2})(?![\d/]))?(st|nd|rd|th)?|([½¼¾⅓⅔⅛⅜⅝⅞])|([a-z]+)/iy;
-const holePattern = /(?:n\/a|[–—−_-]|x)(?=\s*[,:;)\]([/])/iy;
-const spacePattern = /\s*/y;
-
-function skip(text: string, index: number): number {
-  spacePattern.lastIndex = index;
-  spacePattern.exec(text);
-  return spacePattern.lastIndex;
-}
-
-/** First letters of the number words and times words. */
-const wordBegins = new Set([...numberNames.keys(), ...timesNames.keys()].flatMap((name) => [name.charAt(0), name.charAt(0).toUpperCase()]));
-
-/** Whether a number may begin with the letter: a digit, a fraction, or the first letter of a number word. */
-function mayBeginNumber(letter: string): boolean {
-  return (letter >= '0' && letter <= '9') || wordBegins.has(letter) || fractions.has(letter);
-}
-
-/** One number, ordinal, number word or times word; null when none stands at `index`. */
-function cellAt(text: string, index: number): Cell | null {
-  if (!mayBeginNumber(text[index] ?? '')) return null;
-  cellPattern.lastIndex = index;
-  const match = cellPattern.exec(text);
-  if (match === null) return null;
-  const end = cellPattern.lastIndex;
-  const [, digits, sign, written, suffix, alone, word] = match;
-  if (word !== undefined) {
-    const lower = word.toLowerCase();
-    const number = numberNames.get(lower);
-    if (number !== undefined) {
-      // "eighty-four"
-      const unit = number >= 20 && number < 100 ? /[ -](one|two|three|four|five|six|seven|eight|nine)\b/iy : null;
-      if (unit !== null) {
-        unit.lastIndex = end;
-        const more = unit.exec(text);
-        if (more !== null)
-          return { value: number + (numberNames.get((more[1] ?? '').toLowerCase()) ?? 0), kind: 'number', end: unit.lastIndex };
-      }
-      return { value: number, kind: 'number', end };
-    }
-    const times = timesNames.get(lower);
-    if (times !== undefined) return { value: times, kind: 'times', end };
-    return null;
-  }
-  if (alone !== undefined) return { value: fractions.get(alone) ?? 0, kind: 'number', end };
-  if (digits === undefined) return null;
-  let value = Number(digits);
-  if (sign !== undefined) value += fractions.get(sign) ?? 0;
-  if (written !== undefined) {
-    const [top, bottom] = written.split('/').map(Number);
-    value += (top ?? 0) / (bottom || 1);
-  }
-  return { value, kind: suffix === undefined ? 'number' : 'ordinal', end };
 }
 
 interface Tail {
@@ -212,6 +99,61 @@ function dashList(text: string, index: number, sizes: number): Tail | null {
 function listGoesOn(text: string, index: number): boolean {
   listStep.lastIndex = index;
   return listStep.test(text);
+}
+
+const counted = /\s*(?:sts|stitches)\b/iy;
+
+/**
+ * "56/64 sts": two sizes without a bracket, a list that breaks off where the draft has more; "56-64 sts" is one where the
+ * draft has two sizes.
+ */
+function pairList(text: string, index: number, sizes: number): Tail | null {
+  const pair = /(\d+)\s?([/–-])\s?(\d+)/y;
+  pair.lastIndex = index;
+  const match = pair.exec(text);
+  if (match === null || /[\d/–-]/.test(text[index - 1] ?? '')) return null;
+  counted.lastIndex = pair.lastIndex;
+  if (!counted.test(text) || (match[2] !== '/' && sizes !== 2)) return null;
+  const values = [Number(match[1]), Number(match[3])];
+  // "1/2 sts" is no list.
+  return (values[0] ?? 0) < 4 ? null : { values, kind: 'number', end: pair.lastIndex };
+}
+
+/**
+ * Length of "56-64" in "CO 56-64 sts" where the draft has three sizes or more: neither one number nor a list, so no number is
+ * read there. 0 where no such range stands at `index` or goes on there.
+ */
+export function looseRange(text: string, index: number, sizes: number | null): number {
+  if (sizes === null || sizes < 3) return 0;
+  let start = index;
+  while (start > 0 && /[\d–-]/.test(text[start - 1] ?? '')) start -= 1;
+  const range = /\d+[–-]\d+(?![\d/–-])/y;
+  range.lastIndex = start;
+  if (!range.test(text)) return 0;
+  counted.lastIndex = range.lastIndex;
+  return counted.test(text) ? range.lastIndex - index : 0;
+}
+
+const commaStep = /\s*,\s*/y;
+const listUnit = /\s*(?:sts?|stitch(?:es)?|cms?|ins|inches|")(?![a-z])/iy;
+
+/** "84, 90, 96 sts": as many numbers as sizes with nothing but commas between them, and the unit behind the last. */
+function commaList(text: string, index: number, sizes: number): Tail | null {
+  if (/[\d,]\s*$/.test(text.slice(Math.max(0, index - 3), index))) return null;
+  const values: number[] = [];
+  let at = index;
+  for (;;) {
+    const cell = /\d/.test(text[at] ?? '') ? cellAt(text, at) : null;
+    if (cell === null || cell.kind !== 'number' || cell.value === null) return null;
+    values.push(cell.value);
+    at = cell.end;
+    if (values.length === sizes) break;
+    commaStep.lastIndex = at;
+    if (!commaStep.test(text)) return null;
+    at = commaStep.lastIndex;
+  }
+  listUnit.lastIndex = at;
+  return listUnit.test(text) ? { values, kind: 'number', end: at } : null;
 }
 
 /** "(11 12 13)" with the separators forgotten, where the numbers are as many as the other sizes. */
@@ -328,8 +270,13 @@ function readNumber(text: string, index: number, sizes: number | null): NumberMa
   } else if (text[index] === '(' || text[index] === '[') return bracketFirst(text, index, sizes) ?? wholeInBrackets(text, index, sizes);
   else first = cellAt(text, index);
   if (first === null) return null;
-  if (sizes !== null && sizes > 2 && first.kind !== 'times' && listGoesOn(text, first.end)) {
-    const list = dashList(text, index, sizes);
+  if (sizes !== null && sizes > 1 && first.kind === 'number' && listGoesOn(text, first.end)) {
+    const pair = pairList(text, index, sizes);
+    if (pair !== null) return { values: pair.values, kind: 'number', length: pair.end - index, tail: true };
+  }
+  if (looseRange(text, index, sizes) > 0) return null;
+  if (sizes !== null && sizes > 2 && first.kind !== 'times') {
+    const list = (listGoesOn(text, first.end) ? dashList(text, index, sizes) : null) ?? commaList(text, index, sizes);
     if (list !== null) return { values: list.values, kind: list.kind ?? 'number', length: list.end - index, tail: true };
   }
   const turns = sizes !== null && sizes > 2 && (first.kind === 'number' || first.kind === 'ordinal') ? byTurns(text, first, sizes) : null;
@@ -378,9 +325,4 @@ function readNumber(text: string, index: number, sizes: number | null): NumberMa
   const boundary = text[end - 1] ?? '';
   if (values.length === 1 && /\w/.test(boundary) && /[a-z]/i.test(boundary) && /\w/.test(text[end] ?? '')) return null;
   return { values, kind, length: end - index, tail: values.length > 1 };
-}
-
-/** "third" and its kin; they are ordinals only before a row word, so they are asked for apart. */
-export function ordinalName(word: string): number | null {
-  return ordinalNames.get(word.toLowerCase()) ?? null;
 }

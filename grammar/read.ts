@@ -1,7 +1,9 @@
 /** Reading a passage of a draft into statements. Nothing is lost: what instructs and is not understood becomes `unread`. */
+import { pairBrackets } from './brackets.ts';
 import { covered } from './cover.ts';
 import { multipleIn } from './declarations.ts';
 import { withHungMarkers } from './hung-markers.ts';
+import { withoutIdle } from './idle-words.ts';
 import { readBody } from './passages/body.ts';
 import { openPassage, type ReadOptions } from './passages/passage.ts';
 import { readSentence } from './passages/sentence.ts';
@@ -37,7 +39,9 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     const span = { start: base, end: base + text.trimEnd().length };
     return [{ type: 'unread', text: text.slice(0, 60).trim(), beyond: 'brackets', span }];
   }
-  const tokens = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
+  const all = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
+  const tokens = withoutIdle(all);
+  pairBrackets(tokens);
   const sentences = options.label ? sentencesOf(tokens, text) : sentencesBySize(text, base, options, tokens);
   const passage = openPassage(text, base, options, tokens, sentences, readPassage);
   const { out, prose, state } = passage;
@@ -46,7 +50,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     passage.openRow(options.label, options.label.span.start);
     for (const { from, to } of sentences) readBody(passage, from, to, true);
     passage.flush();
-    return covered(out, tokens, base, text, prose);
+    return covered(out, all, base, text, prose);
   }
 
   sentences.forEach(({ from, to }, index) => {
@@ -54,12 +58,13 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   });
   passage.flush();
   closeBlock(passage);
-  return withHungMarkers(covered(out, tokens, base, text, prose), (span) => text.slice(span.start - base, span.end - base));
+  return withHungMarkers(covered(out, all, base, text, prose), (span) => text.slice(span.start - base, span.end - base));
 }
 
 /** A label that stands apart from its row, as in the first column of a table; null when the words are no label. */
 export function readLabel(text: string, base: number, options: Pick<ReadOptions, 'vocabulary' | 'sizes'>): Label | null {
   const tokens = tokensOf(text, options.vocabulary, options.sizes?.length ?? null);
+  pairBrackets(tokens);
   const match = labelAt(tokens, 0, base, text, true);
   return match !== null && match.next >= tokens.length ? match.label : null;
 }

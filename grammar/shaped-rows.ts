@@ -7,8 +7,16 @@ function thisRow(span: Span): Segment {
   return { type: 'segment', kind: 'this', n: null, k: null, more: 'plain', until: null, span };
 }
 
+/** "at beg of each row", "at each end of every row": under a label each of its rows. */
+const everyRow = ({ kind, k, n, until, rowSide }: Segment): boolean =>
+  kind === 'every' && n === null && until === null && !rowSide && (k === null || (k.length === 1 && k[0] === 1));
+
 /** A command with no rows of its own is worked on the row it stands in. */
 export function onThisRow<T extends Statement>(command: T): T {
+  if (command.type === 'shape' && command.schedule.length === 1 && command.schedule.every(everyRow))
+    return { ...command, schedule: [thisRow(command.span)] };
+  if (command.type === 'edgeRows' && command.parts.some((part) => part.rows.length === 1 && part.rows.every(everyRow)))
+    return { ...command, parts: command.parts.map((part) => (part.rows.every(everyRow) ? { ...part, rows: [thisRow(part.span)] } : part)) };
   if (command.type === 'shape' && command.schedule.length === 0) return { ...command, schedule: [thisRow(command.span)] };
   if (command.type === 'edgeRows' && command.parts.some((part) => part.rows.length === 0))
     return { ...command, parts: command.parts.map((part) => (part.rows.length === 0 ? { ...part, rows: [thisRow(part.span)] } : part)) };

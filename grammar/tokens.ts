@@ -3,14 +3,14 @@
  * It reads the masked text of a passage, so a token's offset is a place in the author's file.
  */
 import { type CustomPatternMatcherReturn, createToken, Lexer, type TokenType } from 'chevrotain';
-import { pairBrackets } from './brackets.ts';
 import { type Colours, coloursIn } from './colours.ts';
 import type { Sized } from './count.ts';
 import { withoutShorteningStops } from './full-stops.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import { entryNamed } from './lexicon/index.ts';
 import { closed, retyped, silent } from './neighbours.ts';
-import { numberAt, ordinalName } from './numbers.ts';
+import { ordinalName } from './number-cells.ts';
+import { looseRange, numberAt } from './numbers.ts';
 import { signsOfRepeats } from './repeat-signs.ts';
 import {
   Any,
@@ -41,6 +41,7 @@ import {
 } from './token-types.ts';
 import { type ToldStitch, toldStitchesIn } from './told-stitches.ts';
 import { matchAt, type Vocabulary } from './vocabulary.ts';
+import type { WordName } from './words.ts';
 
 export * from './token-types.ts';
 
@@ -74,6 +75,9 @@ let signs: ReadonlySet<number> = new Set();
 
 const wordPattern = /[\p{L}][\p{L}\p{M}'’]*(?:-[\p{L}]+)*/uy;
 const markPattern = /\*+|†+|‡+/y;
+
+/** Words that number what follows them, and may stand close to the number. */
+const beforeNumbers: ReadonlySet<WordName> = new Set(['Row', 'Round', 'CastOn', 'BindOff', 'Needle']);
 
 interface PieceMatch extends CustomPatternMatcherReturn {
   payload: Payload & { type: TokenType };
@@ -133,6 +137,11 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   }
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
+  // "Row1:", "CO45": the number stands close to the word.
+  if (known === null && word !== null && /^\d/.test(text.slice(offset + word[0].length))) {
+    const close = matchAt(text.slice(0, offset + word[0].length), offset, vocabulary, sizes);
+    if (close?.meaning.is === 'word' && beforeNumbers.has(close.meaning.word)) known = close;
+  }
   const hyphened = word?.[0].includes('-') ? word[0].length : 0;
   // "bind off k-wise": how, and no knit stitch
   if (word !== null && /^(?:k|p|knit|purl)-wise$/i.test(word[0])) return make(word[0].length, Word);
@@ -184,6 +193,8 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
       return make(1, W.Row);
     return make(word[0].length, Word);
   }
+  const range = looseRange(text, offset, sizes);
+  if (range > 0) return make(range, Other);
   const type = punctuation.get(text[offset] ?? '');
   if (type) return make(1, type);
   const code = text.codePointAt(offset) ?? 0;
@@ -260,6 +271,5 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
     tokens.push(token);
   }
   retyped(tokens);
-  pairBrackets(tokens);
   return tokens;
 }

@@ -316,6 +316,10 @@ export interface Evenly extends Base {
   readonly count: Count;
   /** "across last row": no extra row. */
   readonly onLastRow: boolean;
+  /** "across next row": a row of its own. */
+  readonly onNextRow?: boolean;
+  /** "in every 10th st": once for so many stitches. */
+  readonly inEvery?: Sized;
 }
 
 /** "working each DS as one st", "picking up wraps", "close gap": says what happens to the marks of turns. */

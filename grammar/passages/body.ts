@@ -107,8 +107,9 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
       const command = statementAt(rest, base, text);
       const row = state.open as OpenRow;
       if (command?.value.type === 'shape') {
-        const shaped = command.value.schedule.every((segment) => segment.kind === 'this')
-          ? shapedRow(row, command.value, { start: row.start, end: command.value.span.end })
+        const shape = labelled ? onThisRow(command.value) : command.value;
+        const shaped = shape.schedule.every((segment) => segment.kind === 'this')
+          ? shapedRow(row, shape, { start: row.start, end: command.value.span.end })
           : null;
         if (shaped !== null) {
           row.does = shaped.does;

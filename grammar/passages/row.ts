@@ -27,11 +27,31 @@ export function finish(open: OpenRow, between: (start: number, end: number) => s
     open.does === null &&
     !open.steps.some((step) => rowSteps.has(step.type) || (step.type === 'takeUp' && step.worked))
   ) {
+    // "Inc 6 sts evenly across next row": the row is worked, and all it is told is what it gains.
+    const shaped = open.steps.find((step) => step.type === 'evenly' && step.onNextRow === true);
+    if (shaped?.type === 'evenly' && open.steps.every((step) => step === shaped || step.type === 'remark'))
+      return [
+        {
+          type: 'plain',
+          count: { type: 'count', values: [1], span: shaped.span },
+          unit: 'row',
+          fabric: null,
+          begin: null,
+          beginRow: null,
+          of: null,
+          ending: null,
+          inside: [shaped],
+          stated: open.stated,
+          span,
+        },
+      ];
     // Orders that are no row: each stands for itself.
     const last = open.steps.at(-1);
     if (open.stated.length > 0) return [...open.steps, ...open.stated].sort((a, b) => a.span.start - b.span.start);
     return last === undefined ? [] : [...open.steps];
   }
+  const change = open.label === null && open.does === null && open.stated.length === 0 ? changedFabric(open.steps, between) : null;
+  if (change !== null) return change;
   const steps = settled(
     listed(
       explained(including(wholeRow(slippedAside(likeNeedles(open.steps))), between), (part) => between(part.start, part.end)),
@@ -43,6 +63,32 @@ export function finish(open: OpenRow, between: (start: number, end: number) => s
   const row: Row = { type: 'row', label: open.label, children: steps, does: open.does, stated: open.stated, span };
   const [worked, orders] = behindCount(row);
   return [...splitRow(worked, between), ...orders];
+}
+
+/** "Change to larger needles and st st.": the fabric from there on, and no row yet; null for other words. */
+function changedFabric(steps: readonly Step[], between: (start: number, end: number) => string): Statement[] | null {
+  const [change, fabric] = steps;
+  if (steps.length !== 2 || change?.type !== 'change' || change.what !== 'needle' || fabric?.type !== 'repeat') return null;
+  const [only] = fabric.children;
+  if (fabric.form !== 'run' || fabric.verb === 'patt' || only?.type !== 'work' || only.stitch !== 'work') return null;
+  // "… and rib to end", "… and rib across": a row of it
+  if (fabric.span.end !== only.span.end || /\b(?:end|across|rows?|rnds?|rounds?)\b/i.test(between(fabric.span.start, fabric.span.end)))
+    return null;
+  return [
+    change,
+    {
+      type: 'until',
+      verb: 'work',
+      fabric: fabric.verb ?? null,
+      begin: null,
+      of: null,
+      goal: { kind: 'loose', text: '' },
+      ending: null,
+      inside: [],
+      stated: [],
+      span: fabric.span,
+    },
+  ];
 }
 
 const orderSteps: ReadonlySet<Step['type']> = new Set(['hold', 'join', 'change', 'takeUp']);

@@ -24,6 +24,7 @@ import {
 import { countsTold, exception, needless } from '../told-counts.ts';
 import type { Label, RepeatRows } from '../tree.ts';
 import { readBody } from './body.ts';
+import { bracketedRows } from './bracketed-rows.ts';
 import { chartOrder, ordersAt } from './orders.ts';
 import type { Passage } from './passage.ts';
 import { introduced, readProse } from './prose.ts';
@@ -249,7 +250,7 @@ function ordered(passage: Passage, at: number, to: number): boolean {
   const first = tokens[at];
   const rest = tokens.slice(at, to);
   if (ordersAt(first) || chartOrder(tokens, at, to) || statedBegins(rest)) return true;
-  const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches) && statementAt(rest, base, text) !== null;
+  const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches, W.From, W.In) && statementAt(rest, base, text) !== null;
   return placed || partBegins(rest, text);
 }
 
@@ -313,6 +314,7 @@ export function readSentence(passage: Passage, from: number, to: number, index: 
   const at = behindAdverb(passage, openSizeBlock(passage, from, to), to);
   if (at >= to) return;
   const read =
+    bracketedRows(passage, at, to) ||
     readBlockMark(passage, at, to) ||
     readLabelled(passage, at, to) ||
     readNumbered(passage, at, to, index) ||

@@ -74,6 +74,8 @@ export class Counts extends Base {
   protected statedAhead(): boolean {
     if (this.at(1, Open)) return this.payload(1)?.holds === 'stated';
     if (this.labelledCount() > 0) return true;
+    // "dec 4 sts evenly to 56 sts": what the change comes to
+    if (this.at(1, W.To) && this.at(2, CountToken) && this.at(3, W.St)) return this.separatorAt(4) || this.at(4, W.InAll);
     let ahead = 1;
     if (this.at(ahead, Dash, Equals, Colon)) ahead += 1;
     // "[k2tog, k1] to end, leaving 14 sts"
@@ -157,7 +159,7 @@ export class Counts extends Base {
       if (bracket !== undefined) this.bracketed = true;
     });
     this.MANY({
-      GATE: () => this.at(1, W.There, W.InAll, W.Leaving) || (this.at(1, Word) && !this.at(0, CountToken)),
+      GATE: () => this.at(1, W.There, W.InAll, W.To, W.Leaving) || (this.at(1, Word) && !this.at(0, CountToken)),
       DEF: () => this.CONSUME1(Any),
     });
     let what: Stated['what'] = 'total';
@@ -191,7 +193,7 @@ export class Counts extends Base {
         this.CONSUME4(Any);
         this.ACTION(() => {
           if (this.at(0, W.Inc)) what = 'increased';
-          else if (this.at(0, W.Dec, W.BindOff)) what = 'decreased';
+          else if (this.at(0, W.Dec) || (this.at(0, W.BindOff) && !this.at(-1, W.After))) what = 'decreased';
           else if (
             this.at(0, W.Row, W.Round, W.Ridge) &&
             !this.inScope &&

@@ -4,7 +4,7 @@
  *     Cast off 4 sts at beg of next 2 rows, then 3 sts at beg of foll 4 rows
  */
 import type { Sized } from '../count.ts';
-import { Any, Colon, Comma, Count as CountToken, Dash, type KnitToken, PlainStitch, Semicolon, W, Word } from '../tokens.ts';
+import { Any, Colon, Comma, Count as CountToken, Dash, type KnitToken, PlainStitch, rowWords, Semicolon, W, Word } from '../tokens.ts';
 import type { Count, EdgeRows, Segment } from '../tree.ts';
 import { edgeNamed, Shaping } from './shaping.ts';
 
@@ -114,6 +114,23 @@ export class ShapedEdges extends Shaping {
             this.ACTION(() => rows.push(...read));
           },
         });
+        // "at beg of row, k to end": the row in hand
+        this.option(43, {
+          GATE: () => this.at(0, W.Of) && this.at(1, ...rowWords),
+          DEF: () => {
+            this.consume(43, Any);
+            this.ACTION(() => {
+              if (ahead.length > 0) return;
+              rows.push({ type: 'segment', kind: 'next', n: null, k: null, more: 'plain', until: null, span: this.span(from) });
+            });
+          },
+        });
+        // "for sleeve", "for armholes": what it is for
+        this.option(44, {
+          GATE: () => this.at(1, W.For) && this.at(2, Word, W.Edge, W.Each) && !this.at(2, CountToken),
+          DEF: () =>
+            this.many(44, { GATE: () => this.at(1, W.For, Word, W.Edge, W.Each) && !this.timesAhead(), DEF: () => this.consume(44, Any) }),
+        });
         // "3 sts once, 2 sts twice"
         this.OPTION1({
           GATE: () => this.timesAhead(),
@@ -138,6 +155,11 @@ export class ShapedEdges extends Shaping {
         this.ACTION(() => parts.push({ count, rows, span: this.span(from) }));
       },
     });
+    // ", taking these sts into patt"
+    this.option(46, {
+      GATE: () => this.takenIntoPattern(),
+      DEF: () => this.many(46, { GATE: () => !this.at(0, W.Patt), DEF: () => this.consume(46, Any) }),
+    });
     this.MANY3({
       GATE: () =>
         (this.at(1, Comma) && this.at(2, W.Work) && (this.at(3, Word) || this.at(3, W.To))) ||
@@ -147,20 +169,10 @@ export class ShapedEdges extends Shaping {
         (this.at(0, W.St, W.To, W.Into) && this.at(1, W.Into, W.Patt, W.End)),
       DEF: () => this.CONSUME3(Any),
     });
-    // ", patt to end": the rest of the same row
+    // ", patt to end", ", then k to end", "and work across": the rest of the same row
     this.OPTION5({
-      GATE: () =>
-        this.at(1, Comma) &&
-        this.at(2, W.Patt, W.Rib, W.Work, PlainStitch) &&
-        this.payload(2)?.values === undefined &&
-        this.at(3, W.To) &&
-        this.at(4, W.End),
-      DEF: () => {
-        this.CONSUME6(Any);
-        this.CONSUME7(Any);
-        this.CONSUME8(Any);
-        this.CONSUME9(Any);
-      },
+      GATE: () => this.restOfRow() > 0,
+      DEF: () => this.many(45, { GATE: () => !this.at(0, W.End, W.Across), DEF: () => this.consume(45, Any) }),
     });
     return this.ACTION(
       (): EdgeRows => ({
@@ -169,7 +181,9 @@ export class ShapedEdges extends Shaping {
         parts,
         edge,
         ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}),
-        ...(/\b(?:each|both) [a-z]+ edges?\b/i.test(this.words(start, this.LA(0).startOffset + this.LA(0).image.length))
+        ...(/\b(?:each|both) (?:[a-z]+ )?(?:edges?|sides?|ends?|armholes?)\b/i.test(
+          this.words(start, this.LA(0).startOffset + this.LA(0).image.length),
+        )
           ? { each: true }
           : {}),
         stated: [],
@@ -177,6 +191,23 @@ export class ShapedEdges extends Shaping {
       }),
     );
   });
+
+  /** ", taking these sts into patt" behind the rows: how the new stitches are worked from then on. */
+  private takenIntoPattern(): boolean {
+    if (!this.at(1, Comma) || !/^(?:taking|working|bringing|incorporating)$/.test(this.image(2))) return false;
+    let ahead = 3;
+    while (ahead < 9 && this.at(ahead, W.These, W.Inc, W.St, W.Into, W.In, Word)) ahead += 1;
+    return this.at(ahead - 1, W.Into, W.In) && this.at(ahead, W.Patt) && this.separator(ahead + 1);
+  }
+
+  /** Tokens of ", then work to end"; 0 when the words behind the rows are others. */
+  private restOfRow(): number {
+    let ahead = 1;
+    while (ahead < 4 && this.at(ahead, Comma, W.And, W.Then)) ahead += 1;
+    if (ahead === 1 || !this.at(ahead, W.Patt, W.Rib, W.Work, PlainStitch) || this.payload(ahead)?.values !== undefined) return 0;
+    if (this.at(ahead + 1, W.Across) && this.separator(ahead + 2)) return ahead + 1;
+    return this.at(ahead + 1, W.To) && this.at(ahead + 2, W.End) ? ahead + 2 : 0;
+  }
 
   private edgePartAhead(): boolean {
     let ahead = 1;

@@ -3,7 +3,7 @@
  *
  *     inc 6 sts evenly across last row · dec to 90 sts · inc 1 st at each end of last row
  */
-import { Any, Count as CountToken, type KnitToken, W, Word } from '../tokens.ts';
+import { Any, Count as CountToken, type KnitToken, Ordinal, W, Word } from '../tokens.ts';
 import type { Evenly } from '../tree.ts';
 import { Holding } from './holding.ts';
 
@@ -20,12 +20,12 @@ export class SpreadOver extends Holding {
 
   protected evenlyAhead(): boolean {
     if (!this.at(1, W.Inc, W.Dec)) return false;
-    // "Dec evenly to 96 sts"
-    if (this.at(2, W.Evenly) && this.at(3, W.To) && this.at(4, CountToken)) return true;
-    const number = this.at(2, W.To) ? 3 : 2;
+    if (this.everyNth()) return true;
+    const to = this.at(2, W.Evenly) ? 3 : 2;
+    const number = this.at(to, W.To) ? to + 1 : to;
     if (!this.at(number, CountToken)) return false;
     const stitch = this.at(number + 1, W.St) ? number + 2 : number + 1;
-    if (this.at(2, W.To)) return !this.at(stitch, W.At);
+    if (this.at(to, W.To)) return !this.at(stitch, W.At);
     // "dec 40 sts evenly on rnd 20, then on rnd 32": rounds of a count that is kept elsewhere
     if (this.at(stitch, W.Evenly) && this.at(stitch + 1, W.On) && this.at(stitch + 2, W.Round, W.Row) && this.at(stitch + 3, CountToken))
       return false;
@@ -37,13 +37,27 @@ export class SpreadOver extends Holding {
     return this.at(number + 1, W.St) && this.separator(stitch);
   }
 
+  /** "inc in every 10th st": as many as the row has tens of stitches. */
+  private everyNth(): boolean {
+    return this.at(1, W.Inc) && this.at(2, W.In, W.Into) && this.at(3, W.Every) && this.at(4, Ordinal, W.Alt) && this.at(5, W.St);
+  }
+
   /** "inc 6 sts evenly across last row", "dec to 90 sts". */
   override evenlyStep = this.RULE('evenlyStep', (): Evenly => {
     const start = this.from();
+    const nth = this.ACTION(() => (this.everyNth() ? (this.payload(4)?.values ?? [2]) : null));
     const head = this.CONSUME(Any) as KnitToken;
     this.OPTION1({ GATE: () => this.at(1, W.Evenly) && this.at(2, W.To), DEF: () => this.CONSUME3(Any) });
     const to = this.OPTION({ GATE: () => this.at(1, W.To), DEF: () => this.CONSUME1(Any) });
-    const count = this.SUBRULE(this.count);
+    const count = this.OPTION2({ GATE: () => this.at(1, CountToken), DEF: () => this.SUBRULE(this.count) }) ?? {
+      type: 'count' as const,
+      values: [1],
+      span: this.ACTION(() => this.tokenSpan(head)),
+    };
+    this.many(11, {
+      GATE: () => nth !== null && this.at(1, W.In, W.Into, W.Every, Ordinal, W.Alt),
+      DEF: () => this.consume(11, Any),
+    });
     let onLastRow = false;
     this.MANY({
       GATE: () =>
@@ -92,6 +106,12 @@ export class SpreadOver extends Holding {
         change: to ? 'to' : head.tokenType === W.Inc ? 'inc' : 'dec',
         count: net,
         onLastRow,
+        ...(nth === null ? {} : { inEvery: nth }),
+        ...(/\b(?:next|foll|following) (?:(?:rs|ws) )?(?:row|rnd|round)\b/i.test(
+          this.words(start, this.LA(0).startOffset + this.LA(0).image.length),
+        )
+          ? { onNextRow: true }
+          : {}),
         span: this.span(start),
       };
     });

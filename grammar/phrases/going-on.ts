@@ -190,6 +190,14 @@ export class GoingOn extends PlainRows {
     // "working incs as set"
     if (this.at(1, W.Work) && this.at(2, W.Inc, W.Dec, W.Shaping))
       return this.within(3, 4, W.As, W.Patt, W.Set, W.Into, W.In) && !this.within(3, 8, CountToken);
+    // "working all decs 2 sts in from edge"
+    if (
+      this.at(1, W.Work) &&
+      /^work(?:ing)?\s+(?:all\s+)?(?:(?:the|these|your)\s+)?(?:inc|dec|shap)\w*\s+[^,;.]*\b(?:sts?|stitch(?:es)?)\s+(?:in\s+from|from|inside)\b/i.test(
+        this.text.slice(this.from(), this.from() + 90),
+      )
+    )
+      return true;
     // "slip first st of every row"
     if (this.at(1, SlipStitch, Word) && /^(sl|slip)$/.test(this.image(1)) && this.at(2, W.First) && this.at(3, W.St))
       return this.within(4, 4, W.Every, W.Each, W.All);

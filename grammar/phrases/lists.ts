@@ -15,6 +15,9 @@ function counted(step: Step): step is Repeat {
   return child?.type === 'work' && step.verb === child.stitch && !['k', 'p', 'sl', 'work'].includes(child.stitch);
 }
 
+/** "kfb in every st": the words themselves say that the one stitch runs, whatever stands before it. */
+const everyStitch = /\b(?:in|into|of)\s+(?:every|each|all)\b/i;
+
 /** Gives each extent without a bracket the steps it stands for, and each "work bracketed sts 3 times" its bracket. */
 export function listed(steps: readonly Step[], text: (span: Step['span']) => string): Step[] {
   const out: Step[] = [];
@@ -29,7 +32,7 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       return;
     }
     const open = step.type === 'repeat' && step.form === 'list' && step.children.length === 0;
-    if (!open && !counted(step)) {
+    if (!open && (!counted(step) || everyStitch.test(text(step.span)))) {
       out.push(step);
       return;
     }

@@ -113,9 +113,9 @@ export class NamedRows extends PatternRepeats {
       },
       {
         // "Rep until …", "Rep 5 times more", "Rep every other rnd until …": the rows just given.
-        GATE: () => this.at(1, W.Until) || this.timesAhead() || this.shapingJustTold(),
+        GATE: () => this.at(1, W.Until) || this.timesAhead() || this.shapingJustTold() || this.thisOnSchedule(),
         ALT: () => {
-          this.option(11, { GATE: () => this.at(1, W.Inc, W.Dec, W.Shaping), DEF: () => this.consume(11, Any) });
+          this.option(11, { GATE: () => this.at(1, W.Inc, W.Dec, W.Shaping) || this.thisOnSchedule(), DEF: () => this.consume(11, Any) });
           this.ACTION(() => {
             state.kind = 'these';
           });
@@ -231,7 +231,7 @@ export class NamedRows extends PatternRepeats {
     return this.ACTION((): RowsNamed => {
       const name = this.words(start, nameEnd)
         .toLowerCase()
-        .replace(/^(?:the |a )*(?:last |first )?(?=\S)/, '');
+        .replace(/^(?:the |a )*(?:last |first |this |same |above )?(?=\S)/, '');
       if (state.buttonhole) return { kind: 'name', count: null, numbers: [], name: 'buttonhole', of: null, mark: null, toMark: null };
       // "Rep this row" is the row just given; "SR3" is short row 3.
       // "rep both until 28 sts": the two rows just given
@@ -268,6 +268,11 @@ export class NamedRows extends PatternRepeats {
   private shapingJustTold(): boolean {
     const ahead = this.at(1, W.Inc, W.Dec, W.Shaping) ? 2 : 1;
     return this.segmentAhead(ahead) && !(this.at(ahead, Word, W.These) && this.image(ahead) === 'this') && !this.at(ahead, Ordinal);
+  }
+
+  /** "Rep this every 4th row". */
+  private thisOnSchedule(): boolean {
+    return this.at(1, Word, W.These) && this.image(1) === 'this' && this.at(2, W.Every, W.Alt, W.On) && this.segmentAhead(2);
   }
 
   private buttonholeNamed(): boolean {

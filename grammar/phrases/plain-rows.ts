@@ -3,6 +3,7 @@
  *
  *     Beg with a k row, work 10 rows in st st · k 1 row · work a further 18 rows · 15 rounds of (k1, p1)
  */
+import { stitchUse } from '../lexicon/use.ts';
 import { onThisRow } from '../shaped-rows.ts';
 import {
   Any,
@@ -53,6 +54,8 @@ export class PlainRows extends RowHeads {
       return this.at(ahead + 1, ...rowWords, W.Ridge) || (this.at(ahead + 1, W.More, W.Rs, W.Ws) && this.at(ahead + 2, ...rowWords));
     if (this.at(ahead, W.Work, W.Cont, W.Patt, W.Rib, PlainStitch, Fabric)) {
       ahead += 1;
+      // "work another row"
+      if (this.at(ahead, W.More) && this.image(ahead) === 'another' && this.at(ahead + 1, ...rowWords)) return true;
       for (const far = ahead + 13; ahead < far; ahead += 1) {
         if (this.at(ahead, CountToken)) {
           let next = ahead + 1;
@@ -67,7 +70,16 @@ export class PlainRows extends RowHeads {
           ahead = begun;
           continue;
         }
-        if (this.at(ahead, W.Until, W.To, W.And, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
+        // "knit every row for 6 rows"
+        if (
+          this.at(ahead, W.Every, W.Each) &&
+          this.at(ahead + 1, ...rowWords) &&
+          (this.at(ahead + 2, W.For) || this.at(ahead + 2, CountToken))
+        )
+          ahead += 2;
+        if (this.at(ahead, W.And) && this.at(ahead + 1, W.Work)) ahead += 2;
+        if (this.at(ahead, CountToken)) ahead -= 1;
+        else if (this.at(ahead, W.Until, W.To, W.And, Comma, ...rowWords, Stitch) || this.separator(ahead)) return false;
       }
       return false;
     }
@@ -171,7 +183,7 @@ export class PlainRows extends RowHeads {
             },
           },
           {
-            GATE: () => (this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec)) || this.at(1, W.Inc, W.Dec),
+            GATE: () => this.insideAhead(),
             ALT: () => {
               this.OPTION1({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME4(Any) });
               const step = this.SUBRULE(this.insideRows);
@@ -179,9 +191,9 @@ export class PlainRows extends RowHeads {
             },
           },
           {
-            GATE: () => this.at(1, Comma) && this.at(2, W.Beg),
+            GATE: () => (this.at(1, Comma) && this.at(2, W.Beg)) || this.beginClauseAhead(),
             ALT: () => {
-              this.CONSUME5(Any);
+              this.OPTION2({ GATE: () => this.at(1, Comma), DEF: () => this.CONSUME5(Any) });
               const begin = this.SUBRULE(this.beginClause);
               this.ACTION(() => {
                 if (begin.last) state.ending = begin.last;
@@ -258,13 +270,43 @@ export class PlainRows extends RowHeads {
     );
   }
 
+  /** "work 10 rows in st st beg with a k row": no comma before the beginning. */
+  private beginClauseAhead(): boolean {
+    return this.at(1, W.Beg) && (/with$/.test(this.image(1)) || this.at(2, W.With)) && this.within(2, 5, ...rowWords);
+  }
+
+  /** ", inc 6 sts on last row", "dec 1 st at each end", ", casting on 5 sts at beg of each row", ", working k2tog 5 times". */
+  private insideAhead(): boolean {
+    if (this.at(1, W.Inc, W.Dec)) return true;
+    if (!this.at(1, Comma, W.And)) return false;
+    return (
+      this.at(2, W.Inc, W.Dec) ||
+      (this.at(2, W.CastOn, W.BindOff) && /ing /.test(this.image(2)) && this.within(3, 6, W.Beg)) ||
+      this.stitchSpread(2) !== 0
+    );
+  }
+
+  /** Whether an aside from `from` on makes or loses stitches, so that it is none. */
+  private asideChanges(from: number): boolean {
+    for (let ahead = from; ahead < from + 12; ahead += 1) {
+      const { entry, values } = this.payload(ahead) ?? {};
+      if (this.at(ahead, Stitch) && entry !== undefined && !this.at(ahead, PlainStitch)) {
+        const use = stitchUse(entry, values?.[0] ?? 1);
+        if (use.makes !== use.takes) return true;
+      }
+      if (this.at(ahead, Comma) && ahead > from) return false;
+      if (this.at(ahead, FullStop, Semicolon, Close) || Number.isNaN(this.LA(ahead).startOffset)) return false;
+    }
+    return false;
+  }
+
   private plainTailAhead(): boolean {
-    if (this.endingSideAhead() || this.resolveAhead()) return true;
+    if (this.endingSideAhead() || this.resolveAhead() || this.insideAhead() || this.beginClauseAhead()) return true;
     if (this.at(1, Comma))
       return (
         !this.decreasesAside() &&
         (this.at(2, W.Inc, W.Dec, W.Beg) ||
-          (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2))) ||
+          (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2)) && !this.asideChanges(2)) ||
           (this.at(2, Stitch) && /ing$/.test(this.image(2))))
       );
     if (this.at(1, Open))

@@ -3,6 +3,7 @@
  *
  *     Beg with a k row, cont in st st · beg and ending with a p row · dec 2 sts
  */
+import { stitchUse } from '../lexicon/use.ts';
 import {
   Any,
   Comma,
@@ -16,6 +17,8 @@ import {
   PlainStitch,
   rowWords,
   Semicolon,
+  Stitch,
+  TimesNumber,
   W,
   Word,
 } from '../tokens.ts';
@@ -136,39 +139,42 @@ export class RowHeads extends RowRepeats {
         !this.at(1, CountToken, W.Until, Comma, FullStop, Semicolon) &&
         !(this.at(1, W.For) && this.at(2, CountToken)) &&
         !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) &&
-        (this.at(
-          1,
-          W.Work,
-          W.Cont,
-          W.Patt,
-          W.Rib,
-          W.Keep,
-          Fabric,
-          Name,
-          W.In,
-          W.Next,
-          W.Straight,
-          W.As,
-          W.Set,
-          W.Given,
-          W.For,
-          W.Of,
-          W.Then,
-          W.More,
-          W.On,
-          W.These,
-          W.Rs,
-          W.Ws,
-          PlainStitch,
-          W.St,
-          W.Every,
-          W.Row,
-          W.Round,
-          W.Across,
-          W.All,
-          W.End,
-          W.Foll,
-        ) ||
+        !(this.at(1, W.More) && /^(?:another|one more)$/.test(this.image(1)) && this.at(2, ...rowWords)) &&
+        ((this.at(1, W.And) && this.at(2, W.Work, W.Cont)) ||
+          this.at(1, W.InAll) ||
+          this.at(
+            1,
+            W.Work,
+            W.Cont,
+            W.Patt,
+            W.Rib,
+            W.Keep,
+            Fabric,
+            Name,
+            W.In,
+            W.Next,
+            W.Straight,
+            W.As,
+            W.Set,
+            W.Given,
+            W.For,
+            W.Of,
+            W.Then,
+            W.More,
+            W.On,
+            W.These,
+            W.Rs,
+            W.Ws,
+            PlainStitch,
+            W.St,
+            W.Every,
+            W.Row,
+            W.Round,
+            W.Across,
+            W.All,
+            W.End,
+            W.Foll,
+          ) ||
           this.at(1, Word)),
       DEF: () => {
         const token = this.CONSUME5(Any) as KnitToken;
@@ -189,8 +195,37 @@ export class RowHeads extends RowRepeats {
     return this.OR([
       { GATE: () => this.evenlyAhead(), ALT: () => this.SUBRULE(this.evenlyStep) as Statement },
       { GATE: () => this.shapeAhead(), ALT: () => this.SUBRULE(this.shape) as Statement },
+      { GATE: () => this.at(1, W.CastOn, W.BindOff), ALT: () => this.SUBRULE(this.edgeRows) as Statement },
+      { GATE: () => this.stitchSpread() !== 0, ALT: () => this.SUBRULE(this.spreadStitch) as Statement },
       { ALT: () => this.SUBRULE(this.looseChange) as Statement },
     ]);
+  });
+
+  /** Stitches gained or lost by "working k2tog 5 times evenly", "k2tog 5 times" among plain rows; 0 where the words are others. */
+  protected stitchSpread(from = 1): number {
+    const at = this.at(from, W.Work) ? from + 1 : from;
+    const { entry, values } = this.payload(at) ?? {};
+    if (!this.at(at, Stitch) || entry === undefined || (values ?? [1]).length !== 1) return 0;
+    if (!(this.at(at + 1, CountToken) && this.at(at + 2, W.Times)) && !this.at(at + 1, TimesNumber)) return 0;
+    const use = stitchUse(entry, values?.[0] ?? 1);
+    return use.makes - use.takes;
+  }
+
+  /** "working k2tog 5 times evenly across": told by its stitch and spread over the row. */
+  private spreadStitch = this.RULE('spreadStitch', (): Evenly => {
+    const start = this.from();
+    const net = this.ACTION(() => this.stitchSpread());
+    this.OPTION({ GATE: () => this.at(1, W.Work), DEF: () => this.CONSUME(Any) });
+    this.CONSUME1(Any);
+    const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
+    this.MANY({ GATE: () => this.at(1, W.Evenly, W.Across, W.Around, Word) && !this.separator(), DEF: () => this.CONSUME2(Any) });
+    return this.ACTION(() => ({
+      type: 'evenly',
+      change: net > 0 ? 'inc' : 'dec',
+      count: { ...often.count, values: often.count.values.map((value) => (value === null ? null : value * Math.abs(net))) },
+      onLastRow: false,
+      span: this.span(start),
+    }));
   });
 
   /** "dec 2 sts", with no word where: spread over the row. */
@@ -213,7 +248,7 @@ export class RowHeads extends RowRepeats {
     let begin: Plain['begin'] = null;
     let row: number | null = null;
     let both = false;
-    this.MANY({
+    this.AT_LEAST_ONE({
       GATE: () => !this.separator() && !this.at(1, Dash),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;

@@ -16,6 +16,7 @@ import {
   type KnitToken,
   Mark,
   Open,
+  Other,
   Semicolon,
   Slash,
   Stitch,
@@ -251,6 +252,8 @@ export class InRow extends PlainTalk {
       if (token?.startOffset === undefined || !(token.startOffset >= start)) break;
       if (this.at(back, Stitch)) return true;
       if (this.at(back, CountToken) && this.at(back + 1, W.St, W.Before, W.Past)) return true;
+      // "K 56-64 sts" in three sizes
+      if (this.at(back, Other) && /\d/.test(this.image(back)) && this.at(back + 1, W.St)) return true;
       // "the first 1 cm above cast-on edge": a place
       if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep) && !this.at(back + 1, W.Edge)) return true;
       // "Slip the pad in": no stitch is slipped.

@@ -200,9 +200,11 @@ export class Runs extends Repeats {
   /** "inc in every st", "kfb in each st": once in every stitch there is. */
   private everyAhead(): boolean {
     if (!this.at(1, W.Inc) && !this.at(1, Stitch)) return false;
-    if (!this.at(2, W.In, W.Into, W.Of)) return false;
-    if (this.at(3, W.Across)) return /^(every|all)/.test(this.image(3));
-    return this.at(3, W.Every, W.Each, W.All) && this.at(4, W.St) && !this.at(5, CountToken);
+    // "k twice into every st": the word stands in the stitch's name
+    const at = this.at(2, W.In, W.Into, W.Of) ? 3 : /\bin(?:to)?$/.test(this.image(1)) ? 2 : 0;
+    if (at === 0) return false;
+    if (this.at(at, W.Across)) return /^(every|all)/.test(this.image(at));
+    return this.at(at, W.Every, W.Each, W.All) && this.at(at + 1, W.St) && !this.at(at + 2, CountToken);
   }
 
   /** "kfb around", "k2tog across", "ssk to end of rnd". */
@@ -235,6 +237,13 @@ export class Runs extends Repeats {
         },
       },
     ]);
+    // "kfb in each st to last 2 sts"
+    this.OPTION1({
+      GATE: () => state.every && this.at(1, W.To) && this.at(2, W.End, W.Last),
+      DEF: () => {
+        extent = this.SUBRULE1(this.extent, { ARGS: ['bracket'] });
+      },
+    });
     return this.ACTION((): Repeat => {
       const stitch = token.payload?.entry?.name ?? (token.tokenType === W.Inc ? 'kfb' : token.image.toLowerCase());
       const child: Work = {

@@ -4,7 +4,19 @@
  *     next and every foll 4th row until 48 sts rem · on foll 2 alt rows · every RS row 5 times, then every other RS row
  */
 import type { Sized } from '../count.ts';
-import { Any, Comma, Count as CountToken, type KnitToken, Ordinal, Semicolon, TimesNumber, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Comma,
+  Count as CountToken,
+  FullStop,
+  type KnitToken,
+  Ordinal,
+  PlainStitch,
+  Semicolon,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Segment } from '../tree.ts';
 import { InRow } from './row.ts';
 
@@ -22,13 +34,30 @@ function alternating(segments: Segment[]): Segment[] {
   return [joined, ...segments.slice(2)];
 }
 
+/** "3rd, 6th and 9th rows" are counted from one beginning: each from the one before it is what the schedule keeps. */
+function listedRows(segments: Segment[], text: string, base: number): Segment[] {
+  return segments.map((segment, index) => {
+    const before = segments[index - 1];
+    if (segment.kind !== 'nth' || before?.kind !== 'nth' || segment.k === null || before.k === null) return segment;
+    const joint = text.slice(before.span.end - base, segment.span.start - base);
+    const steps = segment.k.map((row, size) => {
+      const earlier = before.k?.[before.k.length === 1 ? 0 : size] ?? null;
+      return row === null || earlier === null ? null : row - earlier;
+    });
+    const listed = /^\s*(?:,|and|&|, and)?\s*$/i.test(joint) && steps.every((step) => step === null || step > 0);
+    return listed ? { ...segment, k: steps } : segment;
+  });
+}
+
 type Draft = { -readonly [Key in keyof Segment]: Segment[Key] };
 
 export class Schedules extends InRow {
   /** Whether a stretch of a schedule begins `ahead` tokens on. */
   protected segmentAhead(ahead: number): boolean {
     let at = ahead;
-    while (this.at(at, W.On, W.Of, W.In)) at += 1;
+    while (this.at(at, W.On, W.Of, W.In) || (this.at(at, W.Each) && this.at(at + 1, W.Of) && this.at(at + 2, W.Next, W.Foll))) at += 1;
+    // "each row"
+    if (this.at(at, W.Each)) return this.image(at) === 'each' && this.at(at + 1, W.Row, W.Round, W.Rs, W.Ws);
     if (this.at(at, W.These) && this.image(at) === 'this') return this.at(at + 1, W.Row, W.Round);
     if (this.at(at, Word) && this.image(at) === 'this')
       return this.at(at + 1, W.Row, W.Round) || (this.at(at + 1, W.And) && this.at(at + 2, W.Every, W.Foll, Ordinal, CountToken));
@@ -38,14 +67,46 @@ export class Schedules extends InRow {
         (this.at(at + 1, CountToken) && (this.at(at + 2, W.Row, W.Round, W.Rs, W.Ws, W.Foll, W.Alt) || this.at(at + 2, Ordinal))) ||
         (this.at(at + 1, Ordinal) && this.at(at + 2, W.Row, W.Round))
       );
+    // "3rd, 6th and 9th rows"
+    if (this.at(at, Ordinal) && this.at(at + 1, Comma) && this.at(at + 2, Ordinal)) return true;
     if (this.at(at, Ordinal)) return this.at(at + 1, W.Row, W.Round, W.And) || this.at(at + 1, W.Rs, W.Ws);
     if (this.at(at, W.Foll)) return this.at(at + 1, CountToken, Ordinal, W.Alt, W.Row, W.Round, W.Rs, W.Ws);
     if (this.at(at, CountToken)) return this.at(at + 1, W.Foll) || (this.at(at + 1, W.Alt) && this.at(at + 2, W.Row, W.Round));
     // "EOR": every other row
     if (this.at(at, W.Bor)) return this.image(at) === 'eor';
+    // "in every 10th st" names stitches, not rows
+    if (this.at(at, W.Every) && this.at(at + 1, Ordinal, W.Alt) && this.at(at + 2, W.St)) return false;
+    // "every knit row"
+    if (this.at(at, W.Every) && this.sideByStitch(at + 1) !== null) return true;
     if (this.at(at, W.Every)) return this.at(at + 1, W.Row, W.Round, W.Foll, Ordinal, CountToken, W.Rs, W.Ws, W.Alt, W.Other, W.Next);
     if (this.at(at, W.Alt)) return this.at(at + 1, W.Row, W.Round, W.Rs, W.Ws, W.Every) || this.image(at) === 'alternately';
     return false;
+  }
+
+  /** The side of "knit row", "purl rows" told so; null for other words. */
+  private sideByStitch(ahead: number): 'RS' | 'WS' | null {
+    if (!this.at(ahead, PlainStitch) || this.payload(ahead)?.values !== undefined || !this.at(ahead + 1, W.Row)) return null;
+    return this.payload(ahead)?.entry?.name === 'p' ? 'WS' : 'RS';
+  }
+
+  /** Tokens of "thereafter", "after that", "from then on" behind a row; 0 when none stand here. */
+  private thereafter(): number {
+    if (/^(?:thereafter|afterwards)$/.test(this.image(1))) return 1;
+    if (this.at(1, W.After) && /^(?:that|this)$/.test(this.image(2))) return 2;
+    return this.at(1, W.From) && /^(?:then|here|now)$/.test(this.image(2)) && this.at(3, W.On) ? 3 : 0;
+  }
+
+  /** Tokens of "at each end", "at neck edge" behind the rows they belong to, with a number of times or a goal behind them; 0 when none. */
+  private placeBehind(): number {
+    if (!this.at(1, W.At, W.On)) return 0;
+    let ahead = 2;
+    while (ahead < 7 && this.at(ahead, W.Each, W.End, W.Edge, Word, W.And, W.Beg, W.Same, W.Of, W.Needle)) ahead += 1;
+    if (!this.at(ahead - 1, W.End, W.Edge, W.Needle) || !this.within(2, ahead, W.End, W.Edge)) return 0;
+    return (this.at(ahead, CountToken) && this.at(ahead + 1, W.Times)) ||
+      this.at(ahead, TimesNumber, W.Until, W.To, Comma, Semicolon) ||
+      this.separator(ahead)
+      ? ahead - 1
+      : 0;
   }
 
   /** "next row", "foll 4th row", "every foll 8th row", "3 foll alt rows", "every 10 (10, 8) rnds 6 (7, 9) more times". */
@@ -91,12 +152,13 @@ export class Schedules extends InRow {
             W.At,
           )) ||
         (!state.unit && this.at(1, Word) && this.image(1) === 'this') ||
+        (state.every && this.sideByStitch(1) !== null) ||
         (!state.unit && this.at(1, W.And) && state.every && state.ordinal !== null && this.at(2, Ordinal)),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
           if (this.at(0, W.Foll)) state.foll = true;
-          else if (this.at(0, W.Every)) state.every = true;
+          else if (this.at(0, W.Every) || (this.at(0, W.Each) && this.at(1, W.Row, W.Round, W.Rs, W.Ws))) state.every = true;
           else if (this.at(0, W.Alt)) {
             state.alt = true;
             if (/every/.test(this.image(0))) state.every = true;
@@ -107,6 +169,7 @@ export class Schedules extends InRow {
             if (state.ordinal !== null) draft.k2 = token.payload?.values ?? [1];
             else state.ordinal = token;
           } else if (this.at(0, CountToken)) state.numbers.push(token);
+          else if (this.at(0, PlainStitch)) draft.rowSide = token.payload?.entry?.name === 'p' ? 'WS' : 'RS';
           else if (this.at(0, W.Rs)) draft.rowSide = 'RS';
           else if (this.at(0, W.Ws)) draft.rowSide = 'WS';
           else if (this.at(0, W.Bor)) {
@@ -140,6 +203,28 @@ export class Schedules extends InRow {
         });
       },
     });
+    let after = false;
+    this.option(51, {
+      GATE: () => this.thereafter() > 0,
+      DEF: () => {
+        const end = this.ACTION(() => this.from() + this.thereafter());
+        this.many(51, {
+          GATE: () => this.thereafter() > 0 || /^(?:that|this|then|here|now|on)$/.test(this.image(1)),
+          DEF: () => this.consume(51, Any),
+        });
+        this.ACTION(() => {
+          after = end > 0;
+        });
+      },
+    });
+    this.option(52, {
+      GATE: () => this.placeBehind() > 0,
+      DEF: () =>
+        this.many(52, {
+          GATE: () => this.at(1, W.At, W.On, W.Each, W.End, W.Edge, Word, W.And, W.Beg, W.Same, W.Of, W.Needle),
+          DEF: () => this.consume(52, Any),
+        }),
+    });
     this.OPTION1({
       GATE: () =>
         (this.timesAhead() && !this.at(1, W.InAll)) ||
@@ -149,7 +234,7 @@ export class Schedules extends InRow {
         const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
         this.ACTION(() => {
           draft.n = often.count;
-          draft.more = often.sense;
+          draft.more = after && often.sense === 'plain' ? 'more' : often.sense;
         });
       },
     });
@@ -221,7 +306,19 @@ export class Schedules extends InRow {
     return ahead > 1 && this.at(ahead, W.Until) ? ahead - 1 : 0;
   }
 
+  /** Tokens of ", taking extra sts into patt," before "until"; 0 when none stand here. */
+  private takingIn(): number {
+    if (!this.at(1, Comma) || !/^(?:taking|working|bringing|keeping)$/.test(this.image(2))) return 0;
+    for (let ahead = 3; ahead < 14; ahead += 1) {
+      if (this.at(ahead, Comma)) return this.at(ahead + 1, W.Until) ? ahead : 0;
+      if (this.at(ahead, FullStop, Semicolon, CountToken, W.Until)) return 0;
+    }
+    return 0;
+  }
+
   private scheduleCountAhead(): boolean {
+    const aside = this.takingIn();
+    if (aside > 0) return this.at(aside + 1, W.Until) && (this.at(aside + 2, CountToken) || this.at(aside + 2, W.There));
     const way = this.manner();
     if (way > 0) return this.at(way + 2, CountToken) && this.at(way + 3, W.St, W.Rem);
     if (this.at(1, Comma) && this.at(2, W.Until) && this.at(3, CountToken)) return this.at(4, W.St, W.Rem);
@@ -249,7 +346,7 @@ export class Schedules extends InRow {
         this.ACTION(() => segments.push(next));
       },
     });
-    return this.ACTION(() => alternating(segments));
+    return this.ACTION(() => alternating(listedRows(segments, this.text, this.base)));
   });
 
   private joinedSegment(): number {

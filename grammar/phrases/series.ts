@@ -190,16 +190,27 @@ export class Series extends GoingOn {
 
   /** Place where the schedule of "Dec (as set) every other rnd …" begins; 0 when the words say where or how many. */
   private namedShaping(): number {
-    if (!this.at(1, W.Inc, W.Dec)) return 0;
-    let ahead = 2;
+    // "Cont to dec in this way every RS row 4 times more"; one that runs to a count is a goal of its own
+    const goesOn =
+      this.at(1, W.Cont) && !/\b(?:until|till)\b/i.test(this.text.slice(this.from(), this.from() + 140).split(/[.;]/)[0] ?? '');
+    const head = goesOn ? (this.at(2, W.To) ? 3 : 2) : 1;
+    if (!this.at(head, W.Inc, W.Dec)) return 0;
+    let ahead = head + 1;
     if (this.at(ahead, W.Patt) && /^as /.test(this.image(ahead))) ahead += 1;
     else if (this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) ahead += 2;
-    else if (this.at(ahead, W.In) && /^(this|same)$/.test(this.image(ahead + 1)) && /^(way|manner)$/.test(this.image(ahead + 2)))
+    else if (
+      this.at(ahead, W.In) &&
+      /^(this|same|the same)$/.test(this.image(ahead + 1)) &&
+      /^(way|manner|fashion)$/.test(this.image(ahead + 2))
+    )
       ahead += 3;
     else if (this.at(ahead, W.As) && /^(before|above)$/.test(this.image(ahead + 1))) ahead += 2;
     if (!this.segmentAhead(ahead)) return 0;
     const words = this.text.slice(this.from(), this.from() + 140).split(/[.;]/)[0] ?? '';
-    return /\b(?:on|of) each\b|\beach (?:needle|side)\b/i.test(words) ? 0 : ahead;
+    // Increases of a part of the piece are no row that could be worked over: "inc every other rnd on body".
+    return /\b(?:on|of) each\b|\beach (?:needle|side)\b|\bon (?:the )?(?:body|sleeves?|fronts?|backs?|yoke|thumb)\b/i.test(words)
+      ? 0
+      : ahead;
   }
 
   protected namedShapingAhead(): boolean {
@@ -211,8 +222,9 @@ export class Series extends GoingOn {
     const start = this.from();
     const state = { left: 0 };
     this.ACTION(() => {
-      state.left = this.namedShaping() - 2;
+      state.left = this.namedShaping() - 2 - (this.at(1, W.Cont) ? (this.at(2, W.To) ? 2 : 1) : 0);
     });
+    this.many(11, { GATE: () => !this.at(1, W.Inc, W.Dec), DEF: () => this.consume(11, Any) });
     const head = this.CONSUME(Any) as KnitToken;
     this.MANY({
       GATE: () => state.left > 0,

@@ -13,6 +13,7 @@ import {
   type KnitToken,
   Mark,
   Open,
+  Ordinal,
   PlainStitch,
   SlipStitch,
   Stitch,
@@ -133,7 +134,8 @@ export class Told extends ToldLists {
       // "inc 1 st in next st", "inc in each of next 3 sts"
       if (this.at(ahead + 1, W.Next, W.Same, W.These) && this.at(ahead + 2, W.St)) return true;
       return (
-        this.at(ahead + 1, W.Each, W.Every) ||
+        // "inc in each st" and "inc in every 10th st" speak of the whole row
+        (this.at(ahead + 1, W.Each, W.Every) && !this.at(ahead + 2, W.St, Ordinal, W.Alt)) ||
         (this.at(ahead + 1, W.Next, W.Last, W.First) && this.at(ahead + 2, CountToken) && this.at(ahead + 3, W.St))
       );
     }

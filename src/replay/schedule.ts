@@ -15,6 +15,8 @@ export interface Events {
   readonly settled: boolean;
 }
 
+export type Facing = 'RS' | 'WS' | 'round' | null;
+
 /** What a row of shaping does to the count, and the count it may run to. */
 export interface Room {
   readonly live: number;
@@ -24,6 +26,8 @@ export interface Room {
   readonly window: number | null;
   /** The count stated behind the schedule, for words that name no end. */
   readonly stated: number | null;
+  /** Side of the next row; in a round every row is an RS row. */
+  readonly facing?: Facing;
 }
 
 export interface Missed {
@@ -38,11 +42,19 @@ function single(before: Segment | undefined, size: number): boolean {
   return before === undefined || before.n === null || sizeValue(before.n.values, size) === 1;
 }
 
+/** Rows it takes to work `n` rows of one side, where `rows` have been worked since `facing` was the side of the next. */
+function sidedRows(n: number, side: 'RS' | 'WS', rows: number, facing: Facing): number {
+  if (facing === 'round' || n === 0) return n;
+  const now = facing === null ? side : rows % 2 === 0 ? facing : facing === 'RS' ? 'WS' : 'RS';
+  return (now === side ? 1 : 2) + 2 * (n - 1);
+}
+
 /** Counts the shaping rows of one size. `every` after a first row counts that row in its number unless "more" is said. */
 export function eventsOf(segments: readonly Segment[], size: number, room: Room, countFirst: boolean): Events | Missed {
   let count = 0;
   let rows = 0;
-  let settled = true;
+  // A command with no rows of its own leaves open when it is worked.
+  let settled = segments.length > 0;
   const live = (): number => room.live + count * room.step;
   for (let index = 0; index < segments.length; index += 1) {
     const segment = segments[index] as Segment;
@@ -64,16 +76,13 @@ export function eventsOf(segments: readonly Segment[], size: number, room: Room,
         count += 1;
         break;
       case 'next':
+      case 'follEach':
         count += n ?? 1;
-        rows += n ?? 1;
+        rows += segment.rowSide ? sidedRows(n ?? 1, segment.rowSide, rows, room.facing ?? null) : (n ?? 1);
         break;
       case 'nth':
         count += 1;
         rows += k;
-        break;
-      case 'follEach':
-        count += n ?? 1;
-        rows += n ?? 1;
         break;
       case 'follEvery':
       case 'every':

@@ -7,7 +7,7 @@ import { passRows } from './plain-rows.ts';
 import { handOf, met, type Play, shown, write } from './play.ts';
 import { type Events, eventsOf, type Missed } from './schedule.ts';
 import { edgesOf, missed, statedFor, stepOf } from './shaping-steps.ts';
-import { nextSide } from './sides.ts';
+import { facingOf, nextSide } from './sides.ts';
 import { checkStated } from './stated.ts';
 import { playStatement } from './statements.ts';
 import { checkEnding, words } from './stretch-ends.ts';
@@ -29,9 +29,9 @@ export function playShape(play: Play, node: Shape, sizes: readonly number[]): vo
     const step = stepOf(play, node, size);
     const have = live(hand.needles);
     const stated = statedFor(node.stated, size);
-    let found = eventsOf(node.schedule, size, { live: have, step, window: null, stated }, inAll);
+    let found = eventsOf(node.schedule, size, { live: have, step, window: null, stated, facing: facingOf(hand) }, inAll);
     if (!('target' in found) && stated !== null && have + found.count * step !== stated && hand.needles.sure) {
-      const other = eventsOf(node.schedule, size, { live: have, step, window: null, stated }, false);
+      const other = eventsOf(node.schedule, size, { live: have, step, window: null, stated, facing: facingOf(hand) }, false);
       if (!('target' in other) && have + other.count * step === stated) found = other;
     }
     if ('target' in found) {
@@ -42,11 +42,18 @@ export function playShape(play: Play, node: Shape, sizes: readonly number[]): vo
     }
     apply(play, node, size, step, found, events);
     rows[size] = found.rows;
-    if (!found.settled) hand.needles.sure = false;
+    if (!found.settled && !countedBehind(play, node)) hand.needles.sure = false;
   }
   writeEvents(play, node, active, before, counts, events, facing);
   for (const size of active) checkEnding(play, node.ending, size, node, false);
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null, rows });
+}
+
+/** "Inc 1 st at each end. Repeat the increase every 6th row a total of 16 times": the words behind count this one in. */
+function countedBehind(play: Play, node: Shape): boolean {
+  if (node.schedule.length > 0 || play.flow[play.at]?.statement !== node) return false;
+  const next = play.flow[play.at + 1]?.statement;
+  return next?.type === 'repeatRows' && next.rows.kind === 'these' && next.schedule.length > 0 && next.times?.sense === 'all';
 }
 
 /** "Dec on next and every 4th row 5 times": whether the first is one of the five, as custom has it, or the five come after it. */
@@ -140,9 +147,15 @@ export function playEdgeRows(play: Play, node: EdgeRows, sizes: readonly number[
       const n = sizeValue(part.count.values, size);
       if (n === null) continue;
       const events = eventsOf(
-        part.rows.length > 0 ? part.rows : [next(part.span)],
+        part.rows.length > 0 ? part.rows : [next(part.span, node.each === true)],
         size,
-        { live: live(hand.needles), step: node.change === 'castOn' ? n : node.change === 'leave' ? 0 : -n, window: null, stated: null },
+        {
+          live: live(hand.needles),
+          step: node.change === 'castOn' ? n : node.change === 'leave' ? 0 : -n,
+          window: null,
+          stated: null,
+          facing: facingOf(hand),
+        },
         true,
       );
       if ('target' in events) continue;
@@ -220,8 +233,9 @@ function leaveRows(play: Play, node: EdgeRows, size: number, n: number, events: 
   }
 }
 
-function next(span: { start: number; end: number }): Segment {
-  return { type: 'segment', kind: 'next', n: null, k: null, more: 'plain', until: null, span };
+/** The next row; of both edges the second comes a row later. */
+function next(span: { start: number; end: number }, both: boolean): Segment {
+  return { type: 'segment', kind: both ? 'nth' : 'next', n: null, k: both ? [2] : null, more: 'plain', until: null, span };
 }
 
 /** Two shapings on one stream of rows, each with its own schedule; the sum is what is left. */
@@ -238,7 +252,12 @@ export function playTogether(play: Play, shape: Shape, other: AtSameTime, sizes:
     const hand = handOf(play, size);
     const stepOne = stepOf(play, shape, size);
     const stepTwo = stepOf(play, second, size);
-    const one = eventsOf(shape.schedule, size, { live: live(hand.needles), step: stepOne, window: null, stated: null }, true);
+    const one = eventsOf(
+      shape.schedule,
+      size,
+      { live: live(hand.needles), step: stepOne, window: null, stated: null, facing: facingOf(hand) },
+      true,
+    );
     const changed = 'target' in one ? 0 : one.count * stepOne;
     // A count to run to speaks of both tracks together.
     const room = {

@@ -3,6 +3,7 @@ import type { Label, Side, Span, Statement } from '../../grammar/tree.ts';
 import { atBeginning, type Needles, resumeRound } from './needles.ts';
 import { type Hand, handOf, met, type Play } from './play.ts';
 import type { Call } from './rows.ts';
+import type { Facing } from './schedule.ts';
 
 export function otherSide(side: Side | null): Side | null {
   return side === null ? null : side === 'RS' ? 'WS' : 'RS';
@@ -14,6 +15,9 @@ export function nextSide(needles: Needles): Side | null {
   if (needles.begun || needles.left.n > 0 || needles.right.n === 0 || needles.stay === 'slide') return needles.side;
   return otherSide(needles.side);
 }
+
+/** The same for a schedule that names sides: in a round every row is an RS row. */
+export const facingOf = ({ needles }: Hand): Facing => (needles.mode === 'round' ? 'round' : nextSide(needles));
 
 /** "Cast on 6 sts. Rnd 1: …": a piece whose first row is called a round is worked in the round, though nothing says to join. */
 export function roundFromStart(hand: Hand): void {

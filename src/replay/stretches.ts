@@ -1,6 +1,7 @@
 /** Stretches of rows that go on: so many plain rows, or rows to a length or a count. */
 import { sizeValue } from '../../grammar/count.ts';
 import type { Evenly, Plain, Statement, Until } from '../../grammar/tree.ts';
+import { evenlyChange } from './evenly.ts';
 import { remember } from './memory.ts';
 import { live, setLive } from './needles.ts';
 import { passRows } from './plain-rows.ts';
@@ -9,7 +10,7 @@ import { eventsOf } from './schedule.ts';
 import { playAndSoOn } from './series.ts';
 import { missed, stepOf } from './shaping-steps.ts';
 import { openTurns } from './short-rows.ts';
-import { nextSide, roundFromStart, settle } from './sides.ts';
+import { facingOf, nextSide, roundFromStart, settle } from './sides.ts';
 import { checkStated } from './stated.ts';
 import { beginSide, checkEnding, words } from './stretch-ends.ts';
 
@@ -63,9 +64,20 @@ function insideStretch(play: Play, inside: Statement, size: number, window: numb
     applyEvenly(play, inside, size, node);
     return;
   }
+  if (inside.type === 'edgeRows') {
+    // "work 4 rows, casting on 5 sts at beg of each row"
+    for (const part of inside.parts) {
+      const many = sizeValue(part.count.values, size) ?? 0;
+      const step = inside.change === 'castOn' ? many : -many;
+      const events = eventsOf(part.rows, size, { live: live(hand.needles), step, window, stated: null, facing: facingOf(hand) }, true);
+      if ('target' in events) hand.needles.sure = false;
+      else hand.needles.right.n = Math.max(0, hand.needles.right.n + events.count * step);
+    }
+    return;
+  }
   if (inside.type === 'shape') {
     const step = stepOf(play, inside, size);
-    const events = eventsOf(inside.schedule, size, { live: live(hand.needles), step, window, stated: null }, true);
+    const events = eventsOf(inside.schedule, size, { live: live(hand.needles), step, window, stated: null, facing: facingOf(hand) }, true);
     if ('target' in events) missed(play, events, inside, size, node);
     else hand.needles.right.n += events.count * step;
   }
@@ -73,10 +85,9 @@ function insideStretch(play: Play, inside: Statement, size: number, window: numb
 
 function applyEvenly(play: Play, step: Evenly, size: number, node: Statement): void {
   const hand = handOf(play, size);
-  const n = sizeValue(step.count.values, size);
-  if (n === null) return;
   const have = live(hand.needles);
-  const change = step.change === 'to' ? n - have : step.change === 'inc' ? n : -n;
+  const change = evenlyChange(step, size, have);
+  if (change === null) return;
   if (change < 0 && -change > have / 2)
     met(
       play,

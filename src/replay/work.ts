@@ -1,5 +1,6 @@
 /** Working the steps of one row in one size. Nothing here decides what a draft meant; it says what happens. */
 import type { Step } from '../../grammar/tree.ts';
+import { evenlyChange } from './evenly.ts';
 import { countFor, type Hands, mostSteps, stopped, type Trouble } from './hands.ts';
 import { beginRow, borderOf, live, passTip, workPlain } from './needles.ts';
 import { workBindOff } from './steps/bind-off.ts';
@@ -88,8 +89,8 @@ function workStep(hands: Hands, step: Step): Trouble | null {
     case 'needlePart':
       return workPart(hands, step);
     case 'evenly': {
-      const n = countFor(hands, step.count.values);
-      if (n === null) return null;
+      const change = evenlyChange(step, hands.size, live(hands.needles));
+      if (change === null) return null;
       beginRow(hands.needles);
       if (hands.needles.left.n > hands.base) {
         const rest = hands.needles.left.n - hands.base;
@@ -97,7 +98,6 @@ function workStep(hands: Hands, step: Step): Trouble | null {
         hands.taken += rest;
         hands.made += rest;
       }
-      const change = step.change === 'to' ? n - live(hands.needles) : step.change === 'inc' ? n : -n;
       hands.needles.right.n += change;
       hands.made += change;
       return null;

@@ -137,7 +137,7 @@ export function outline(node: Statement): string {
     case 'andSoOn':
       return `and so on${node.step ? ` ${num(node.step)}` : ''}${node.sense ? ` ${node.sense}` : ''}${node.schedule.length > 0 ? ` {${node.schedule.map(segment).join('; ')}}` : ''}${node.times ? ` ${num(node.times.count)}×${more(node.times.sense)}` : ''}${node.until ? ` until ${goal(node.until)}` : ''}${ending(node.ending)}${stated}`;
     case 'evenly':
-      return `evenly ${node.change} ${num(node.count)}${node.onLastRow ? ' on last row' : ''}`;
+      return `evenly ${node.change} ${num(node.count)}${node.inEvery ? ` in every ${printSized(node.inEvery)}` : ''}${node.onLastRow ? ' on last row' : ''}`;
     case 'resolve':
       return `resolve ${node.what}`;
     case 'pullOver':

@@ -1,6 +1,6 @@
 /** Labels that say what is worked instead of stitches: "Rows 5–8: Rep Rows 1 and 2 twice". */
 import { sizeValue } from '../../../grammar/count.ts';
-import type { Row, RowsNamed } from '../../../grammar/tree.ts';
+import type { Count, Label, Row, RowsNamed, Segment, Statement } from '../../../grammar/tree.ts';
 import { live } from '../needles.ts';
 import { playPlainRows } from '../plain-rows.ts';
 import { handOf, labelWords, met, type Play } from '../play.ts';
@@ -8,6 +8,34 @@ import { checkStated } from '../stated.ts';
 import { playStatement } from '../statements.ts';
 import { rowsNamed } from './named-rows.ts';
 import { playPasses } from './passes.ts';
+
+/** Most rows of one label that are shaped one by one. */
+const mostRows = 400;
+
+/** How many rows the label stands for: "Rows 5–8", "Next 3 (5) rows". */
+function rowsLabelled(label: Label | null): Count {
+  const one: Count = { type: 'count', values: [1], span: label?.span ?? { start: 0, end: 0 } };
+  if (label === null) return one;
+  return label.next ?? { ...one, values: [Math.max(1, label.numbers.length)] };
+}
+
+/** The command worked on each of so many rows; null where it names rows of its own or speaks of none. */
+function onEveryRow(does: Statement, count: Count): Statement | null {
+  const isThis = (segments: readonly Segment[]): boolean => segments.length === 1 && segments[0]?.kind === 'this';
+  const rows = (segments: readonly Segment[]): readonly Segment[] => segments.map((segment) => ({ ...segment, kind: 'next', n: count }));
+  if (does.type === 'shape' && isThis(does.schedule)) return { ...does, schedule: rows(does.schedule) };
+  if (does.type === 'edgeRows' && does.parts.length === 1 && does.parts.every((part) => isThis(part.rows)))
+    return { ...does, parts: does.parts.map((part) => ({ ...part, rows: rows(part.rows) })) };
+  return null;
+}
+
+/** Plays a statement as the row of a label: where one row is worked, it goes by the label's number. */
+function playLabelled(play: Play, statement: Statement, sizes: readonly number[], label: Label | null, number: number | null): void {
+  const first = play.book.entries.length;
+  playStatement(play, statement, sizes);
+  const own = play.book.entries[first];
+  if (own !== undefined && play.book.entries.length === first + 1) play.book.entries[first] = { ...own, label: labelWords(label, number) };
+}
 
 /** "Rows 5–8: Rep Rows 1 and 2 twice", "Row 4: As Row 2": the label's own length says how many rows are worked. */
 export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]): void {
@@ -100,17 +128,22 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
     const worked = list.map((each) => ({ ...each, textSpan: row.span, label: labelWords(label, label?.numbers[0] ?? null) }));
     playPasses(play, worked, passes, row.span, row);
   } else {
-    const times = label === null ? 1 : Math.max(1, label.numbers.length);
+    const count = rowsLabelled(label);
+    const times = Math.max(1, ...sizes.map((size) => sizeValue(count.values, size) ?? 0));
+    // "Next 3 rows: Dec 1 st at each end", "Rows 5 and 6: BO 3 sts at beg of each row": on every row of the label
+    const onEach = onEveryRow(does, count);
     // "Next row: Knit, dec 1 st at each end": the shaping lies on this very row.
-    if ((does.type === 'plain' || does.type === 'until') && does.inside.length === 0)
+    const shaped = (does.type === 'plain' || does.type === 'until') && does.inside.length > 0;
+    const single = does.type === 'plain' && does.count.values.every((value) => value === 1);
+    if (onEach !== null) playLabelled(play, onEach, sizes, label, label?.numbers[0] ?? null);
+    else if (shaped)
+      for (let at = 0; at < (single ? Math.min(times, mostRows) : 1); at += 1) {
+        const working = single ? sizes.filter((size) => (sizeValue(count.values, size) ?? 0) > at) : sizes;
+        playLabelled(play, does, working, label, label?.numbers[at] ?? null);
+      }
+    else if (does.type === 'plain' || does.type === 'until')
       playPlainRows(play, sizes, times, { span: row.span, textSpan: row.span, node: row, label: labelWords(label), change: 0 });
-    else {
-      const first = play.book.entries.length;
-      playStatement(play, does, sizes);
-      const own = play.book.entries[first];
-      if (own !== undefined && play.book.entries.length === first + 1)
-        play.book.entries[first] = { ...own, label: labelWords(label, label?.numbers[0] ?? null) };
-    }
+    else playLabelled(play, does, sizes, label, label?.numbers[0] ?? null);
   }
   play.depth -= 1;
   for (const stated of row.stated) checkStated(play, stated, sizes, { before, node: row, label: labelWords(label) });

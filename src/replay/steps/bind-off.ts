@@ -20,6 +20,14 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
     return null;
   }
   if (all) {
+    // "BO 5 sts, k to last 5 sts, BO rem 5 sts": of the row, not of the needle
+    const rest = needles.left.n - hands.base;
+    if (n !== 0 && step.which === 'remaining' && needles.right.n > 0 && rest === n) {
+      leave(needles, n);
+      hands.off += n;
+      hands.taken += n;
+      return null;
+    }
     const have = live(needles) - (step.leaves ?? 0);
     if (step.count.values.some((value) => value !== 0) && n !== have)
       hands.asides.push(stopped('countDiffers', step.count.span, { stated: n, replayed: have }, { when: 'before', what: 'bindOff' }));

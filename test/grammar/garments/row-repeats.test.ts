@@ -60,7 +60,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['These 2 rows form rib. Work a further 16 rows.', 'declare forms rib | plain 16 rows'],
       ['Rep 1st and 2nd rows 4 times more.', 'rep rows [numbers 1,2] 4× more'],
       ['Rep 1st to 8th rows twice.', 'rep rows [numbers 1,2,3,4,5,6,7,8] 2×'],
-      ['Work 1st to 8th rows once, then 1st to 4th rows again.', 'work rows [numbers 1,2,3,4,5,6,7,8] 1× | rep rows [numbers 1,2,3,4] 1× more'],
+      [
+        'Work 1st to 8th rows once, then 1st to 4th rows again.',
+        'work rows [numbers 1,2,3,4,5,6,7,8] 1× | rep rows [numbers 1,2,3,4] 1× more',
+      ],
       ['Rep last 6 rows – (0, 1, 3) times more.', 'rep rows [last 6] – (0, 1, 3)× more'],
       ['Rep the last 2 rows until there are 22 sts.', 'rep rows [last 2] until 22 sts'],
       ['Repeat these two rows seven more times.', 'rep rows [these 2] 7× more'],

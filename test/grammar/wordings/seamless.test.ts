@@ -99,7 +99,7 @@ const rows: readonly (readonly [string, string])[] = [
   ['Yoke dec rnd 1: *k3, k2tog; rep from * to end—160 (168, 176) sts.', 'round yoke dec 1: *[k{3} kNtog{2}]→end =160 (168, 176) total'],
   ['Dec rnd: (k2, k2tog) around. 120 sts.', 'round dec: [k{2} kNtog{2}]→end =120 total'],
   ['Next rnd: *K5, k2tog; rep from * to last 4 (5, 6) sts, k4 (5, 6).', 'round next: *[k{5} kNtog{2}]→last 4 (5, 6) k{4 (5, 6)}'],
-  ['Dec evenly to 96 (100, 104) sts on next rnd.', 'evenly to 96 (100, 104)'],
+  ['Dec evenly to 96 (100, 104) sts on next rnd.', 'plain 1 rows (evenly to 96 (100, 104))'],
   ['Dec 30 (32, 34) sts evenly around yoke—130 sts rem.', 'evenly dec 30 (32, 34) | =130 total'],
   ['Work chart A; when all decreases have been made, 88 (92, 96) sts rem.', 'as chart A | =88 (92, 96) total'],
   [

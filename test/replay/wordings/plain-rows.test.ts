@@ -1,0 +1,106 @@
+/** Plain rows and fabrics as people word them. Common practice, no source. */
+import { describe } from 'vitest';
+import { holdsFor } from './rows-told.ts';
+
+describe('So many rows', () => {
+  holdsFor([
+    ['Work 10 rows in St st beg with a k row.', [60], [60], { rows: [10] }],
+    ['Work 10 rows stocking stitch, starting with a knit row.', [60], [60], { rows: [10] }],
+    ['Starting with a purl row, work 5 rows in st st.', [60], [60], { side: 'WS', rows: [5], last: ['WS'] }],
+    ['Work 4 rows g-st.', [60], [60], { rows: [4] }],
+    ['Work 4 rows of garter stitch (knit every row).', [60], [60], { rows: [4] }],
+    ['Knit 4 rows (2 garter ridges).', [60], [60], { rows: [4] }],
+    ['Work 3 garter ridges (6 rows).', [60], [60], { rows: [6] }],
+    ['K4 rows.', [60], [60], { rows: [4] }],
+    ['Knit four rows.', [60], [60], { rows: [4] }],
+    ['Purl one row on the wrong side.', [60], [60], { side: 'WS', rows: [1] }],
+    ['Knit 1 row, purl 1 row.', [60], [60], { rows: [2] }],
+    ['K 1 row, p 1 row, then k 2 rows.', [60], [60], { rows: [4] }],
+    ['Knit 2 rows, purl 2 rows; repeat these 4 rows once more.', [60], [60], { rows: [8] }],
+    ['(K 1 row, p 1 row) 3 times.', [60], [60], { rows: [6] }],
+    ['Rib 6 rows.', [60], [60], { rows: [6] }],
+    ['Work in rib for 6 rows, ending WS.', [60], [60], { rows: [6], last: ['WS'] }],
+    ['Work 6 rows k2 p2 rib.', [60], [60], { rows: [6] }],
+    ['Work in K1, P1 rib for 12 rows.', [60], [60], { rows: [12] }],
+    ['Work in single rib for 12 rows.', [60], [60], { rows: [12] }],
+    ['Work 12 rows of 2x2 rib.', [60], [60], { rows: [12] }],
+    ['Work K2/P2 ribbing for 12 rows.', [60], [60], { rows: [12] }],
+    ['Work in double rib for 12 (14) rows.', [60, 60], [60, 60], { rows: [12, 14] }],
+    ['Work k1, p1 ribbing for 7 rows, inc 1 st on last row.', [60], [61], { rows: [7] }],
+    ['Work 8 rounds even.', [60], [60], { mode: 'round', rows: [8] }],
+    ['Work 2 more rnds.', [60], [60], { mode: 'round', rows: [2] }],
+    ['Work 1 row plain.', [60], [60], { rows: [1] }],
+    ['Work 5 rows without further shaping.', [60], [60], { rows: [5] }],
+    ['Work 6 rows straight in patt, so ending with right side facing for next row.', [60], [60], { rows: [6], last: ['WS'] }],
+    ['Work six rows even, thus ending with a WS row.', [60], [60], { rows: [6], last: ['WS'] }],
+    ['Continue in stocking stitch for another 20 rows.', [60], [60], { rows: [20] }],
+    ['Cont in st st for 20 rows more.', [60], [60], { rows: [20] }],
+    ['Next 10 rows: St st.', [60], [60], { rows: [10] }],
+    ['Next 2 rows: Knit.', [60], [60], { rows: [2] }],
+    ['Work as established for 12 rows.', [60], [60], { rows: [12] }],
+    ['Work all sts as they present themselves for 4 rows.', [60], [60], { rows: [4] }],
+    ['Work in seed stitch for 5 rows.', [60], [60], { rows: [5] }],
+    ['Moss stitch for 5 rows.', [60], [60], { rows: [5] }],
+    ['St st for 10 rows.', [60], [60], { rows: [10] }],
+    ['Rev st st 3 rows.', [60], [60], { rows: [3] }],
+    ['Work another row.', [60], [60], { rows: [1] }],
+    ['K the next 2 rows.', [60], [60], { rows: [2] }],
+    ['Knit every row for 6 rows.', [60], [60], { rows: [6] }],
+    ['K every rnd for 6 rnds.', [60], [60], { mode: 'round', rows: [6] }],
+    ['Work 7 rows more, ending with a RS row.', [60], [60], { rows: [7], last: ['RS'] }],
+    ['Purl the next row.', [60], [60], { side: 'WS', rows: [1] }],
+    ['Work straight for 10 rows.', [60], [60], { rows: [10] }],
+    ['P 1 row, k 1 row, p 1 row.', [60], [60], { side: 'WS', rows: [3], last: ['WS'] }],
+    ['Work 0 (2: 4) rows in st st.', [60, 60, 60], [60, 60, 60], { rows: [0, 2, 4] }],
+    ['Beg with a K row, cont in St st and work 4 rows.', [60], [60], { rows: [4] }],
+    ['Beginning with a knit row, work in stockinette for 4 rows, ending with a purl row.', [60], [60], { rows: [4], last: ['WS'] }],
+    ['Work a total of 6 rows in garter st.', [60], [60], { rows: [6] }],
+    ['Work 2 rows in A, 2 rows in B, 4 rows in A.', [60], [60], { rows: [8] }],
+    ['With B, k 2 rows. With A, k 4 rows.', [60], [60], { rows: [6] }],
+    ['Work 4 rows more in patt as set.', [60], [60], { rows: [4] }],
+    ['Work 3 rows in plain knitting.', [60], [60], { rows: [3] }],
+  ]);
+});
+
+describe('One row in the fabric', () => {
+  holdsFor([
+    ['Next row: Work all sts as they present themselves.', [60], [60], { rows: [1] }],
+    ['Next row: Work sts as they appear.', [60], [60], { rows: [1] }],
+    ['Next row (WS): K all knit sts and p all purl sts.', [60], [60], { side: 'WS', rows: [1] }],
+    ['Row 1: *K2, p2; rep from * to end. Row 2: K the knits and p the purls. Rep these 2 rows 3 times more.', [60], [60], { rows: [8] }],
+    ['Row 1: *K2, p2; rep from * to end. Row 2: Rib as set.', [60], [60], { rows: [2] }],
+    ['Next row: Patt to end.', [60], [60], { rows: [1] }],
+    ['Next row: Rib to end, inc 1 st at end of row.', [60], [61], { rows: [1] }],
+    ['Next row (RS): Work across in pattern.', [60], [60], { rows: [1] }],
+    ['Next row: Rib 20, k20, rib 20.', [60], [60], { rows: [1] }],
+    ['Next row: Rib 20 sts, patt 20 sts, rib to end.', [60], [60], { rows: [1] }],
+    ['Next row: Moss st 5, k to last 5 sts, moss st 5.', [60], [60], { rows: [1] }],
+    ['Next row: Work 5 sts in moss st, k to last 5 sts, work in moss st to end.', [60], [60], { rows: [1] }],
+    ['Next row: Slip 1, knit to end.', [60], [60], { rows: [1] }],
+    ['Next row: G st 4, patt to last 4 sts, g st 4.', [60], [60], { rows: [1] }],
+  ]);
+});
+
+describe('Fabrics, edges and what comes with them', () => {
+  holdsFor([
+    [
+      'Row 1: *K1, p1; rep from * to end. Row 2: *P1, k1; rep from * to end. These 2 rows form moss st. Work a further 6 rows in moss st.',
+      [60],
+      [60],
+      { rows: [8] },
+    ],
+    [
+      '1st row: K2, *p2, k2; rep from * to end. 2nd row: P2, *k2, p2; rep from * to end. These 2 rows form the rib. Cont in rib for 4 more rows.',
+      [62],
+      [62],
+      { rows: [6] },
+    ],
+    ['Keeping first and last 3 sts in garter st, work 10 rows in st st.', [60], [60], { rows: [10] }],
+    ['Work 10 rows in st st, keeping 3 sts at each end in garter st.', [60], [60], { rows: [10] }],
+    ['K 1 row on WS for fold line, then beg with a k row work 8 rows in st st.', [60], [60], { side: 'WS', rows: [9] }],
+    ['Change to larger needles and, beg with a k row, work 4 rows in st st.', [60], [60], { rows: [4] }],
+    ['Rows 1 and 2: Knit. Row 3: K2, *yo, k2tog; rep from * to end. Rows 4–6: Knit.', [60], [60], { rows: [6] }],
+    ['Work 6 rows in rib, then 4 rows in st st, then cast off 3 sts at beg of next 2 rows.', [60], [54], { rows: [12] }],
+    ['Knit 6 rows, placing a marker at each end of last row.', [60], [60], { rows: [6] }],
+  ]);
+});
