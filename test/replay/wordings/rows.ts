@@ -24,21 +24,3 @@ export function rowsStand(rows: readonly CountedRow[]): void {
     expect(worked.needles.every((needles) => needles.sure)).toBe(true);
   });
 }
-
-/** The definition, a row that uses it, the stitches cast on and those after the last row. */
-export type DefinedRow = readonly [string, string, number, number];
-
-const drafts: Readonly<Record<string, (definition: string) => string>> = {
-  'in a list': (definition) => `## Abbreviations\n\n- ${definition}\n- k: knit\n- p: purl\n`,
-  'in its own paragraph': (definition) => `## Special stitches\n\n${definition}\n`,
-};
-
-export function definitionsHold(rows: readonly DefinedRow[]): void {
-  for (const [place, front] of Object.entries(drafts))
-    test.each(rows.map((row) => [...row] as const))(`${place}: %s`, (definition, row, before, after) => {
-      const { replay, pattern, findings } = proof(`# Wrap\n\n${front(definition)}\n## Body\n\nCast on ${before} sts.\n\n${row}\n`);
-      expect(findings.filter((each) => each.level !== 'style').map((each) => each.message)).toEqual([]);
-      expect(pattern.reading.notRead).toEqual([]);
-      expect(replay.entries.at(-1)?.after).toEqual([after]);
-    });
-}
