@@ -2,8 +2,10 @@
  * What the replay met, made ready for rules: only what is certain, one for all sizes that meet it at the same place, and
  * what only follows from an earlier slip folded under that slip.
  */
+
 import type { Row, Statement } from '../grammar/tree.ts';
 import type { Span } from '../src/manuscript/manuscript.ts';
+import { once } from '../src/once.ts';
 import type { Entry, Observation, ObservationKind, Replay } from '../src/replay/replay.ts';
 import { melody } from './out-of-step.ts';
 import type { Context, Finding, Level } from './rule.ts';
@@ -48,16 +50,8 @@ const wordsOnly: ReadonlySet<ObservationKind> = new Set([
   'readingsDiffer',
 ]);
 
-const cache = new WeakMap<Replay, readonly Root[]>();
-
 /** Every slip the replay is certain of, in the order of the draft, each with what follows from it. */
-export function roots(context: Context): readonly Root[] {
-  const known = cache.get(context.replay);
-  if (known !== undefined) return known;
-  const found = fold(context, merged(context.replay.observations));
-  cache.set(context.replay, found);
-  return found;
-}
+export const roots = once((context: Context): readonly Root[] => fold(context, merged(context.replay.observations)));
 
 /** The slips of some kinds. */
 export function rootsOf(context: Context, ...kinds: readonly ObservationKind[]): readonly Root[] {

@@ -1,5 +1,6 @@
 import type { Label, Statement } from '../grammar/tree.ts';
 import type { Span } from '../src/manuscript/manuscript.ts';
+import { once } from '../src/once.ts';
 import { rootsOf } from './observed.ts';
 import type { Context, Edit, Finding, Rule } from './rule.ts';
 import { sectionTitle } from './telling.ts';
@@ -186,11 +187,7 @@ function startsLate(context: Context, index: number): Slip[] {
   ];
 }
 
-const cache = new WeakMap<Context['pattern'], readonly Slip[]>();
-
-function slipsIn(context: Context): readonly Slip[] {
-  const known = cache.get(context.pattern);
-  if (known !== undefined) return known;
+const slipsIn = once((context: Context): readonly Slip[] => {
   const slips = context.pattern.sections.flatMap((section, index) => {
     const lists = [
       section.statements,
@@ -203,9 +200,8 @@ function slipsIn(context: Context): readonly Slip[] {
       ...lists.flatMap((statements) => seriesOf(statements).flatMap((list) => slipsOf(context, list, index))),
     ];
   });
-  cache.set(context.pattern, slips);
   return slips;
-}
+});
 
 /** Numbers that no row has because a label carries another: a row that calls them suffers only from that. */
 export function missingNumbers(context: Context): ReadonlySet<number> {

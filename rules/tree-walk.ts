@@ -1,6 +1,7 @@
 /** Walking the instruction tree: statements with the block of sizes they stand in, numbers, steps. */
 import type { Sized } from '../grammar/count.ts';
 import type { Row, Span, Statement, Step } from '../grammar/tree.ts';
+import { once } from '../src/once.ts';
 import type { Pattern } from '../src/pattern/pattern.ts';
 import { workingsOf } from './facts/workings.ts';
 import type { Context } from './rule.ts';
@@ -12,15 +13,9 @@ export interface Standing {
   readonly block: readonly number[] | null;
 }
 
-/** Worked out once for all rules. */
-const standing = new WeakMap<Pattern, readonly Standing[]>();
-
 /** Every statement at the level of rows, in the order of the draft; what stands in a block of sizes or on a second track comes after it. */
-export function statementsOf(pattern: Pattern): readonly Standing[] {
-  const known = standing.get(pattern);
-  if (known !== undefined) return known;
+export const statementsOf = once((pattern: Pattern): readonly Standing[] => {
   const out: Standing[] = [];
-  standing.set(pattern, out);
   pattern.sections.forEach((section, index) => {
     let ruled: readonly number[] | null = null;
     const visit = (statement: Statement, block: readonly number[] | null): void => {
@@ -36,7 +31,7 @@ export function statementsOf(pattern: Pattern): readonly Standing[] {
     }
   });
   return out;
-}
+});
 
 export interface Numbers {
   readonly values: Sized;
@@ -54,14 +49,9 @@ const isSpan = (value: unknown): value is Span =>
   typeof (value as { start?: unknown }).start === 'number' &&
   typeof (value as { end?: unknown }).end === 'number';
 
-const numbers = new WeakMap<Pattern, readonly Numbers[]>();
-
 /** Every number of the tree that may differ by size, with its place. */
-export function numbersOfTree(pattern: Pattern): readonly Numbers[] {
-  const known = numbers.get(pattern);
-  if (known !== undefined) return known;
+export const numbersOfTree = once((pattern: Pattern): readonly Numbers[] => {
   const out: Numbers[] = [];
-  numbers.set(pattern, out);
   for (const { statement, section, block } of statementsOf(pattern)) {
     const visit = (value: unknown, span: Span): void => {
       if (typeof value !== 'object' || value === null) return;
@@ -80,7 +70,7 @@ export function numbersOfTree(pattern: Pattern): readonly Numbers[] {
     visit(statement, statement.span);
   }
   return out;
-}
+});
 
 /** Every row of the draft, with its section. */
 export function rowsOf(pattern: Pattern): { readonly row: Row; readonly section: number; readonly block: readonly number[] | null }[] {

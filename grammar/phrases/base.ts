@@ -2,9 +2,11 @@
 import { EmbeddedActionsParser, EOF, type ParserMethod, type TokenType } from 'chevrotain';
 import type { Sized } from '../count.ts';
 import {
+  Any,
   Close,
   Comma,
   endOf,
+  Fabric,
   FullStop,
   type KnitToken,
   Mark,
@@ -29,6 +31,7 @@ import type {
   Join,
   Marker,
   PickUp,
+  Repeat,
   Resolve,
   Segment,
   Span,
@@ -36,6 +39,7 @@ import type {
   Step,
   TakeUp,
   Turn,
+  Work,
 } from '../tree.ts';
 import { FirstWords } from './first-words.ts';
 
@@ -150,4 +154,40 @@ export class Base extends EmbeddedActionsParser {
     const start = this.base + (payload.nOffset ?? token.startOffset);
     return { type: 'count', values: payload.values, span: { start, end: start + (payload.nLength ?? endOf(token) - token.startOffset) } };
   }
+
+  /** One verb over a stretch of the row: "k to end", "rib 14", "St st to last 3 sts". */
+  protected runOf(verb: KnitToken, extent: Extent, start: number): Repeat {
+    const fabric = verb.tokenType === Fabric ? (verb.payload?.fabric ?? 'patt') : null;
+    const name = verb.payload?.entry?.name ?? fabric ?? (verb.tokenType === W.Rib ? 'rib' : verb.tokenType === W.Patt ? 'patt' : 'work');
+    const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };
+    return {
+      type: 'repeat',
+      form: 'run',
+      verb: name,
+      children: [child],
+      extent,
+      once: [],
+      ending: null,
+      mark: null,
+      markSpan: null,
+      span: this.span(start),
+    };
+  }
+
+  /** Words that a look ahead has counted, taken as they stand. */
+  protected countedWords = this.RULE('countedWords', (count?: () => number): void => {
+    const left = { words: 0 };
+    this.ACTION(() => {
+      left.words = count?.() ?? 0;
+    });
+    this.AT_LEAST_ONE({
+      GATE: () => left.words > 0,
+      DEF: () => {
+        this.CONSUME(Any);
+        this.ACTION(() => {
+          left.words -= 1;
+        });
+      },
+    });
+  });
 }

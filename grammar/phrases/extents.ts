@@ -122,19 +122,7 @@ export class Extents extends Counts {
   }
 
   private workedSoOften = this.RULE('workedSoOften', (): Extent => {
-    const left = { tokens: 0 };
-    this.ACTION(() => {
-      left.tokens = this.untilWorked();
-    });
-    this.AT_LEAST_ONE({
-      GATE: () => left.tokens > 0,
-      DEF: () => {
-        this.CONSUME(Any);
-        this.ACTION(() => {
-          left.tokens -= 1;
-        });
-      },
-    });
+    this.SUBRULE(this.countedWords, { ARGS: [() => this.untilWorked()] });
     const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
     return this.ACTION((): Extent => ({ ...often, sense: 'all' }));
   });

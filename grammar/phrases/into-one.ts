@@ -348,19 +348,7 @@ export class IntoOneStitch extends Charts {
 
   protected everyDoubleStep = this.RULE('everyDoubleStep', (): IntoOne => {
     const start = this.from();
-    const left = { tokens: 0 };
-    this.ACTION(() => {
-      left.tokens = this.everyDouble();
-    });
-    this.AT_LEAST_ONE({
-      GATE: () => left.tokens > 0,
-      DEF: () => {
-        this.CONSUME(Any);
-        this.ACTION(() => {
-          left.tokens -= 1;
-        });
-      },
-    });
+    this.SUBRULE(this.countedWords, { ARGS: [() => this.everyDouble()] });
     return this.ACTION((): IntoOne => {
       const span = this.span(start);
       const one = (stitch: string): Work => ({ type: 'work', stitch, n: null, manner: [], span });

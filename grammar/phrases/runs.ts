@@ -148,23 +148,6 @@ export class Runs extends Repeats {
     return this.ACTION(() => this.runOf(verb, extent, start));
   });
 
-  private runOf(verb: KnitToken, extent: Extent, start: number): Repeat {
-    const name = verb.payload?.entry?.name ?? (verb.tokenType === W.Rib ? 'rib' : verb.tokenType === W.Patt ? 'patt' : 'work');
-    const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };
-    return {
-      type: 'repeat',
-      form: 'run',
-      verb: name,
-      children: [child],
-      extent,
-      once: [],
-      ending: null,
-      mark: null,
-      markSpan: null,
-      span: this.span(start),
-    };
-  }
-
   /** "…, which are knit", "…, all of which are purled": what is left, worked plain. */
   protected whichAreAhead(): boolean {
     const which = this.at(1, W.All) ? 2 : 1;

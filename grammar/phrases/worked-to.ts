@@ -200,29 +200,7 @@ export class WorkedTo extends IntoOneStitch {
       // "p to BOR": a marker is meant, which a row that runs backwards reaches too.
       if ((this.at(0, W.Bor) || /^to bor$/.test(this.image(0))) && extent.kind !== 'place')
         extent = { kind: 'place', place: 'marker', which: 'beginning', side: 'at', n: null };
-      const name =
-        verb.payload?.entry?.name ??
-        (verb.tokenType === Fabric
-          ? (verb.payload?.fabric ?? 'patt')
-          : verb.tokenType === W.Rib
-            ? 'rib'
-            : verb.tokenType === W.Patt
-              ? 'patt'
-              : 'work');
-      const span = this.span(start);
-      const child: Work = { type: 'work', stitch: verb.payload?.entry?.name ?? 'work', n: null, manner: [], span: this.tokenSpan(verb) };
-      return {
-        type: 'repeat',
-        form: 'run',
-        verb: name,
-        children: [child],
-        extent,
-        once: [],
-        ending: null,
-        mark: null,
-        markSpan: null,
-        span,
-      };
+      return this.runOf(verb, extent, start);
     });
   });
 }

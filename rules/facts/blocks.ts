@@ -1,5 +1,7 @@
 /** The draft's blocks by what they are for: the abbreviation list, the rest of the front, headings, and instructions. */
+
 import type { Block, Passage, Span } from '../../src/manuscript/manuscript.ts';
+import { once } from '../../src/once.ts';
 import type { Pattern, Section } from '../../src/pattern/pattern.ts';
 import type { Context, Finding, Rule } from '../rule.ts';
 
@@ -12,12 +14,8 @@ export interface Stretch extends Passage {
 export const inside = (span: Span, whole: Span): boolean => span.start >= whole.start && span.end <= whole.end;
 const touches = (a: Span, b: Span): boolean => a.start < b.end && b.start < a.end;
 
-const cache = new WeakMap<Context['manuscript'], readonly Stretch[]>();
-
 /** Every passage of words in the order of the draft; the cells of a table row are passages of their own. */
-export function stretches({ manuscript, pattern }: Context): readonly Stretch[] {
-  const known = cache.get(manuscript);
-  if (known !== undefined) return known;
+export const stretches = once(({ manuscript, pattern }: Context): readonly Stretch[] => {
   const made = manuscript.blocks.flatMap((block): Stretch[] => {
     const role = roleOf(block, pattern);
     if (block.kind === 'tableRow') return block.cells.map((cell) => ({ ...cell, block, role }));
@@ -25,9 +23,8 @@ export function stretches({ manuscript, pattern }: Context): readonly Stretch[] 
       ? [{ start: block.start, end: block.end, text: block.text, emphasis: block.emphasis, block, role }]
       : [];
   });
-  cache.set(manuscript, made);
   return made;
-}
+});
 
 function roleOf(block: Block, pattern: Pattern): Stretch['role'] {
   if (block.kind === 'heading') return 'heading';

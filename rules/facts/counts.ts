@@ -2,7 +2,8 @@
  * The counts a draft works its pieces at, for comparing with stated measures: for every piece the counts it passes through in all
  * sizes, and how many rows are worked at each.
  */
-import type { Entry, Replay } from '../../src/replay/replay.ts';
+import { once } from '../../src/once.ts';
+import type { Entry } from '../../src/replay/replay.ts';
 import type { Context } from '../rule.ts';
 
 /** One count per size, held for a while. */
@@ -58,23 +59,20 @@ export function pieceTitle({ pattern }: Context, piece: number | null): string {
   return pattern.sections.find((section) => section.piece === piece && section.kind === 'piece')?.title ?? '';
 }
 
-/** Whether rounds are worked at the count: the piece is joined. */
-export function inRounds({ replay, pattern }: Context, held: Held): boolean {
-  let pieces = rounded.get(replay);
-  if (pieces === undefined) {
-    pieces = new Set();
-    for (const entry of replay.entries) {
-      if (
-        entry.unit === 'round' ||
-        (entry.node.type === 'row' && entry.node.label?.unit === 'round') ||
-        (entry.node.type === 'plain' && entry.node.unit === 'round')
-      )
-        pieces.add(pattern.sections[entry.section]?.piece ?? null);
-    }
-    rounded.set(replay, pieces);
-  }
-  return pieces.has(held.piece);
-}
+/** The pieces with at least one round. */
+const piecesInRounds = once(
+  ({ replay, pattern }: Context): ReadonlySet<number | null> =>
+    new Set(
+      replay.entries
+        .filter(
+          (entry) =>
+            entry.unit === 'round' ||
+            (entry.node.type === 'row' && entry.node.label?.unit === 'round') ||
+            (entry.node.type === 'plain' && entry.node.unit === 'round'),
+        )
+        .map((entry) => pattern.sections[entry.section]?.piece ?? null),
+    ),
+);
 
-/** The pieces with at least one round, found once for a draft. */
-const rounded = new WeakMap<Replay, Set<number | null>>();
+/** Whether rounds are worked at the count: the piece is joined. */
+export const inRounds = (context: Context, held: Held): boolean => piecesInRounds(context).has(held.piece);

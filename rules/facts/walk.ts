@@ -1,5 +1,6 @@
 /** Walks an instruction tree: every node once, parents before children, in the order of the text. */
 import type { Statement, TreeNode } from '../../grammar/tree.ts';
+import { once } from '../../src/once.ts';
 import type { Pattern, Section } from '../../src/pattern/pattern.ts';
 
 type Node = TreeNode & { readonly type: string };
@@ -17,17 +18,12 @@ function visitValue(value: unknown, visit: (node: Node) => void): void {
   }
 }
 
-/** The nodes of lists already walked: a dozen rules ask for the same ones. */
-const walked = new WeakMap<readonly Statement[], readonly Node[]>();
-
-function nodesOf(statements: readonly Statement[]): readonly Node[] {
-  const known = walked.get(statements);
-  if (known !== undefined) return known;
+/** A dozen rules ask for the same nodes. */
+const nodesOf = once((statements: readonly Statement[]): readonly Node[] => {
   const nodes: Node[] = [];
   visitValue(statements, (node) => nodes.push(node));
-  walked.set(statements, nodes);
   return nodes;
-}
+});
 
 export function walk(statements: readonly Statement[], visit: (node: Node) => void): void {
   for (const node of nodesOf(statements)) visit(node);

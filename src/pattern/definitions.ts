@@ -3,6 +3,7 @@ import { type Definition, readDefinition } from '../../grammar/definition.ts';
 import type { Entry } from '../../grammar/lexicon/entry.ts';
 import { numbersFit, stitchUse } from '../../grammar/lexicon/use.ts';
 import { matchAt, vocabularyOf } from '../../grammar/vocabulary.ts';
+import { once } from '../once.ts';
 import type { Abbreviation } from './front/front-matter.ts';
 import type { Pattern } from './pattern.ts';
 
@@ -14,12 +15,8 @@ export interface Defined {
   readonly common: { readonly entry: Entry; readonly takes: number; readonly makes: number; readonly certain: boolean } | null;
 }
 
-const cache = new WeakMap<Pattern, readonly Defined[]>();
-
 /** One for each entry of the list of abbreviations, in its order. */
-export function definitionsOf(pattern: Pattern): readonly Defined[] {
-  const known = cache.get(pattern);
-  if (known !== undefined) return known;
+export const definitionsOf = once((pattern: Pattern): readonly Defined[] => {
   const base = vocabularyOf({});
   const found = pattern.front.abbreviations.map((abbreviation): Defined => {
     const name = abbreviation.forms[0] ?? abbreviation.term;
@@ -32,9 +29,8 @@ export function definitionsOf(pattern: Pattern): readonly Defined[] {
     const m = match.m ?? entry.literals?.[spelling]?.M ?? 1;
     return { abbreviation, definition, common: { entry, ...takesAndMakes(entry, n, m), certain: numbersFit(entry, n, m) } };
   });
-  cache.set(pattern, found);
   return found;
-}
+});
 
 function takesAndMakes(entry: Entry, n: number, m: number): { takes: number; makes: number } {
   const { takes, makes } = stitchUse(entry, n, m);

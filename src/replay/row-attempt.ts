@@ -1,5 +1,6 @@
 /** One working of a row on copies of the needles, under one reading of its words; nothing is kept that is not chosen. */
 import type { Row, Statement, Step } from '../../grammar/tree.ts';
+import { once } from '../once.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { headBorder } from './edgings.ts';
 import type { Hands, RowChoice, Trouble } from './hands.ts';
@@ -119,32 +120,24 @@ export function goesOn(play: Play, row: Row): boolean {
   return before?.type === 'row' && before.label !== null && before.label.span.start === row.label?.span.start;
 }
 
-const places = new WeakMap<Play['flow'], ReadonlyMap<unknown, number>>();
+const places = once((flow: Play['flow']): ReadonlyMap<unknown, number> => {
+  const found = new Map<unknown, number>();
+  flow.forEach((item, at) => {
+    if (!found.has(item.statement)) found.set(item.statement, at);
+  });
+  return found;
+});
 
 /** Where the row stands among the statements as they are played; -1 where it is called from elsewhere. */
-function placeInFlow(play: Play, row: Row): number {
-  let known = places.get(play.flow);
-  if (known === undefined) {
-    const found = new Map<unknown, number>();
-    play.flow.forEach((item, at) => {
-      if (!found.has(item.statement)) found.set(item.statement, at);
-    });
-    known = found;
-    places.set(play.flow, found);
-  }
-  return known.get(row) ?? -1;
-}
+const placeInFlow = (play: Play, row: Row): number => places(play.flow).get(row) ?? -1;
 
-const titles = new WeakMap<Pattern, ReadonlyMap<number | null, string>>();
+const titles = once((pattern: Pattern): ReadonlyMap<number | null, string> => {
+  const found = new Map<number | null, string>();
+  for (const { kind, piece, title } of pattern.sections) if (kind === 'piece' && !found.has(piece)) found.set(piece, title);
+  return found;
+});
 
 export function pieceTitle(play: Play): string {
-  let known = titles.get(play.pattern);
-  if (known === undefined) {
-    const found = new Map<number | null, string>();
-    for (const { kind, piece, title } of play.pattern.sections) if (kind === 'piece' && !found.has(piece)) found.set(piece, title);
-    known = found;
-    titles.set(play.pattern, found);
-  }
   const section = sectionOf(play);
-  return known.get(section.piece) ?? section.title;
+  return titles(play.pattern).get(section.piece) ?? section.title;
 }

@@ -50,6 +50,9 @@ export function planSvg(drawn: readonly Drawn[], columns: readonly ColumnRows[] 
   const total = heights.reduce((sum, each) => sum + each, 0) + profile + 8;
   let y = total - profile - 4;
   const parts: Markup[] = [];
+  // A row that turns stands on several lines and is named on the first.
+  const named = new Set<number>();
+  const nameOnce = (entry: number): boolean => paper.named && !named.has(entry) && named.add(entry).has(entry);
   let lastLabel = Number.POSITIVE_INFINITY;
   drawn.forEach((each, index) => {
     const height = heights[index] as number;
@@ -58,7 +61,9 @@ export function planSvg(drawn: readonly Drawn[], columns: readonly ColumnRows[] 
     const withLabel = lastLabel - y >= 11 || each.kind !== 'line';
     if (withLabel) lastLabel = y;
     parts.push(
-      each.kind === 'line' ? lineMarkup(each.line, frame, y, height, paper, withLabel) : bandMarkup(each, frame, y, height, paper),
+      each.kind === 'line'
+        ? lineMarkup(each.line, frame, y, height, paper, withLabel, nameOnce)
+        : bandMarkup(each, frame, y, height, paper, nameOnce),
     );
   });
   if (columns !== null) parts.push(profileMarkup(columns, frame, total - profile, profile));
@@ -75,26 +80,16 @@ function patterns(paper: Paper, { w, h }: Frame): Markup {
   );
 }
 
-const givenOn = new WeakMap<Paper, Set<number>>();
-
-/** Which of the rows may be given their name here: one that turns stands on several lines and is named on the first. */
-function given(paper: Paper, entries: readonly number[]): number[] {
-  if (!paper.named) return [];
-  let known = givenOn.get(paper);
-  if (known === undefined) {
-    known = new Set();
-    givenOn.set(paper, known);
-  }
-  const before = known;
-  return entries.filter((entry) => {
-    if (before.has(entry)) return false;
-    before.add(entry);
-    return true;
-  });
-}
-
-function lineMarkup(line: PlanLine, frame: Frame, y: number, height: number, paper: Paper, withLabel: boolean): Markup {
-  const id = given(paper, [line.entry]).length > 0 ? html` id="${paper.id}-e${line.entry}"` : null;
+function lineMarkup(
+  line: PlanLine,
+  frame: Frame,
+  y: number,
+  height: number,
+  paper: Paper,
+  withLabel: boolean,
+  nameOnce: (entry: number) => boolean,
+): Markup {
+  const id = nameOnce(line.entry) ? html` id="${paper.id}-e${line.entry}"` : null;
   const body = line.kind === 'torn' || line.kind === 'stopped' ? torn(line, frame, y, height) : squares(line, frame, y, height, paper);
   return html`<a href="${paper.wordsOf(line)}" tabindex="-1"${id} class="r"><title>${paper.sayLine(line)}</title>${body}${withLabel ? label(line, frame, y, height) : null}</a>`;
 }
@@ -241,7 +236,14 @@ function torn(line: PlanLine, frame: Frame, y: number, height: number): Markup {
 }
 
 /** A stretch that stands for many rows: a band with a cut through it. */
-function bandMarkup(each: Exclude<Drawn, { kind: 'line' }>, frame: Frame, y: number, height: number, paper: Paper): Markup {
+function bandMarkup(
+  each: Exclude<Drawn, { kind: 'line' }>,
+  frame: Frame,
+  y: number,
+  height: number,
+  paper: Paper,
+  nameOnce: (entry: number) => boolean,
+): Markup {
   const words = bandWords(each);
   const first = each.kind === 'even' ? each.line : each.kind === 'again' ? each.first : each.lines[0];
   if (first === undefined) return own('');
@@ -254,10 +256,7 @@ function bandMarkup(each: Exclude<Drawn, { kind: 'line' }>, frame: Frame, y: num
     each.kind === 'even'
       ? `<rect x="${n(from)}" y="${n(y)}" width="${n(to - from)}" height="${n(height)}" class="sq"/><path class="cut" d="M${n(from - 4)} ${n(mid + 2)}l4 -4l4 4M${n(to - 4)} ${n(mid + 2)}l4 -4l4 4"/>`
       : `<path class="brace" d="M${n(from)} ${n(y + 3)}V${n(y + height - 3)}M${n(to)} ${n(y + 3)}V${n(y + height - 3)}"/>`;
-  const ids = given(
-    paper,
-    each.lines.map((line) => line.entry),
-  );
+  const ids = each.lines.map((line) => line.entry).filter(nameOnce);
   const anchors = ids.map((entry) => html`<g id="${paper.id}-e${entry}"></g>`);
   return html`<a href="${paper.wordsOf(first)}" tabindex="-1" class="r band"><title>${words}</title>${anchors}${own(shape)}<text x="${n(Math.max((from + to) / 2, labelWidth + 60))}" y="${n(mid + 3.5)}" text-anchor="middle" class="on">${words}</text></a>`;
 }
