@@ -20,6 +20,7 @@ function parts(statement: Statement): Span[] {
       return [
         { start: statement.span.start, end: statement.children[0]?.span.start ?? statement.span.end },
         ...statement.children.flatMap(parts),
+        { start: statement.children.at(-1)?.span.end ?? statement.span.end, end: statement.span.end },
       ];
     default:
       return [statement.span];

@@ -19,8 +19,8 @@ const dotted =
   /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d+(?!\d|st\b|nd\b|rd\b|th\b)|\s(?:to|across|until|rows?|every|all)\b)|(?<![A-Za-z])(?:ins?|cms?)\.(?=\s?[,;])/;
 /** "No. 12 needles": the number of a needle, a ball or a chart, in every manner of printing. */
 const numbered = /(?<![A-Za-z])([Nn]os?)\.(?=\s?\d)/g;
-/** "K. 3rd row: …": what follows is the label of the next row. */
-const ordinalRow = /^\s*\d+(?:st|nd|rd|th)\b/;
+/** "K. 3rd row: …", "K. 3. row: …": what follows is the label of the next row. */
+const ordinalRow = /^\s*\d+(?:(?:st|nd|rd|th)\b|\.\s*(?:rows?|rnds?|rounds?)\b)/i;
 
 /** The same text, as long as before, with a blank for every full stop that only shortens a word. */
 export function withoutShorteningStops(text: string): string {
@@ -30,7 +30,7 @@ export function withoutShorteningStops(text: string): string {
   return told.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
     const lower = word.toLowerCase();
     // … but "every foll. 4th row" goes on
-    if (lower !== 'foll' && ordinalRow.test(told.slice(at + match.length, at + match.length + 12))) return match;
+    if (lower !== 'foll' && ordinalRow.test(told.slice(at + match.length, at + match.length + 16))) return match;
     if (!shortened.has(lower) || next === '') return match;
     const behind = told.slice(at + match.length + gap.length, at + match.length + gap.length + 3);
     // Before small letters, a star, a bracket or another mark the stop cannot end a sentence; "k2 sts. k1, p1" may.

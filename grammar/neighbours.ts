@@ -6,6 +6,7 @@ import {
   Comma,
   Count,
   Dash,
+  Equals,
   Fabric,
   FullStop,
   isA,
@@ -28,6 +29,15 @@ export function retyped(tokens: readonly KnitToken[]): void {
     const next = tokens[index + 1];
     if (isA(token, Word) && /^(through|thru)$/i.test(token.image) && isA(tokens[index - 1], Count, Ordinal) && isA(next, Count, Ordinal))
       retype(token, W.To);
+    // "Row 8 = Row 2."
+    else if (
+      isA(token, Equals) &&
+      isA(tokens[index - 1], Count) &&
+      tokens.slice(Math.max(0, index - 5), index).some((each) => isA(each, W.Row, W.Round)) &&
+      isA(next, W.Row, W.Round) &&
+      isA(tokens[index + 2], Count)
+    )
+      retype(token, W.As);
     // "First row: …", "First row.—…": the row by its place
     else if (
       isA(token, W.First) &&
@@ -45,6 +55,30 @@ export function retyped(tokens: readonly KnitToken[]): void {
     )
       retype(token, W.Work);
   });
+}
+
+/** "1. row:", "3.–6. Row:": the number with its stop is an ordinal, as printed in some countries. */
+export function withNumberedRows(tokens: readonly KnitToken[]): readonly KnitToken[] {
+  const out: KnitToken[] = [];
+  tokens.forEach((token, index) => {
+    const stop = out.at(-1);
+    const number = out.at(-2);
+    if (isA(token, W.Row, W.Round) && isA(stop, FullStop) && isA(number, Count) && !isA(tokens[index + 1], Count, Ordinal)) {
+      const before = out.at(-3);
+      const range = isA(before, Dash) && isA(out.at(-4), FullStop) && isA(out.at(-5), Count);
+      const first = range ? out.at(-6) : before;
+      if (first === undefined || isA(first, FullStop)) {
+        out.pop();
+        retype(number as KnitToken, Ordinal);
+        if (range) {
+          out.splice(-3, 1);
+          retype(out.at(-3) as KnitToken, Ordinal);
+        }
+      }
+    }
+    out.push(token);
+  });
+  return out;
 }
 
 /** Words that say nothing where they stand: articles, and the "only" of "until only 5 sts are left". */

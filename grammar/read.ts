@@ -11,6 +11,7 @@ import { closeBlock, sentencesBySize } from './passages/size-blocks.ts';
 import { countSteps } from './passages/steps.ts';
 import { labelAt } from './phrases/labels.ts';
 import { sentencesOf } from './sentences.ts';
+import { withSizeClauses } from './size-clauses.ts';
 import { tokensOf } from './tokens.ts';
 import type { Label, Statement } from './tree.ts';
 
@@ -39,7 +40,11 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     const span = { start: base, end: base + text.trimEnd().length };
     return [{ type: 'unread', text: text.slice(0, 60).trim(), beyond: 'brackets', span }];
   }
-  const all = tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null);
+  const all = withSizeClauses(
+    tokensOf(text, options.vocabulary, options.sizeCount ?? options.sizes?.length ?? null),
+    options.sizes ?? [],
+    text,
+  );
   const tokens = withoutIdle(all);
   pairBrackets(tokens);
   const sentences = options.label ? sentencesOf(tokens, text) : sentencesBySize(text, base, options, tokens);

@@ -34,16 +34,6 @@ function starOpen(tokens: readonly KnitToken[], from: number, index: number): bo
   return false;
 }
 
-/** Whether "Row 4:", "Next rnd:" or "SR4 (WS):" stands at `index`. */
-function labelFollows(tokens: readonly KnitToken[], index: number): boolean {
-  if (isA(tokens[index], W.Next)) return isA(tokens[index + 1], W.Row, W.Round) && isA(tokens[index + 2], Colon);
-  return (
-    isA(tokens[index], W.Row, W.Round) &&
-    isA(tokens[index + 1], Count) &&
-    (isA(tokens[index + 2], Colon) || (isA(tokens[index + 2], Open) && tokens[index + 2]?.payload?.holds === 'side'))
-  );
-}
-
 /** Whether a row's label and its colon stand at `index`: "Rnd 2:", "Rows 5–8 (RS):", "3rd row:", "Increase row 2 (WS):". */
 function labelAt(tokens: readonly KnitToken[], index: number): boolean {
   let at = index;
@@ -55,7 +45,7 @@ function labelAt(tokens: readonly KnitToken[], index: number): boolean {
     while (isA(tokens[at], Dash, W.And, W.To, Comma) && isA(tokens[at + 1], Count)) at += 2;
   } else return false;
   if (isA(tokens[at], Open) && tokens[at]?.payload?.close !== undefined) at = (tokens[at]?.payload?.close ?? at) + 1;
-  return isA(tokens[at], Colon);
+  return isA(tokens[at], Colon) || ((isA(tokens[at], Dash) || tokens[at]?.payload?.holds === 'side') && !isA(tokens[at + 1], Count));
 }
 
 /** Whether the words up to a colon only say what the rows behind it make. */
@@ -102,7 +92,7 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
     if (isA(token, Open) && token.payload?.close !== undefined) depth += 1;
     else if (isA(token, Close)) depth = Math.max(0, depth - 1);
     // "…, turn; SR4: …": a label opens its row after a semicolon as well.
-    if (depth === 0 && isA(token, Semicolon) && labelFollows(tokens, index + 1)) {
+    if (depth === 0 && isA(token, Semicolon) && labelAt(tokens, index + 1)) {
       ranges.push({ from, to: index + 1 });
       from = index + 1;
       continue;
@@ -153,7 +143,7 @@ export function sentencesOf(tokens: readonly KnitToken[], text: string): { reado
       if (
         /\p{Ll}/u.test(letter) &&
         !/\n/.test(gap) &&
-        !/^(?:[kpr]\d|sl ?\d|(?:rep|work|join|turn|graft|then|next)\b)/.test(text.slice(next.startOffset, next.startOffset + 6))
+        !/^(?:[kpr]\d|r \d|sl ?\d|(?:rep|work|join|turn|graft|then|next)\b)/.test(text.slice(next.startOffset, next.startOffset + 6))
       )
         continue;
       if (

@@ -52,6 +52,8 @@ export const Dash = createToken({ name: 'Dash', pattern: Lexer.NA, categories: A
 export const Equals = createToken({ name: 'Equals', pattern: Lexer.NA, categories: Any });
 export const Slash = createToken({ name: 'Slash', pattern: Lexer.NA, categories: Any });
 export const Other = createToken({ name: 'Other', pattern: Lexer.NA, categories: Any });
+/** "for 3rd size only" within a sentence; its values are 1 for the sizes named and 0 for the others. */
+export const Sizes = createToken({ name: 'Sizes', pattern: Lexer.NA, categories: Any });
 
 /** One token type for each word of the trade. */
 export const W = Object.fromEntries(

@@ -8,7 +8,7 @@ import type { Sized } from './count.ts';
 import { withoutShorteningStops } from './full-stops.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import { entryNamed } from './lexicon/index.ts';
-import { closed, retyped, silent } from './neighbours.ts';
+import { closed, retyped, silent, withNumberedRows } from './neighbours.ts';
 import { ordinalName } from './number-cells.ts';
 import { looseRange, numberAt } from './numbers.ts';
 import { signsOfRepeats } from './repeat-signs.ts';
@@ -31,6 +31,7 @@ import {
   type Payload,
   PlainStitch,
   Semicolon,
+  Sizes,
   Slash,
   SlipStitch,
   Space,
@@ -135,6 +136,9 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     // "removing m. 56 sts": the sentence ends behind the marker; nobody makes 56.
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
   }
+  // "1. row: K. 2. row: P.": the number is the next row's.
+  if (known?.meaning.is === 'stitch' && /^[kp][. ] ?\d+\.\s*(?:rows?|rnds?|rounds?)\b/i.test(text.slice(offset, offset + 20)))
+    known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
   wordPattern.lastIndex = offset;
   const word = wordPattern.exec(text);
   // "Row1:", "CO45": the number stands close to the word.
@@ -243,6 +247,7 @@ export const tokenTypes: TokenType[] = [
   Equals,
   Slash,
   Other,
+  Sizes,
   ...Object.values(W),
 ];
 
@@ -271,5 +276,5 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
     tokens.push(token);
   }
   retyped(tokens);
-  return tokens;
+  return [...withNumberedRows(tokens)];
 }

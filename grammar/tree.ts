@@ -373,6 +373,12 @@ export interface Stated extends Base {
 /** Words that instruct nothing. */
 export interface Remark extends Base {
   readonly type: 'remark';
+  /**
+   * While a row is read: sizes named within it, 1 for each that is named. They rule the next step, all to come, the one before,
+   * or, where a comma sets them off at its end, the whole row. Gone once the row is read.
+   */
+  readonly sizes?: Sized;
+  readonly rules?: 'next' | 'rest' | 'before' | 'all';
 }
 
 /** Words that instruct and were not understood. */

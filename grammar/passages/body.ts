@@ -2,6 +2,7 @@
 import { adverbAt, headingEnd } from '../introductions.ts';
 import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
 import { onThisRow, shapedRow, together } from '../shaped-rows.ts';
+import { blockOf, ruledStatement, sizesOf } from '../some-sizes.ts';
 import {
   Close,
   Colon,
@@ -17,6 +18,7 @@ import {
   Open,
   PlainStitch,
   Semicolon,
+  Sizes,
   Stitch,
   W,
 } from '../tokens.ts';
@@ -55,6 +57,11 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
     const rest = tokens.slice(at, to);
     if (isA(rest[0], ...separators) && !statedBegins(rest)) {
       at += 1;
+      continue;
+    }
+    if (isA(rest[0], Sizes) && (state.open === null || state.open.steps.length === 0)) {
+      at = readSomeSizes(passage, at, to);
+      head = false;
       continue;
     }
     if (isA(rest[0], W.SameTime)) {
@@ -168,6 +175,30 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
     else addStep(parsed.value);
     at += parsed.eaten;
   }
+}
+
+/** "…, for 3rd size only" behind an order, ", for 3rd size only cast off 2 sts …" before one: index behind what is ruled. */
+function readSomeSizes(passage: Passage, at: number, to: number): number {
+  const { base, tokens, out, state, flush } = passage;
+  const token = tokens[at] as KnitToken;
+  const span = { start: base + token.startOffset, end: base + endOf(token) };
+  const values = token.payload?.values ?? [];
+  if (at + 1 >= to || isA(tokens[at + 1], ...separators)) {
+    const last = out.at(-1);
+    if (state.open !== null) state.open.sizes = sizesOf(token);
+    else if (last !== undefined)
+      out[out.length - 1] = ruledStatement(last, values, span, isA(tokens[at - 1], Comma, Dash) || token.image.startsWith('('));
+    return at + 1;
+  }
+  const next = tokens.findIndex((each, index) => index > at && index < to && isA(each, Sizes));
+  const end = next < 0 ? to : next;
+  flush();
+  const kept = out.length;
+  readBody(passage, at + 1, end, false);
+  flush();
+  const children = out.splice(kept);
+  out.push(blockOf(sizesOf(token), children, { start: span.start, end: children.at(-1)?.span.end ?? span.end }));
+  return end;
 }
 
 /** "AT THE SAME TIME, when front measures 28 cm, shape neck": the rest of the sentence is a second track. */

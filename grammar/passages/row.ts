@@ -3,6 +3,7 @@ import { explained } from '../phrases/explained.ts';
 import { listed } from '../phrases/lists.ts';
 import { settled } from '../readings.ts';
 import { splitRow } from '../short-row-lists.ts';
+import { blockOf, ruledSteps } from '../some-sizes.ts';
 import type { Label, Repeat, Row, Stated, Statement, Step } from '../tree.ts';
 import type { Vocabulary } from '../vocabulary.ts';
 
@@ -12,6 +13,8 @@ export interface OpenRow {
   steps: Step[];
   stated: Stated[];
   does: Statement | null;
+  /** "Next row (3rd size only):": the sizes that work it, where not all do. */
+  sizes?: readonly number[];
   start: number;
   end: number;
 }
@@ -21,6 +24,13 @@ export const rowSteps = new Set(['work', 'intoOne', 'repeat', 'turn', 'needlePar
 
 /** The statements that the words of a row make once it has ended. */
 export function finish(open: OpenRow, between: (start: number, end: number) => string, vocabulary: Vocabulary): Statement[] {
+  const { steps, sizes } = ruledSteps(open.steps);
+  const made = statementsOf({ ...open, steps }, between, vocabulary);
+  const ruled = sizes ?? open.sizes;
+  return ruled === undefined ? made : [blockOf(ruled, made, { start: open.start, end: made.at(-1)?.span.end ?? open.end })];
+}
+
+function statementsOf(open: OpenRow, between: (start: number, end: number) => string, vocabulary: Vocabulary): Statement[] {
   const span = { start: open.start, end: open.end };
   if (
     open.label === null &&

@@ -2,7 +2,8 @@
 import { declaration } from '../declarations.ts';
 import { adverbAt, clauseOrders, headingEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
-import { partBegins, statedBegins, statementAt } from '../phrases/parser.ts';
+import { partBegins, statedAt, statedBegins, statementAt } from '../phrases/parser.ts';
+import { sizesOf } from '../some-sizes.ts';
 import {
   Colon,
   Comma,
@@ -17,6 +18,7 @@ import {
   Name,
   Open,
   PlainStitch,
+  Semicolon,
   Stitch,
   W,
   Word,
@@ -100,7 +102,7 @@ function readBlockMark(passage: Passage, at: number, to: number): boolean {
 
 /** "Row 3:", "Next row (RS):" with what the row has, "Dec row." alone. */
 function readLabelled(passage: Passage, at: number, to: number): boolean {
-  const { text, base, tokens, emphasised, out, flush, openRow } = passage;
+  const { text, base, tokens, emphasised, out, flush, openRow, attach } = passage;
   const label = labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at]));
   if (label === null) return false;
   if (calledAt(passage, label, at, to)) {
@@ -110,7 +112,9 @@ function readLabelled(passage: Passage, at: number, to: number): boolean {
   }
   const row = openRow(label.label, label.label.span.start);
   row.end = label.label.span.end;
+  if (label.sizes !== undefined) row.sizes = sizesOf(label.sizes);
   readBody(passage, label.next, to, true);
+  if (label.told !== undefined) statedAt(tokens.slice(label.told.from, label.told.to), base, text)?.value.forEach(attach);
   return true;
 }
 
@@ -181,7 +185,7 @@ function readTold(passage: Passage, at: number, to: number): boolean {
   const { text, base, tokens, out, state, flush, attach } = passage;
   // "Work short rows over the back neck as follows:" before the label of the first row
   if (
-    isA(tokens[to - 1], Colon) &&
+    (isA(tokens[to - 1], Colon) || (isA(tokens[to - 1], Semicolon) && isA(tokens[to - 2], W.Foll))) &&
     to < tokens.length &&
     !isA(tokens[at], W.Join, W.CastOn, W.PickUp, W.With, W.Place) &&
     !isA(tokens[at + 1], W.Join) &&

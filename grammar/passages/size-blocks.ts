@@ -13,7 +13,7 @@ export function sentencesBySize(text: string, base: number, options: ReadOptions
       if (
         isA(tokens[at], Semicolon) &&
         isA(tokens[at + 1], W.For, W.Size, W.All, Ordinal, W.Other) &&
-        sizeBlockAt(tokens, at + 1, to, options.sizes ?? [], base) !== null
+        sizeBlockAt(tokens, at + 1, to, options.sizes ?? [], base, text) !== null
       )
         cuts.push(at + 1);
     return [from, ...cuts].map((begin, index) => ({ from: begin, to: cuts[index] ?? to }));
@@ -39,7 +39,7 @@ export function closeBlock(passage: Passage): void {
 /** Opens the block that a sentence begins; gives the index where the sentence goes on, or its end when nothing is left to read. */
 export function openSizeBlock(passage: Passage, from: number, to: number): number {
   const { text, base, options, tokens, sentences, out, state, named, flush, readAlone } = passage;
-  const block = sizeBlockAt(tokens, from, to, options.sizes ?? [], base);
+  const block = sizeBlockAt(tokens, from, to, options.sizes ?? [], base, text);
   if (block === null) return from;
   flush();
   closeBlock(passage);
@@ -54,7 +54,7 @@ export function openSizeBlock(passage: Passage, from: number, to: number): numbe
   if (ruled?.length === 2 && options.sizeCount === undefined && (options.sizes ?? []).length !== 2) {
     const start = tokens[at]?.startOffset ?? text.length;
     const end = sentences.find(
-      (sentence) => sentence.from >= to && sizeBlockAt(tokens, sentence.from, sentence.to, options.sizes ?? [], base) !== null,
+      (sentence) => sentence.from >= to && sizeBlockAt(tokens, sentence.from, sentence.to, options.sizes ?? [], base, text) !== null,
     );
     const stop = end === undefined ? text.length : (tokens[end.from] as KnitToken).startOffset;
     if (/\d\s*[([]\s*\d+\s*[)\]]/.test(text.slice(start, stop))) {

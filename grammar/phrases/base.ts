@@ -13,6 +13,7 @@ import {
   Ordinal,
   PlainStitch,
   Semicolon,
+  Sizes,
   SlipStitch,
   Stitch,
   tokenTypes,
@@ -111,7 +112,7 @@ export class Base extends EmbeddedActionsParser {
   }
 
   protected separator(ahead = 1): boolean {
-    return this.at(ahead, Comma, Semicolon, FullStop, Close) || Number.isNaN(this.LA(ahead).startOffset);
+    return this.at(ahead, Comma, Semicolon, FullStop, Close, Sizes) || Number.isNaN(this.LA(ahead).startOffset);
   }
 
   protected within(from: number, count: number, ...types: Parameters<typeof this.at>[1][]): boolean {

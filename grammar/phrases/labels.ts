@@ -4,119 +4,212 @@
  *     Row 1 (RS): · 1st row (RS): · Rows 5–8: · Rnds 1 and 2. · Next row (WS): · Dec Rnd: · Row 2 and all WS rows: · Short row 3 (RS) · Inc Row 10 (RS):
  */
 
-import type { Sized } from '../count.ts';
 import {
+  Close,
   Colon,
   Comma,
   Count as CountToken,
   Dash,
   endOf,
-  Fabric,
   FullStop,
   isA,
   type KnitToken,
   Mark,
-  Name,
   Open,
   Ordinal,
   Other,
-  PlainStitch,
   rowWords,
   Stitch,
   W,
   Word,
 } from '../tokens.ts';
-import type { Label, Side } from '../tree.ts';
-import { behindColour, opensWork } from './label-ends.ts';
+import type { Label } from '../tree.ts';
+import { opensWork } from './label-ends.ts';
+import { type LabelNumbers, labelNumbers, rowsBehind } from './label-numbers.ts';
+import { type Behind, behindLabel } from './label-tails.ts';
+import { everyLabel, namesRow } from './label-words.ts';
 
 export interface LabelMatch {
   readonly label: Label;
   /** Index of the first token behind the label. */
   readonly next: number;
+  /** "Next row (3rd size only):": the sizes that work the row. */
+  readonly sizes?: KnitToken;
+  /** "Row 7 (WS; 2 sts dec'd):": the words of the count, as indexes of tokens. */
+  readonly told?: { readonly from: number; readonly to: number };
 }
 
 /** Row words that by themselves mean a short row. */
 const shortRow = /^(srs?|short-rows?)$/i;
-/** Most rows one label may name; a longer range is read up to here. */
-const mostRows = 2000;
-/** A higher number is no row's: rows are counted one by one where some are missing. */
-const highestRow = 99_999;
 
-/** Words that may name a row before the row word: "Inc", "Set-up", "Moss st", "Buttonhole". */
-function namesRow(token: KnitToken | undefined): boolean {
-  return (
-    isA(
-      token,
-      Word,
-      W.Inc,
-      W.Dec,
-      Fabric,
-      Name,
-      W.Ridge,
-      W.Rib,
-      W.Patt,
-      W.Centre,
-      W.Shaping,
-      W.Turn,
-      W.CastOn,
-      W.BindOff,
-      W.Join,
-      W.Gap,
-      W.Straight,
-      W.St,
-      W.Edge,
-      W.Foll,
-      Ordinal,
-      W.Cont,
-      W.Marker,
-      W.Twist,
-      W.PickUp,
-      W.Work,
-    ) ||
-    (isA(token, Stitch) && !isA(token, PlainStitch))
-  );
+/** The row that a label names, before its side and whatever else stands behind it. */
+interface Head {
+  /** Index of the first token behind it. */
+  readonly at: number;
+  readonly unit: 'row' | 'round';
+  readonly name: string | null;
+  readonly next: Label['next'];
+  readonly numbers: LabelNumbers | null;
+  readonly side: KnitToken | null;
+  /** It can be nothing but a label. */
+  readonly strong: boolean;
 }
 
-/** Which rows "and all WS rows", "and every alt row" mean. */
-function rowsMeant(words: string): NonNullable<Label['andAll']> {
-  const text = words.toLowerCase();
-  return /\bws|wrong/.test(text)
-    ? 'WS'
-    : /\brs|right/.test(text)
-      ? 'RS'
-      : /even/.test(text)
-        ? 'even'
-        : /odd/.test(text)
-          ? 'odd'
-          : 'alternate';
-}
+const unitOf = (token: KnitToken | undefined): Head['unit'] => (isA(token, W.Round) ? 'round' : 'row');
 
-/** "All WS rows:", "All even-numbered rounds:": a label of rows that no number names. */
-function everyRow(tokens: readonly KnitToken[], index: number, base: number, text: string): LabelMatch | null {
-  let at = index + 1;
-  while (at < index + 5 && isA(tokens[at], W.Rs, W.Ws, W.Foll, W.Other, W.Straight, Word)) at += 1;
-  const word = tokens[at];
-  if (at === index + 1 || word === undefined || !isA(word, ...rowWords) || !isA(tokens[at + 1], Colon)) return null;
+/** "On the next row, …", "In next row, …", "On round 1 increase 2 sts": the label behind a word of place. */
+function placed(tokens: readonly KnitToken[], index: number, base: number, text: string): LabelMatch | null | undefined {
   const first = tokens[index] as KnitToken;
-  const sided = tokens.slice(index, at).find((token) => isA(token, W.Rs, W.Ws));
-  const meant = rowsMeant(text.slice(first.startOffset, word.startOffset));
-  if (sided === undefined && meant === 'alternate') return null;
+  if (!isA(first, W.On, W.In)) return undefined;
+  const next = isA(tokens[index + 1], W.Next) && isA(tokens[index + 2], ...rowWords, W.Rs, W.Ws);
+  const numbered =
+    isA(first, W.On) &&
+    isA(tokens[index + 1], ...rowWords) &&
+    isA(tokens[index + 2], CountToken) &&
+    isA(tokens[index + 3], Comma, Colon, W.Inc, W.Dec, W.CastOn, W.BindOff, W.Work, Stitch);
+  if (!next && !numbered) return undefined;
+  const rest = labelAt(tokens, index + 1, base, text, true);
+  if (rest === null) return next ? null : undefined;
   return {
-    label: {
-      type: 'label',
-      unit: isA(word, W.Round) ? 'round' : 'row',
-      numbers: [],
-      numberSpan: null,
-      lastBySize: null,
-      andAll: sided ? null : meant,
-      next: null,
-      name: 'every',
-      side: sided === undefined ? null : isA(sided, W.Rs) ? 'RS' : 'WS',
-      sideSpan: sided === undefined ? null : { start: base + sided.startOffset, end: base + endOf(sided) },
-      span: { start: base + first.startOffset, end: base + endOf(word) },
-    },
-    next: at + 2,
+    ...rest,
+    label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } },
+    next: isA(tokens[rest.next], Comma) ? rest.next + 1 : rest.next,
   };
+}
+
+/** "Next row", "Next 3 rows", "Foll RS row", "Next dec rnd", "Next (inc) row", "Next:". */
+function nextRow(tokens: readonly KnitToken[], index: number, base: number, text: string): Head | null {
+  const first = tokens[index] as KnitToken;
+  let at = index + 1;
+  let counted = first;
+  if (isA(tokens[at], CountToken)) {
+    counted = tokens[at] as KnitToken;
+    at += 1;
+  }
+  let side: KnitToken | null = null;
+  if (isA(tokens[at], W.Rs, W.Ws)) {
+    side = tokens[at] as KnitToken;
+    at += 1;
+  }
+  let name: string | null = null;
+  // "Next (dec) rnd", "Next (WS) row"
+  const close = isA(tokens[at], Open) ? (tokens[at]?.payload?.close ?? -1) : -1;
+  if (close > at && close < at + 5 && isA(tokens[close + 1], ...rowWords)) {
+    const inside = tokens.slice(at + 1, close);
+    side = inside.find((token) => isA(token, W.Rs, W.Ws)) ?? side;
+    if (side === null) name = nameOf(text, inside[0] as KnitToken, inside.at(-1) as KnitToken);
+    at = close + 1;
+  }
+  let words = at;
+  while (namesRow(tokens[words]) && words < at + 3) words += 1;
+  if (words > at && isA(tokens[words], ...rowWords)) {
+    name = nameOf(text, tokens[at] as KnitToken, tokens[words - 1] as KnitToken);
+    at = words;
+  }
+  // "Next: purl": the row word left out
+  const bare = isA(tokens[at], Colon) && at === index + 1;
+  if (!bare && !isA(tokens[at], ...rowWords)) return null;
+  const next: Label['next'] = {
+    type: 'count',
+    values: counted === first ? [1] : (counted.payload?.values ?? [1]),
+    span: { start: base + counted.startOffset, end: base + endOf(counted) },
+  };
+  return { at: bare ? at : at + 1, unit: unitOf(tokens[at]), name, next, numbers: null, side, strong: false };
+}
+
+const nameOf = (text: string, first: KnitToken, last: KnitToken): string =>
+  text
+    .slice(first.startOffset, endOf(last))
+    .toLowerCase()
+    .replace(/\s+/g, ' ')
+    .replace(/^set up$/, 'set-up');
+
+/** "1st row", "3rd and 5th rows", "1st and every alt row". */
+function ordinalRow(tokens: readonly KnitToken[], index: number): Head | null {
+  const numbers = labelNumbers(tokens, index);
+  rowsBehind(tokens, numbers);
+  let { at } = numbers;
+  let unit: Head['unit'] = 'row';
+  // "1st and every alt row:": the row word stands behind both
+  const both = isA(tokens[at], W.And) && isA(tokens[at + 1], W.All, W.Every, W.Foll, W.Alt);
+  if (!both) {
+    if (!isA(tokens[at], ...rowWords)) return null;
+    unit = unitOf(tokens[at]);
+    at += 1;
+  }
+  return { at, unit, name: null, next: null, numbers, side: null, strong: false };
+}
+
+/** "R1:", "r 1:", "R1 (RS):". */
+function shortLabel(tokens: readonly KnitToken[], index: number): boolean {
+  const first = tokens[index] as KnitToken;
+  if (!isA(first, Word) || !/^r$/i.test(first.image) || !isA(tokens[index + 1], CountToken)) return false;
+  const close = tokens[index + 1]?.startOffset === endOf(first);
+  return isA(tokens[index + 2], Colon) || (close && tokens[index + 2]?.payload?.holds === 'side');
+}
+
+/** "Row 5", "Dec row", "Set-up rnd", "Moss st row 3", "Last row"; a row word alone only before the words of its row. */
+function namedRow(tokens: readonly KnitToken[], index: number, text: string): Head | null {
+  const first = tokens[index] as KnitToken;
+  // "Work chart Rows 1–10" orders rows and labels none.
+  if (isA(first, W.Work) && /^charts?$/i.test(tokens[index + 1]?.image ?? '')) return null;
+  let at = index;
+  // "Last row:", "Final row (WS):"
+  if (isA(first, W.Last) && isA(tokens[at + 1], ...rowWords) && (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side'))
+    at += 1;
+  // "Set up rnd"
+  else if (/^set$/i.test(first.image) && /^up$/i.test(tokens[at + 1]?.image ?? '')) at += 2;
+  while (at < index + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
+  const word = tokens[at];
+  if (!isA(word, ...rowWords)) return null;
+  const name = at > index ? nameOf(text, first, tokens[at - 1] as KnitToken) : shortRow.test(word?.image ?? '') ? 'short' : null;
+  const numbers = labelNumbers(tokens, at + 1);
+  if (rowsBehind(tokens, numbers)) numbers.at += 1;
+  if (
+    numbers.numbers.length === 0 &&
+    name === null &&
+    !(isA(tokens[at + 1], Colon) && isA(tokens[at + 2], Stitch, W.Work, Open, Mark, W.Rib, W.Patt))
+  )
+    return null;
+  return { at: numbers.at, unit: unitOf(word), name, next: null, numbers, side: null, strong: numbers.numbers.length > 0 };
+}
+
+/** "RS:", "WS row:": a row by its side alone. */
+function sideRow(tokens: readonly KnitToken[], index: number): Head | null {
+  const first = tokens[index] as KnitToken;
+  const row = isA(tokens[index + 1], ...rowWords);
+  const at = row ? index + 2 : index + 1;
+  if (!isA(tokens[at], Colon) || !isA(tokens[at + 1], Stitch, W.Work, Open, Mark, W.Rib, W.Patt, W.BindOff, W.CastOn)) return null;
+  return { at, unit: unitOf(row ? tokens[index + 1] : undefined), name: null, next: null, numbers: null, side: first, strong: false };
+}
+
+function headAt(tokens: readonly KnitToken[], index: number, base: number, text: string): Head | null {
+  const first = tokens[index] as KnitToken;
+  if (isA(first, W.Rs, W.Ws)) {
+    // "RS Row 1:"
+    if (isA(tokens[index + 1], ...rowWords) && isA(tokens[index + 2], CountToken)) {
+      const head = namedRow(tokens, index + 1, text);
+      return head === null ? null : { ...head, side: first };
+    }
+    return sideRow(tokens, index);
+  }
+  if (isA(first, W.Next, W.Foll) && !isA(tokens[index + 1], W.Then)) return nextRow(tokens, index, base, text);
+  if (isA(first, Ordinal) && isA(tokens[index + 1], ...rowWords, W.And, Comma, Dash, W.To)) return ordinalRow(tokens, index);
+  if (shortLabel(tokens, index)) {
+    const numbers = labelNumbers(tokens, index + 1);
+    return { at: numbers.at, unit: 'row', name: null, next: null, numbers, side: null, strong: true };
+  }
+  return namedRow(tokens, index, text);
+}
+
+/** Index behind the colon, stop or dash of the label; `at` where none stands there. */
+function endedAt(tokens: readonly KnitToken[], index: number, at: number, numbered: boolean): number {
+  let end = at;
+  // "Row 1) K2, …"
+  const open = tokens.slice(0, at).some((token) => isA(token, Open) && token.payload?.close === at);
+  if (numbered && isA(tokens[at], Close) && at > index && !open) end += 1;
+  while (isA(tokens[end], Colon, FullStop, Dash)) end += 1;
+  return end;
 }
 
 /**
@@ -126,269 +219,44 @@ function everyRow(tokens: readonly KnitToken[], index: number, base: number, tex
 export function labelAt(tokens: readonly KnitToken[], index: number, base: number, text: string, emphasised: boolean): LabelMatch | null {
   const first = tokens[index];
   if (first === undefined) return null;
-  let at = index;
-  let unit: 'row' | 'round' = 'row';
-  let named: string | null = null;
-  let next: Label['next'] = null;
-  const numbers: number[] = [];
-  let lastBySize: Sized | null = null;
-  let numberStart = -1;
-  let numberEnd = -1;
-  let strong = false;
-
-  const take = (token: KnitToken, range: boolean): void => {
-    const value = token.payload?.values?.[0];
-    if (typeof value !== 'number' || !Number.isInteger(value) || value > highestRow) return;
-    if (numberStart < 0) numberStart = token.startOffset;
-    numberEnd = endOf(token);
-    if (range) {
-      const from = numbers.at(-1) ?? value;
-      for (let row = from + 1; row <= Math.min(value, from + mostRows); row += 1) numbers.push(row);
-      if (value <= from) numbers.push(value);
-    } else numbers.push(value);
-    if ((token.payload?.values?.length ?? 1) > 1) lastBySize = token.payload?.values ?? null;
-  };
-  /** "1, 3 and 5", "5–8", "1st to 4th" from `at` on. */
-  const list = (): void => {
-    while (at < tokens.length) {
-      const token = tokens[at];
-      if (token === undefined) return;
-      if (isA(token, CountToken, Ordinal)) {
-        take(token, isA(tokens[at - 1], Dash, W.To));
-        at += 1;
-      } else if (isA(token, Dash, W.To, Comma, W.And) && numbers.length > 0 && isA(tokens[at + 1], CountToken, Ordinal)) at += 1;
-      else if (isA(token, Comma) && numbers.length > 0 && isA(tokens[at + 1], W.And) && isA(tokens[at + 2], CountToken, Ordinal)) at += 2;
-      else return;
-    }
-  };
-
-  let nextSide: KnitToken | null = null;
-  // "RS Row 1:"
-  if (isA(first, W.Rs, W.Ws) && isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], CountToken)) {
-    nextSide = first;
-    at += 1;
-  }
-  // "R1:", "R1 (RS):"
-  const short =
-    isA(first, Word) &&
-    /^r$/i.test(first.image) &&
-    isA(tokens[at + 1], CountToken) &&
-    tokens[at + 1]?.startOffset === endOf(first) &&
-    (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side');
-  // "All even-numbered rounds:", "All WS rows:"
-  if (isA(first, W.All, W.Every)) {
-    const rest = everyRow(tokens, index, base, text);
-    if (rest !== null) return rest;
-  }
-  // "On the next row, …"
-  if (isA(first, W.On) && isA(tokens[at + 1], W.Next) && isA(tokens[at + 2], ...rowWords, W.Rs, W.Ws)) {
-    const rest = labelAt(tokens, index + 1, base, text, true);
-    if (rest === null) return null;
-    let next = rest.next;
-    if (isA(tokens[next], Comma)) next += 1;
-    return { label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } }, next };
-  }
-  // "On round 1 increase 2 sts": the row by its number
-  if (
-    isA(first, W.On) &&
-    isA(tokens[at + 1], ...rowWords) &&
-    isA(tokens[at + 2], CountToken) &&
-    isA(tokens[at + 3], Comma, Colon, W.Inc, W.Dec, W.CastOn, W.BindOff, W.Work, Stitch)
-  ) {
-    const rest = labelAt(tokens, index + 1, base, text, true);
-    if (rest !== null)
-      return {
-        label: { ...rest.label, span: { start: base + first.startOffset, end: rest.label.span.end } },
-        next: isA(tokens[rest.next], Comma) ? rest.next + 1 : rest.next,
-      };
-  }
-  // "Every RS row: …"
-  if (
-    isA(first, W.Every) &&
-    ((isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], ...rowWords) && isA(tokens[at + 3], Colon)) ||
-      (isA(tokens[at + 1], ...rowWords) && isA(tokens[at + 2], Colon)))
-  ) {
-    const sided = isA(tokens[at + 1], W.Rs, W.Ws);
-    const word = tokens[at + (sided ? 2 : 1)] as KnitToken;
-    const side: Side | null = !sided ? null : isA(tokens[at + 1], W.Rs) ? 'RS' : 'WS';
-    const token = tokens[at + 1] as KnitToken;
-    return {
-      label: {
-        type: 'label',
-        unit: isA(word, W.Round) ? 'round' : 'row',
-        numbers: [],
-        lastBySize: null,
-        andAll: null,
-        next: null,
-        name: 'every',
-        side,
-        sideSpan: side === null ? null : { start: base + token.startOffset, end: base + endOf(token) },
-        numberSpan: null,
-        span: { start: base + first.startOffset, end: base + endOf(word) },
-      },
-      next: at + (sided ? 4 : 3),
-    };
-  }
-  if (isA(first, W.Next, W.Foll) && !isA(tokens[at + 1], W.Then)) {
-    at += 1;
-    let count: readonly (number | null)[] = [1];
-    let span = { start: base + first.startOffset, end: base + endOf(first) };
-    if (isA(tokens[at], CountToken)) {
-      const token = tokens[at] as KnitToken;
-      count = token.payload?.values ?? [1];
-      span = { start: base + token.startOffset, end: base + endOf(token) };
-      at += 1;
-    }
-    if (isA(tokens[at], W.Rs, W.Ws)) {
-      nextSide = tokens[at] as KnitToken;
-      at += 1;
-    }
-    let words = at;
-    while (namesRow(tokens[words]) && words < at + 3) words += 1;
-    if (words > at && isA(tokens[words], ...rowWords)) {
-      named = text.slice((tokens[at] as KnitToken).startOffset, endOf(tokens[words - 1] as KnitToken)).toLowerCase();
-      at = words;
-    }
-    // "Next: purl": the row word left out
-    const bare = isA(tokens[at], Colon) && at === index + 1;
-    if (!bare && !isA(tokens[at], ...rowWords)) return null;
-    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
-    next = { type: 'count', values: count, span };
-    if (!bare) at += 1;
-  } else if (isA(first, Ordinal) && isA(tokens[at + 1], ...rowWords, W.And, Comma, Dash, W.To)) {
-    list();
-    // "1st and every alt row:": the row word stands behind both
-    const both = isA(tokens[at], W.And) && isA(tokens[at + 1], W.All, W.Every, W.Foll, W.Alt);
-    if (!both) {
-      if (!isA(tokens[at], ...rowWords)) return null;
-      unit = isA(tokens[at], W.Round) ? 'round' : 'row';
-      at += 1;
-    }
-  } else if (short) {
-    at += 1;
-    list();
-    strong = true;
-  } else {
-    // "Work chart Rows 1–10" orders rows and labels none.
-    if (isA(first, W.Work) && /^charts?$/i.test(tokens[at + 1]?.image ?? '')) return null;
-    const start = at;
-    // "Last row:", "Final row (WS):"
-    if (
-      isA(tokens[at], W.Last) &&
-      isA(tokens[at + 1], ...rowWords) &&
-      (isA(tokens[at + 2], Colon) || tokens[at + 2]?.payload?.holds === 'side')
-    )
-      at += 1;
-    while (at < start + 4 && namesRow(tokens[at]) && !isA(tokens[at], ...rowWords)) at += 1;
-    if (!isA(tokens[at], ...rowWords)) return null;
-    if (at > start)
-      named = text
-        .slice(first.startOffset, endOf(tokens[at - 1] as KnitToken))
-        .toLowerCase()
-        .replace(/\s+/g, ' ');
-    else if (shortRow.test(tokens[at]?.image ?? '')) named = 'short';
-    unit = isA(tokens[at], W.Round) ? 'round' : 'row';
-    // "Row" with neither name nor number is no label.
-    at += 1;
-    list();
-    if (
-      numbers.length === 0 &&
-      named === null &&
-      !(at === start + 1 && isA(tokens[at], Colon) && isA(tokens[at + 1], Stitch, W.Work, Open, Mark, W.Rib, W.Patt))
-    )
-      return null;
-    if (numbers.length > 0) strong = true;
-  }
-
-  let andAll: Label['andAll'] = null;
-  if (
-    isA(tokens[at], W.And) &&
-    (isA(tokens[at + 1], W.All, W.Every) || (isA(tokens[at + 1], W.Foll, W.Alt) && !isA(tokens[at + 1], W.And)))
-  ) {
-    let look = at + 1;
-    const from = tokens[look] as KnitToken;
-    while (look < at + 9 && isA(tokens[look], W.All, W.Every, W.Foll, W.Alt, W.Other, W.Rs, W.Ws, W.Straight, Word, ...rowWords, W.These))
-      look += 1;
-    const words = text.slice(from.startOffset, endOf(tokens[look - 1] as KnitToken)).toLowerCase();
-    if (/row|rnd|round/.test(words)) {
-      andAll = rowsMeant(words);
-      at = look;
-      strong = true;
-    }
-  }
-
-  // "Row 2 (and all WS rows):"
-  if (isA(tokens[at], Open) && isA(tokens[at + 1], W.And) && isA(tokens[at + 2], W.All, W.Every, W.Foll) && numbers.length > 0) {
-    const close = tokens[at]?.payload?.close ?? -1;
-    if (close > at) {
-      andAll = rowsMeant(text.slice((tokens[at + 1] as KnitToken).startOffset, endOf(tokens[close - 1] as KnitToken)));
-      at = close + 1;
-      strong = true;
-    }
-  }
-
-  let side: Side | null = nextSide === null ? null : isA(nextSide, W.Rs) ? 'RS' : 'WS';
-  let sideSpan: Label['sideSpan'] = nextSide === null ? null : { start: base + nextSide.startOffset, end: base + endOf(nextSide) };
-  for (let tries = 0; tries < 2; tries += 1) {
-    const token = tokens[at];
-    if (isA(token, Open)) {
-      const close = token?.payload?.close ?? -1;
-      const inside = tokens.slice(at + 1, close);
-      if (
-        close < 0 ||
-        inside.length > 7 ||
-        inside.some((each) => isA(each, PlainStitch)) ||
-        token?.payload?.holds === 'stated' ||
-        token?.payload?.holds === 'group'
-      )
-        break;
-      const which = inside.find((each) => isA(each, W.Rs, W.Ws));
-      if (which) {
-        side = isA(which, W.Rs) ? 'RS' : 'WS';
-        sideSpan = { start: base + which.startOffset, end: base + endOf(which) };
-      }
-      strong = true;
-      at = close + 1;
-    } else if (isA(token, W.Rs, W.Ws) && isA(tokens[at + 1], Colon, Dash, FullStop, Comma)) {
-      side = isA(token, W.Rs) ? 'RS' : 'WS';
-      sideSpan = { start: base + (token as KnitToken).startOffset, end: base + endOf(token as KnitToken) };
-      at += 1;
-    } else if (isA(token, Colon, Dash, Comma) && isA(tokens[at + 1], W.Rs, W.Ws) && isA(tokens[at + 2], Dash, Colon, FullStop)) {
-      const which = tokens[at + 1] as KnitToken;
-      side = isA(which, W.Rs) ? 'RS' : 'WS';
-      sideSpan = { start: base + which.startOffset, end: base + endOf(which) };
-      at += 2;
-    } else if (isA(token, Colon, FullStop) && isA(tokens[at + 1], Open) && tokens[at + 1]?.payload?.holds === 'side') at += 1;
-    else break;
-  }
-  const labelEnd = endOf(tokens[at - 1] as KnitToken);
-  if (numbers.length > 0) at = behindColour(tokens, at);
+  const every = everyLabel(tokens, index, base, text);
+  if (every !== null) return every;
+  const behindPlace = placed(tokens, index, base, text);
+  if (behindPlace !== undefined) return behindPlace;
+  const head = headAt(tokens, index, base, text);
+  if (head === null) return null;
+  const { next, name } = head;
+  const numbers = head.numbers?.numbers ?? [];
+  const behind: Behind = behindLabel(tokens, head.at, text, numbers.length > 0, next !== null || numbers.length > 0 || name !== null);
+  const { at } = behind;
   // "Work buttonhole row." orders the row.
   if (isA(first, W.Work) && numbers.length === 0 && !isA(tokens[at], Colon)) return null;
-  let ended = false;
-  while (isA(tokens[at], Colon, FullStop, Dash)) {
-    ended = true;
-    at += 1;
-  }
-  if (isA(tokens[at], Other) && /[|>]/.test(tokens[at]?.image ?? '')) at += 1;
+  let end = endedAt(tokens, index, at, numbers.length > 0);
+  const ended = end > at;
+  if (isA(tokens[end], Other) && /[|>]/.test(tokens[end]?.image ?? '')) end += 1;
   // Without a colon or bold type a sentence such as "Row 5 is the last." is no label.
-  if (!ended && !emphasised && !(strong && at < tokens.length && opensWork(tokens, at)) && !(next !== null && opensWork(tokens, at)))
+  const strong = head.strong || behind.strong;
+  if (!ended && !emphasised && !(strong && end < tokens.length && opensWork(tokens, end)) && !(next !== null && opensWork(tokens, end)))
     return null;
-  if (next === null && numbers.length === 0 && !ended && !emphasised) return null;
+  if (next === null && numbers.length === 0 && !ended && !emphasised && behind.side === null) return null;
+  const side = behind.side ?? head.numbers?.side ?? head.side;
   return {
     label: {
       type: 'label',
-      unit,
+      unit: head.unit === 'round' || isA(tokens[head.at - 1], W.Round) ? 'round' : (behind.unit ?? head.unit),
       numbers,
-      lastBySize,
-      andAll,
+      lastBySize: head.numbers?.lastBySize ?? null,
+      andAll: behind.andAll,
       next,
-      name: named,
-      side,
-      sideSpan,
-      numberSpan: numberStart < 0 ? null : { start: base + numberStart, end: base + numberEnd },
-      span: { start: base + first.startOffset, end: base + labelEnd },
+      name,
+      side: side === null ? null : isA(side, W.Rs) ? 'RS' : 'WS',
+      sideSpan: side === null ? null : { start: base + side.startOffset, end: base + endOf(side) },
+      numberSpan:
+        head.numbers === null || head.numbers.start < 0 ? null : { start: base + head.numbers.start, end: base + head.numbers.end },
+      span: { start: base + first.startOffset, end: base + endOf(tokens[behind.labelEnd - 1] as KnitToken) },
     },
-    next: at,
+    next: end,
+    ...(behind.sizes === null ? {} : { sizes: behind.sizes }),
+    ...(behind.told === null ? {} : { told: behind.told }),
   };
 }

@@ -3,6 +3,8 @@
  *
  *     K2, *yo, k2tog; rep from * to last 2 sts, k2 · [k2tog, k5] 6 times · (k1, yo, k1) in next st · k to 3 sts before m
  */
+
+import { ruledSteps } from '../some-sizes.ts';
 import {
   Any,
   Close,
@@ -18,6 +20,7 @@ import {
   Open,
   Other,
   Semicolon,
+  Sizes,
   Slash,
   Stitch,
   W,
@@ -86,11 +89,12 @@ export class InRow extends PlainTalk {
       },
     });
     const text = (span: Step['span']): string => this.text.slice(span.start - this.base, span.end - this.base);
-    return this.ACTION(() => listed(explained(steps, text), text));
+    return this.ACTION(() => listed(explained(ruledSteps(steps).steps, text), text));
   });
 
   override item = this.RULE('item', (): Step => {
     return this.OR([
+      { GATE: () => this.at(1, Sizes), ALT: () => this.SUBRULE(this.someSizes) },
       { GATE: () => this.at(1, Open) && this.payload(1)?.holds === 'stated', ALT: () => this.SUBRULE(this.stated) },
       { GATE: () => this.at(1, Open) && this.payload(1)?.holds === 'group', ALT: () => this.SUBRULE(this.group) },
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.bracketRemark) },
@@ -149,6 +153,20 @@ export class InRow extends PlainTalk {
     ]);
   });
 
+  /** "for 3rd size only" among the steps of a row. */
+  private someSizes = this.RULE('someSizes', (): Remark => {
+    const start = this.from();
+    const opens = this.ACTION(() => this.at(0, Open));
+    const apart = this.ACTION(() => this.at(0, Comma, Dash) || this.image(1).startsWith('('));
+    const token = this.CONSUME(Sizes) as KnitToken;
+    const colon = this.OPTION(() => this.CONSUME(Colon));
+    return this.ACTION(() => {
+      const behind = this.separator() || this.at(1, Dash);
+      const rules = !behind ? (opens || colon !== undefined ? 'rest' : 'next') : apart ? 'all' : 'before';
+      return { type: 'remark', sizes: token.payload?.values ?? [], rules, span: this.span(start) };
+    });
+  });
+
   /** "slipping markers as you come to them": said of the whole row, at no place of its own. */
   private marksPassedAhead(): boolean {
     // "remove old marker when you come to it": some time in the next round.
@@ -202,7 +220,7 @@ export class InRow extends PlainTalk {
     this.CONSUME(Any);
     this.MANY({
       GATE: () =>
-        !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark) &&
+        !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark, Sizes) &&
         !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) &&
         // "make buttonholes: rib 4, …"
         !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work, W.Rib, W.Patt, Fabric)) &&

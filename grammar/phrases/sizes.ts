@@ -3,6 +3,8 @@
  *
  *     Sizes M and L only: · 3rd and 4th sizes only: · For size XS only, · All sizes: · Larger sizes only · SIZE M ONLY
  */
+
+import { sizesNamed } from '../size-labels.ts';
 import {
   Close,
   Colon,
@@ -40,7 +42,10 @@ export function sizeBlockAt(
   to: number,
   names: readonly string[],
   base: number,
+  text: string,
 ): SizeBlockMatch | null {
+  const plain = namedAt(tokens, from, to, names, base, text);
+  if (plain !== null) return plain;
   let sizeWord = -1;
   let end = -1;
   for (let at = from; at < Math.min(to, from + 24); at += 1) {
@@ -125,6 +130,34 @@ export function sizeBlockAt(
   // "All other sizes", "Remaining sizes": those that the blocks before it did not name
   if (sizes.length === 0) return words.some((token) => isA(token, W.Other, W.Rem)) ? { sizes: null, rest: true, span, next } : null;
   return { sizes, rest: false, span, next };
+}
+
+/** Sizes named in plain words at the head of an order, in a bracket or not: "For 3rd size only dec 1 st …", "(2nd size only) K 1 row". */
+function namedAt(
+  tokens: readonly KnitToken[],
+  from: number,
+  to: number,
+  names: readonly string[],
+  base: number,
+  text: string,
+): SizeBlockMatch | null {
+  const bracketed = isA(tokens[from], Open);
+  const first = tokens[bracketed ? from + 1 : from];
+  if (first === undefined || names.length < 2) return null;
+  const named = sizesNamed(text.slice(first.startOffset, first.startOffset + 160), names);
+  if (named === null) return null;
+  const end = first.startOffset + named.length;
+  let next = bracketed ? from + 1 : from;
+  while (next < to && (tokens[next] as KnitToken).startOffset < end) next += 1;
+  if (bracketed && !isA(tokens[next], Close, Colon)) return null;
+  const set = isA(tokens[next], Colon, Dash, Close) || tokens[next]?.image === '~' || next >= to;
+  // "All sizes again: …"
+  if (named.sizes === null && isA(tokens[next], Word, W.More)) return null;
+  // "On size 2 needles cast on …", "Size 2 was knitted for …"
+  if (isA(tokens[next], W.Needle, W.Mm) || !(named.only || set || named.led || (named.sizes === null && !isA(tokens[next], W.St))))
+    return null;
+  while (next < to && (isA(tokens[next], Colon, FullStop, Comma, Dash, Close) || tokens[next]?.image === '~')) next += 1;
+  return { sizes: named.sizes, rest: named.rest, span: { start: base + first.startOffset, end: base + end }, next };
 }
 
 /** Whether the words up to "only" are names of sizes and nothing else. */

@@ -5,9 +5,10 @@
 import type { Extent, Repeat, Row, Span, Statement, Step } from '../../grammar/tree.ts';
 import type { Pattern, Section } from '../pattern/pattern.ts';
 import { firstChoice, type Hands, type RowChoice } from './hands.ts';
+import { defineRow, fillerFor, fillsIn } from './labelled-rows.ts';
 import { emptyNeedles } from './needles.ts';
 import { labelWords, type Play } from './play.ts';
-import { defineRow, fillerFor } from './statements.ts';
+import { type NumberedRow, rowsInTurn } from './rows-in-turn.ts';
 import { dropsIn, fallenOf } from './steps/falling.ts';
 import { plainRun } from './steps/runs.ts';
 import { fixedUse, type Loops, noLoops as noneMade } from './steps/use.ts';
@@ -237,11 +238,19 @@ export function playMultiple(play: Play, index: number): void {
     }
     write(label, statement, count, row.label?.side ?? (number === null ? null : number % 2 === 1 ? 'RS' : 'WS'));
   };
-  for (const statement of section.statements) {
+  const { statements } = section;
+  const told: (NumberedRow | Statement)[] = [];
+  for (let at = 0; at < statements.length; ) {
+    const turn = rowsInTurn(statements, at);
+    told.push(...(turn?.rows ?? statements.slice(at, at + 1)));
+    at = turn?.next ?? at + 1;
+  }
+  for (const each of told) {
+    const statement = 'type' in each ? each : each.row;
     if (statement.type === 'row' && statement.label !== null) {
       const { label } = statement;
-      if (label.andAll !== null) continue;
-      for (const number of label.numbers.length > 0 ? label.numbers : [null]) {
+      if (label.andAll !== null || fillsIn(statement)) continue;
+      for (const number of 'type' in each ? (label.numbers.length > 0 ? label.numbers : [null]) : [each.number]) {
         if (number !== null) {
           for (let filled = last + 1; filled < number; filled += 1) {
             const filler = fillerFor(play, index, filled);

@@ -2,11 +2,12 @@
 import type { Span, Statement } from '../../grammar/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { observationsOf } from './book.ts';
+import { defineRow } from './labelled-rows.ts';
 import { playMultiple } from './multiples.ts';
 import { leaveTurns } from './open-turns.ts';
 import { allSizes, type Item, type Moment, newPlay, type Play } from './play.ts';
 import type { Entry, Replay } from './replay.ts';
-import { defineRow, playFrom } from './statements.ts';
+import { playFrom } from './statements.ts';
 
 /** A labelled row told with turns in it comes as several rows under one label: it is worked, and called again, as one. */
 function joinedRows(statements: readonly Statement[]): Statement[] {

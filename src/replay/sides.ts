@@ -46,11 +46,13 @@ export function backToRounds(play: Play, size: number, span: Span, node: Stateme
 }
 
 export function checkSide(play: Play, label: Label, sizes: readonly number[], call: Call, words: string): void {
-  const { side } = label;
+  const number = call.number ?? label.numbers[0];
+  // "Rows 1–4 (RS)", "Rows 1 (RS) and 2 (WS)": the side printed is the first row's.
+  const side = number !== undefined && label.numbers[0] !== undefined && (number - label.numbers[0]) % 2 !== 0 ? null : label.side;
   if (side === null) {
     for (const size of sizes) {
       const { needles } = handOf(play, size);
-      if (needles.side === null) settle(needles, label.numbers[0] !== undefined ? (label.numbers[0] % 2 === 1 ? 'RS' : 'WS') : null);
+      if (needles.side === null) settle(needles, number !== undefined ? (number % 2 === 1 ? 'RS' : 'WS') : null);
     }
     return;
   }

@@ -1,11 +1,12 @@
 /** Playing the draft statement by statement. */
 import { sizeValue } from '../../grammar/count.ts';
-import type { CastOn, Label, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
+import type { CastOn, Row, SizeBlock, Span, Statement, Step } from '../../grammar/tree.ts';
 import { playRepeat } from './again/repeat.ts';
 import { playRowsOfLabel } from './again/rows-of-label.ts';
 import { drawBorder, edgingAhead, tiesAhead } from './edgings.ts';
 import { gatherPieces } from './gathering.ts';
 import { firstChoice, type Hands } from './hands.ts';
+import { defineRow, fillAfter, fillsIn, playInTurn, playRow } from './labelled-rows.ts';
 import { leaveOnNeedle } from './left-on-needle.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
@@ -14,6 +15,7 @@ import { playRefer } from './references.ts';
 import { pieceTitle } from './row-attempt.ts';
 import { rowsOfSentences } from './row-sentences.ts';
 import { playSteps } from './rows.ts';
+import { rowsInTurn } from './rows-in-turn.ts';
 import { playAndSoOn } from './series.ts';
 import { playEdgeRows, playShape, playTogether } from './shaped-stretches.ts';
 import { checkStated } from './stated.ts';
@@ -37,8 +39,24 @@ export function playFrom(play: Play, from: number, to: number, sizes: readonly n
       at += 1;
       continue;
     }
+    const turn = item.statement.type === 'row' ? rowsInTurn(sectionFrom(play, at, to), 0) : null;
+    if (turn !== null) {
+      at += turn.next - 1;
+      play.at = at;
+      playInTurn(play, turn.rows, active);
+      continue;
+    }
     playStatement(play, item.statement, active);
   }
+}
+
+/** The statements of one section from an item of the flow on. */
+function sectionFrom(play: Play, at: number, to: number): Statement[] {
+  const section = play.flow[at]?.section;
+  const all: Statement[] = [];
+  for (let next = at; next < to && play.flow[next]?.section === section && (next === at || play.flow[next]?.first !== true); next += 1)
+    all.push((play.flow[next] as (typeof play.flow)[number]).statement);
+  return all;
 }
 
 function enterSection(play: Play, section: number): void {
@@ -46,6 +64,9 @@ function enterSection(play: Play, section: number): void {
   play.inline = null;
   play.ruled = null;
   for (const hand of play.hands) hand.sectionRows = 0;
+  // "All WS rows:" rules the rows before it as well.
+  for (const { statement } of play.flow.filter((item) => item.section === section))
+    if (statement.type === 'row' && fillsIn(statement)) defineRow(play, statement, section);
 }
 
 export function playStatement(play: Play, statement: Statement, sizes: readonly number[]): void {
@@ -252,149 +273,6 @@ function playOrder(play: Play, step: Statement, sizes: readonly number[]): void 
   const label = orderLabels[step.type];
   if (label !== undefined && (touched || step.type === 'hold'))
     write(play, { label, span: step.span, textSpan: step.span, node: step, side: null, unit: 'step' }, sizes, before);
-}
-
-/** Puts a row where "rep Rows 1–4" and "Rep Dec Rnd" will look for it. */
-export function defineRow(play: Play, row: Row, section: number): void {
-  const { label } = row;
-  if (label === null) return;
-  if (label.name !== null) {
-    const numbers = label.numbers.length > 0 ? label.numbers : [null];
-    for (const number of numbers) play.named.push({ name: label.name, number, row, section });
-    if (label.numbers.length === 0) return;
-  }
-  const set = play.sets.get(section) ?? new Map<number, Row>();
-  if (label.name === null) for (const number of label.numbers) set.set(number, row);
-  if (label.andAll !== null) {
-    const fillers = play.fillers.get(section) ?? [];
-    if (!fillers.includes(row)) play.fillers.set(section, [...fillers, row]);
-  }
-  play.sets.set(section, set);
-}
-
-/** Row `number` where only "all WS rows" gives it. */
-export function fillerFor(play: Play, section: number, number: number): Row | null {
-  for (const row of play.fillers.get(section) ?? []) {
-    const all = row.label?.andAll;
-    const first = row.label?.numbers[0] ?? 2;
-    if (all === null || all === undefined) continue;
-    const fits = all === 'even' ? number % 2 === 0 : all === 'odd' ? number % 2 === 1 : (number - first) % 2 === 0;
-    if (fits) return row;
-  }
-  return null;
-}
-
-function fillTo(play: Play, section: number, from: number, to: number, sizes: readonly number[]): void {
-  for (let number = from; number < to; number += 1) {
-    const row = fillerFor(play, section, number);
-    if (row === null || play.sets.get(section)?.get(number) !== undefined) return;
-    playSteps(play, row, row.children, sizes, { span: row.span, textSpan: row.span, inline: false, number, node: row });
-    play.inline = { section, number };
-  }
-}
-
-/** The closing row that "all WS rows" gives, once the numbered rows of the section have been worked. */
-function fillAfter(play: Play, next: Statement, sizes: readonly number[]): void {
-  const last = play.inline;
-  if (last === null || (play.fillers.get(last.section) ?? []).length === 0) return;
-  if (next.type === 'row' && next.label !== null && next.label.numbers.length > 0) return;
-  if (next.type === 'stated' || next.type === 'remark') return;
-  const number = last.number + 1;
-  const row = fillerFor(play, last.section, number);
-  if (row === null || number % 2 === 1) return;
-  fillTo(play, last.section, number, number + 1, sizes);
-  play.inline = null;
-}
-
-function playRow(play: Play, row: Row, sizes: readonly number[]): void {
-  const { label } = row;
-  const section = sectionOf(play);
-  defineRow(play, row, play.section);
-  // Rows of a stitch pattern that nothing is on the needles for are only told, not worked.
-  const active = sizes.filter((size) => !handOf(play, size).fresh || begins(row));
-  if (section.kind === 'front') return;
-  if (active.length === 0) return;
-  // Nothing is on the needles: the row is told for later, unless it works what the holders have.
-  if (
-    !begins(row) &&
-    !gatherPieces(play, row, active) &&
-    active.every((size) => live(handOf(play, size).needles) === 0 && handOf(play, size).needles.sure)
-  ) {
-    return;
-  }
-  // All stitches of the row are picked up here: whatever was in doubt before, it is not about these.
-  if (picksUpAll(row)) for (const size of active) if (live(handOf(play, size).needles) === 0) handOf(play, size).needles.sure = true;
-  if (row.does !== null) {
-    // "Row 4: …", "Row 6: As Row 4": the row between them that "all WS rows" gives.
-    const first = label?.numbers[0];
-    if (first !== undefined && label?.name === null && play.inline?.section === play.section && first > play.inline.number + 1)
-      fillTo(play, play.section, play.inline.number + 1, first, active);
-    playRowsOfLabel(play, row, active);
-    note(play, label);
-    return;
-  }
-  const numbers: readonly (number | null)[] =
-    label === null || label.numbers.length === 0 ? [null] : label.name !== null ? [label.numbers[0] ?? null] : label.numbers;
-  if (label !== null && label.andAll !== null) {
-    const number = label.numbers[0] ?? null;
-    playOnce(play, row, active, number);
-    return;
-  }
-  const next = label?.next?.values ?? null;
-  const times = next === null ? 1 : Math.max(1, ...active.map((size) => sizeValue(next, size) ?? 1));
-  for (const number of numbers) {
-    if (
-      number !== null &&
-      label?.name === null &&
-      play.inline !== null &&
-      play.inline.section === play.section &&
-      number > play.inline.number + 1
-    )
-      fillTo(play, play.section, play.inline.number + 1, number, active);
-    for (let time = 0; time < Math.min(times, 400); time += 1) {
-      const now = next === null ? active : active.filter((size) => (sizeValue(next, size) ?? 1) > time);
-      playOnce(play, row, now, number);
-    }
-  }
-}
-
-function playOnce(play: Play, row: Row, sizes: readonly number[], number: number | null): void {
-  for (const each of rowsOfSentences(play, row, sizes))
-    playSteps(play, each, each.children, sizes, {
-      span: each.span,
-      textSpan: each.span,
-      inline: true,
-      number: each.label === null ? null : number,
-      node: each,
-    });
-  if (number !== null && row.label?.name === null) play.inline = { section: play.section, number };
-}
-
-function note(play: Play, label: Label | null): void {
-  const last = label?.numbers.at(-1);
-  if (last !== undefined && label?.name === null) play.inline = { section: play.section, number: last };
-}
-
-const besidePicking = new Set<Step['type']>(['pickUp', 'change', 'remark', 'marker', 'stated', 'join']);
-
-/** Every stitch is picked up from an edge, by a number each, and none from a holder. */
-function picksUpAll(row: Row): boolean {
-  return (
-    row.children.some((step) => step.type === 'pickUp') &&
-    row.children.every((step) => besidePicking.has(step.type) && (step.type !== 'pickUp' || (step.count !== null && !step.includingHeld)))
-  );
-}
-
-/** A row that brings its own stitches. */
-function begins(row: Row): boolean {
-  return row.children.some(
-    (step) =>
-      step.type === 'castOn' ||
-      step.type === 'pickUp' ||
-      step.type === 'takeUp' ||
-      (step.type === 'join' && step.what === 'rejoin') ||
-      (step.type === 'hold' && step.which === 'centre'),
-  );
 }
 
 export type { Span };

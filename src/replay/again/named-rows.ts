@@ -1,8 +1,8 @@
 /** Which rows the words mean: by number, by name, the last ones, those of a section. */
 import { sizeValue } from '../../../grammar/count.ts';
 import type { Row, RowsNamed, Span } from '../../../grammar/tree.ts';
+import { fillerFor } from '../labelled-rows.ts';
 import { type Hand, labelWords, type Play, type Worked } from '../play.ts';
-import { fillerFor } from '../statements.ts';
 
 /** A row as it will be worked once more. */
 export interface Again {

@@ -16,6 +16,9 @@ const mostRows = 400;
 function rowsLabelled(label: Label | null): Count {
   const one: Count = { type: 'count', values: [1], span: label?.span ?? { start: 0, end: 0 } };
   if (label === null) return one;
+  const { lastBySize, numbers } = label;
+  if (label.next === null && lastBySize !== null && numbers.length > 1)
+    return { ...one, values: lastBySize.map((last) => numbers.filter((number) => number <= (last ?? 0)).length) };
   return label.next ?? { ...one, values: [Math.max(1, label.numbers.length)] };
 }
 
@@ -90,11 +93,12 @@ export function playRowsOfLabel(play: Play, row: Row, sizes: readonly number[]):
     }
     const { list } = found;
     const length = list.reduce((sum, each) => sum + each.times, 0);
-    const rows = label === null || label.numbers.length === 0 ? null : label.numbers.length;
+    const labelled = rowsLabelled(label);
     const said = does.times;
     const passes = new Map<number, number>();
     for (const size of sizes) {
       const n = said === null ? null : sizeValue(said.count.values, size);
+      const rows = label === null || label.numbers.length === 0 ? null : sizeValue(labelled.values, size);
       const byLabel = rows === null ? null : rows / length;
       if (n !== null && byLabel !== null && n !== byLabel) {
         met(

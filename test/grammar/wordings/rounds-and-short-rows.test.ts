@@ -9,7 +9,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Rnd 5: K to 4 sts before BOR, w&t.', 'round 5: k→4 before beginning marker turn wrap'],
   ['K to BOR.', 'row: k→to beginning marker'],
   ['2nd row: P. 3rd row: (k1, inc in next st) 8 times.', 'row 2: p→end | row 3: [k{1} kfb]→8×'],
-  ['2nd and every alt rnd: K. 3rd rnd: *K7, k2tog; rep from * to end.', 'row 2 and all alternate: k→end | round 3: *[k{7} kNtog{2}]→end'],
+  ['2nd and every alt rnd: K. 3rd rnd: *K7, k2tog; rep from * to end.', 'round 2 and all alternate: k→end | round 3: *[k{7} kNtog{2}]→end'],
   ['Row 2: Knit. Do not turn at the end of Row 2; place marker and join in the round.', 'row 2: k→end turn not marker place join round'],
   ['CO 81 sts; slip the last stitch cast on to the left needle and knit it together with the first.', 'CO 81 here | join round loses 1'],
   ['Slip a marker on right needle to mark beg of rnds and join.', 'marker place | join round'],
