@@ -1,5 +1,5 @@
 import { found } from './facts/blocks.ts';
-import { childOf, denies, type Sentence, sentencesOf, warns } from './facts/child.ts';
+import { childOf, denies, fixesFirmly, type Sentence, sentencesOf, warns } from './facts/child.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
 const cords = /\b(?:i-cords?|cords?|drawstrings?|ties|tie strings?|ribbons?|strings?|laces)\b/i;
@@ -117,7 +117,8 @@ Sew a twisted cord to each side of the neck edge.
     const warned = all.some((one) => warns(one.text));
     if (warned) return findings;
     const part = all.find((one) => one.role === 'work' && small.test(one.text) && !/buttonholes?/i.test(one.text) && !denies(one.text));
-    if (part !== undefined && (child.baby || (child.from !== null && child.from < underThree))) {
+    const fixed = all.some((one) => fixesFirmly(one.text) && small.test(one.text));
+    if (part !== undefined && !fixed && (child.baby || (child.from !== null && child.from < underThree))) {
       findings.push(
         found(
           context,

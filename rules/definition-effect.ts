@@ -5,6 +5,17 @@ import { counted } from './telling.ts';
 
 const told = (net: number): string => (net === 0 ? 'keeps the count' : net < 0 ? `takes away ${counted(-net)}` : `adds ${counted(net)}`);
 
+const numbers: readonly string[] = ['no', 'one', 'two', 'three', 'four'];
+
+/** "(1 stitch increased)", "2 sts decreased, leans right": what the words say of the count; null where they say nothing. */
+function remarkIn(meaning: string): number | null {
+  const match = /\b([1-4]|one|two|three|four) (?:sts?|stitch(?:es)?) (inc|dec)(?:reased|['’]?d)?\b/i.exec(meaning);
+  if (match === null) return null;
+  const word = match[1]!.toLowerCase();
+  const number = numbers.includes(word) ? numbers.indexOf(word) : Number(word);
+  return match[2]!.toLowerCase() === 'inc' ? number : -number;
+}
+
 export const definitionEffect: Rule = {
   id: 'definition-effect',
   level: 'query',
@@ -23,9 +34,6 @@ export const definitionEffect: Rule = {
   },
   check: ({ pattern }): readonly Finding[] =>
     definitionsOf(pattern).flatMap(({ abbreviation, definition, common }): Finding[] => {
-      if (definition === null || !definition.certain || definition.cable !== undefined) return [];
-      const own = stitchUse(definition.entry);
-      const net = own.makes - own.takes;
       const base = {
         rule: definitionEffect.id,
         level: 'query' as const,
@@ -37,6 +45,21 @@ export const definitionEffect: Rule = {
         replayed: null,
         fix: null,
       };
+      if (definition === null || !definition.certain || definition.cable !== undefined || definition.declaredNet === null) {
+        // Words that cannot be worked by themselves ("make one, leaning left") still carry their remark.
+        const remark = remarkIn(abbreviation.meaning);
+        const usual = common?.certain === true ? common.makes - common.takes : null;
+        if (remark !== null && usual !== null && usual !== remark && Math.sign(usual) === Math.sign(remark))
+          return [
+            {
+              ...base,
+              message: `${abbreviation.term}: the remark says it ${told(remark)}, but the name commonly ${told(usual)}. Which is right?`,
+            },
+          ];
+      }
+      if (definition === null || !definition.certain || definition.cable !== undefined) return [];
+      const own = stitchUse(definition.entry);
+      const net = own.makes - own.takes;
       if (definition.declaredNet !== null && definition.declaredNet !== net) {
         return [
           {

@@ -3,6 +3,26 @@ import { walkPattern } from './facts/walk.ts';
 import { listed } from './facts/wording.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
+/** So many rows in a run are a length, not a border. */
+const manyRows = 24;
+
+/** A length is printed for a piece whose rows are counted off: the two meet only through the row gauge. */
+function lengthByRows({ pattern, replay }: Context): boolean {
+  const printed = pattern.front.measures.some(
+    (one) => one.kind !== 'toFit' && /\b(?:length|long|tall|height|high|deep|depth)\b/i.test(one.name) && !/\buntil\b/i.test(one.name),
+  );
+  const counted = replay.entries.reduce(
+    (rows, entry) => rows + (entry.unit === 'step' || entry.node.type === 'until' ? 0 : entry.times),
+    0,
+  );
+  const measured = replay.entries.some(
+    (entry) =>
+      (entry.node.type === 'until' && entry.node.goal.kind === 'measure') ||
+      (entry.node.type === 'repeatRows' && entry.node.until?.kind === 'measure'),
+  );
+  return printed && !measured && counted >= manyRows;
+}
+
 /** Increases and decreases spread over rows: how long they take is told by the row gauge alone. */
 function toldByRows(context: Context): boolean {
   let told = false;
@@ -10,7 +30,7 @@ function toldByRows(context: Context): boolean {
     if (node.type === 'shape' && node.schedule.length > 0) told = true;
     if (node.type === 'repeatRows' && node.schedule.length > 0) told = true;
   });
-  return told;
+  return told || lengthByRows(context);
 }
 
 export const gaugeComplete: Rule = {

@@ -37,7 +37,8 @@ function passings(pattern: Pattern, row: Row, section: number, steps: readonly S
       if (use === null || taken + use.takes > short) return [];
       taken += use.takes;
     }
-    return around && taken >= short ? [{ row, section, run: step, slipped: false }] : [];
+    // Round the repeat the next pass begins: with the marker itself, or with what is worked past it.
+    return around && taken >= short ? [{ row, section, run: step, slipped: list[0]?.type === 'marker' }] : [];
   });
 }
 

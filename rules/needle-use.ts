@@ -1,5 +1,5 @@
 import { found, stretches } from './facts/blocks.ts';
-import { listedSizes, needleMm, needleUses } from './facts/used-needles.ts';
+import { listedSizes, millimetres, needleMm, needleUses } from './facts/used-needles.ts';
 import { figure, listed } from './facts/wording.ts';
 import type { Context, Finding, Rule } from './rule.ts';
 
@@ -16,6 +16,25 @@ const namedAgain = (context: Context, words: string): boolean => {
     stretches(context).some((one) => one.role === 'work' && one.text.toLowerCase().includes(stem) && /\bneedles?|\bdpns?/i.test(one.text))
   );
 };
+
+/** Needles that a gauge is told on and the materials do not list. */
+function gaugeNeedles(context: Context, sizes: readonly number[]): readonly Finding[] {
+  const { gauges } = context.pattern.front;
+  return gauges.flatMap((gauge) => {
+    const line = context.manuscript.source.slice(gauge.span.start, gauge.span.end + 80).split('\n')[0]!;
+    const named = millimetres(line)[0];
+    if (named === undefined || sizes.includes(named.mm)) return [];
+    const start = gauge.span.start + named.index;
+    return [
+      found(
+        context,
+        needleUse,
+        { start, end: start + named.length },
+        `The gauge is told on ${figure(named.mm)} mm needles, and the materials list ${listed(sizes.map((size) => `${figure(size)} mm`))}. Which size is meant?`,
+      ),
+    ];
+  });
+}
 
 export const needleUse: Rule = {
   id: 'needle-use',
@@ -72,6 +91,7 @@ Row 2: Knit.
         ),
       );
     }
+    findings.push(...gaugeNeedles(context, sizes));
     const used = new Set(uses.map((use) => use.mm));
     if (sizes.length < 2 || used.size === 0) return findings;
     for (const needle of context.pattern.front.needles) {
@@ -82,6 +102,7 @@ Row 2: Knit.
       // A needle of another kind may be meant by its kind alone: "change to dpns".
       if (
         needle.kind === 'doublePointed' &&
+        context.pattern.front.needles.some((other) => other.kind !== null && other.kind !== 'doublePointed') &&
         stretches(context).some((one) => one.role === 'work' && /\bdpns?\b|double[- ]pointed/i.test(one.text))
       )
         continue;

@@ -3,6 +3,10 @@ import type { Finding, Rule } from './rule.ts';
 import { sectionTitle } from './telling.ts';
 import { statementsOf, stepsOf } from './tree-walk.ts';
 
+const marksStitch = (source: string, step: Step): boolean =>
+  step.type === 'marker' &&
+  /^(?:mark|place a (?:locking |removable )?marker in|put a marker in|hang)\b/i.test(source.slice(step.span.start, step.span.end));
+
 export const strayMarker: Rule = {
   id: 'stray-marker',
   level: 'query',
@@ -16,7 +20,10 @@ export const strayMarker: Rule = {
     const { source } = context.manuscript;
     const placed = statementsOf(context.pattern).flatMap(({ statement, section }) => {
       const steps = statement.type === 'row' ? stepsOf(statement.children) : [statement as Step];
-      return steps.flatMap((step) => (step.type === 'marker' && (step.op === 'place' || step.op === 'hang') ? [{ step, section }] : []));
+      // "Mark the middle st" marks a stitch: that is seen on the fabric, and nothing need speak of it again.
+      return steps
+        .filter((step) => !marksStitch(source, step))
+        .flatMap((step) => (step.type === 'marker' && (step.op === 'place' || step.op === 'hang') ? [{ step, section }] : []));
     });
     // In a round the marker at its beginning is used without a word.
     if (context.replay.entries.some((entry) => entry.unit === 'round') || /\bin (the )?(rounds?|rnds?)\b/i.test(source)) return [];

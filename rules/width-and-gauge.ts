@@ -238,6 +238,16 @@ function convertedFrom(context: Context, name: NamedMeasure, inches: Measure): b
   });
 }
 
+/** "To fit bust 81 cm, actual measurement 91 cm": the second measures what the first is for. */
+function unnamedBody(context: Context, name: NamedMeasure): Girth | null {
+  if (
+    name.kind !== 'finished' ||
+    !/^(?:actual|finished|knitted|garment)?\s?(?:measurements?|size)\s?(?:of garment)?$/i.test(name.name.trim())
+  )
+    return null;
+  return context.pattern.front.measures.some((one) => one.kind === 'toFit' && /\b(?:bust|chest)\b/i.test(one.name)) ? 'body' : null;
+}
+
 export const widthAndGauge: Rule = {
   id: 'width-and-gauge',
   level: 'query',
@@ -284,7 +294,7 @@ Cast off.
       fault.pair.second.span.start,
     ]);
     return context.pattern.front.measures.flatMap((name) => {
-      const girth = isSquare(name) ? 'width' : girthOf(name);
+      const girth = isSquare(name) ? 'width' : (girthOf(name) ?? unnamedBody(context, name));
       if (girth === null || (sideways && girth === 'body')) return [];
       const measure = name.measures.find((one) => one.unit === 'cm') ?? name.measures.find((one) => one.unit === 'in');
       if (measure === undefined || name.measures.some((one) => wrongPairs.includes(one.span.start))) return [];

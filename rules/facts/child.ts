@@ -76,6 +76,12 @@ export function sentencesOf(context: Context): readonly Sentence[] {
 export const denies = (text: string): boolean =>
   /\b(?:no|not|never|nothing|none|without|don't|leave out|omit|instead of|avoid)\b/i.test(text);
 
+/** Small parts are cautioned of wherever it says to fix them firmly, to test them, or to leave them off. */
+export const fixesFirmly = (text: string): boolean =>
+  /\b(?:firmly|securely|secure(?:d|ly)?|tug(?:ged|ging)?|very well|double(?:d)? thread|pull (?:test|hard)|small (?:parts?|child(?:ren)?)|under (?:the age of )?(?:three|3|36 months)|come (?:off|loose)|snap fasteners? instead)\b/i.test(
+    text,
+  );
+
 /** A sentence that warns: it names the danger or the rules. */
 export const warns = (text: string): boolean =>
   /\b(?:EN 14682|hazards?|chok(?:e|ing)|strangl(?:e|es|ed|ing)|strangulation|danger(?:ous)?|unsafe|safety|unattended|supervis|swallow(?:s|ed|ing)?|local (?:rules|regulations)|may not hang|can catch|get caught|be pulled off)\b/i.test(

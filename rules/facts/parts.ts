@@ -14,10 +14,12 @@ const girths: readonly (readonly [Girth, RegExp])[] = [
   ['width', /\b(?:width|wide|across|square)\b/i],
 ];
 
+/** "The cap measures 46 cm round" states a measure; "until it measures 46 cm" is a goal. */
+const isLength = /\b(?:length|long|tall|height|high|depth|deep|ease|drop|seam|from|until|(?:piece|work|it|length|armhole) measures?)\b/i;
+
 /** What the measure goes round or across; null where it is a length or something this project cannot match to counts. */
 export function girthOf(measure: NamedMeasure): Girth | null {
-  if (measure.kind === 'toFit' || /\b(?:length|long|tall|height|high|depth|deep|ease|drop|seam|from|until|measures?)\b/i.test(measure.name))
-    return null;
+  if (measure.kind === 'toFit' || isLength.test(measure.name)) return null;
   return girths.find(([, words]) => words.test(measure.name))?.[0] ?? null;
 }
 

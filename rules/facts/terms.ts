@@ -55,6 +55,9 @@ function nameOf(words: string): string | null {
   // "c. 6 f." in old leaflets, with its stops.
   const stopped = /^[A-Za-z]\.\s?\d{1,2}\s?[A-Za-z](?=\.|$)/.exec(words);
   if (stopped !== null) return stopped[0];
+  // "wl.fwd." and "t.b.l.": one word with stops inside.
+  const spaced = /^[A-Za-z]+(?:\.[A-Za-z]+)+(?=\.|\W|$)/.exec(words);
+  if (spaced !== null) return spaced[0];
   const name = /^[A-Za-z][A-Za-z0-9&+/'-]*/.exec(words)?.[0].replace(/[-/']+$/, '');
   if (name === undefined || plainWords.has(name.toLowerCase())) return null;
   return bare(name);
@@ -127,7 +130,10 @@ export function explainedIn(context: Context): (term: string) => boolean {
   const known = new Set<string>();
   for (const entry of context.pattern.front.abbreviations) {
     for (const form of [...entry.forms, entry.term]) {
-      const key = form.toLowerCase().replace(/[()]/g, '').trim();
+      const key = form
+        .toLowerCase()
+        .replace(/[()]|\.$/g, '')
+        .trim();
       known.add(key).add(bare(key)).add(key.replace(/'?d$/, ''));
     }
   }
@@ -152,6 +158,13 @@ function namesIt(before: string, key: string): boolean {
   );
 }
 
+const workingVerb =
+  /^(?:knit|purl|slip|wrap|work|make|yarn|insert|pick|lift|bring|pass|place|move|draw|take|put|increase|decrease|cast|bind|double|drop|turn|cross|with)/;
+
+/** Whether the words in the bracket behind a term tell how it is worked or what it stands for: "ssk (slip, slip, …", never "ssk (last border st with …". */
+const explainsIt = (first: string | undefined, key: string): boolean =>
+  first !== undefined && (first[0] === key[0] || workingVerb.test(first)) && !/^(?:st|sts|stitch|stitches)$/.test(first);
+
 /** "wrap and turn (w&t)", "MDS like this:", "w&t: bring the yarn …", "DS = …", "is called a DS". */
 function toldIn(text: string, key: string, inList: boolean): boolean {
   for (let at = text.indexOf(key); at >= 0; at = text.indexOf(key, at + 1)) {
@@ -165,7 +178,7 @@ function toldIn(text: string, key: string, inList: boolean): boolean {
     // "MB: (k1, p1) …" opens a line; "Rib rnd:" is a label.
     if (/^s?:\s/.test(after) && /(?:^|[\n.;]\s*)$/.test(before)) return true;
     if (/\b(?:called|named|known as)\s(?:an?\s|the\s)?["']?$/.test(before)) return true;
-    if (/^\s\((?!\d)[a-z]{3,}\s/.test(after) && !/\d/.test(after)) return true;
+    if (explainsIt(/^\s\((?!\d)([a-z]{3,})[\s,]/.exec(after)?.[1], key) && !/\d/.test(after)) return true;
   }
   return false;
 }

@@ -71,7 +71,7 @@ export function needleUses(context: Context): readonly NeedleUse[] {
 }
 
 /** "4 mm needles", "4 mm circular needle", "needle 4 mm": sizes of needles, not of buttons. */
-function millimetres(text: string): readonly { mm: number; index: number; length: number }[] {
+export function millimetres(text: string): readonly { mm: number; index: number; length: number }[] {
   const found: { mm: number; index: number; length: number }[] = [];
   for (let index = 0; index < text.length; index += 1) {
     if (!/[\d½¼¾]/.test(text[index]!)) continue;

@@ -1,8 +1,10 @@
 /**
  * The slips designers make, put one at a time into the correct fixtures with a fixed seed, and what the proof says of each.
  *
- *     npm run slips            2,000 slips
- *     npm run slips -- 500     fewer
+ *     npm run slips                    2,000 slips in the rows
+ *     npm run slips -- 500             fewer
+ *     npm run slips -- words           slips in the words around them: gauge, needles, notions, yarn, abbreviations, units, references
+ *     npm run slips -- words --list    and those that nothing was said of
  *
  * Prints per kind: caught (a new error or query anywhere the slip can be noticed), at the right place (on the line of the
  * slip), the right statement blamed (the finding covers the words changed), and how often the true repair is among the
@@ -12,13 +14,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Edit } from '../../rules/rule.ts';
 import { type Proof, proof } from '../../src/index.ts';
-
-interface Slip {
-  readonly kind: string;
-  readonly at: number;
-  readonly was: string;
-  readonly now: string;
-}
+import { slipsInRows } from './slips/slips-in-rows.ts';
+import { slipsInWords } from './slips/slips-in-words.ts';
 
 /** A small generator with a fixed seed (mulberry32), so that every run makes the same slips. */
 function generator(seed: number): () => number {
@@ -29,61 +26,6 @@ function generator(seed: number): () => number {
     t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
     return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
   };
-}
-
-const changed = (number: number, by: number): string => String(Math.max(0, number + by));
-
-/** Every place of a draft where a slip of some kind can be made. */
-function slipsIn(source: string, body: number): Slip[] {
-  const slips: Slip[] = [];
-  const each = (kind: string, pattern: RegExp, make: (match: RegExpExecArray) => { at: number; was: string; now: string }[]): void => {
-    for (const match of source.matchAll(pattern)) {
-      if ((match.index ?? 0) < body) continue;
-      for (const slip of make(match as RegExpExecArray)) if (slip.was !== slip.now) slips.push({ kind, ...slip });
-    }
-  };
-  const whole = (match: RegExpExecArray, now: string): { at: number; was: string; now: string }[] => [
-    { at: match.index, was: match[0], now },
-  ];
-  const numberIn = (match: RegExpExecArray, group: number, by: number): { at: number; was: string; now: string }[] => {
-    const was = match[group];
-    if (was === undefined) return [];
-    const at = match.index + match[0].indexOf(was);
-    return [{ at, was, now: changed(Number(was), by) }];
-  };
-  each('stated count', /(?:[—–=(]\s?|\. |\[)(\d{2,3})(?= (?:sts|stitches)\b)/g, (match) => [
-    ...numberIn(match, 1, 2),
-    ...numberIn(match, 1, -1),
-  ]);
-  each('stated count, one size', /, (\d{2,3})(?=[,)\]:] ?[^\n]{0,24}(?:sts|stitches)\b)/g, (match) => numberIn(match, 1, 2));
-  each('stitch number', /\b[kKpP](\d{1,2})(?=[,;.)\]])/g, (match) => [
-    ...numberIn(match, 1, 1),
-    ...numberIn(match, 1, -1),
-    ...numberIn(match, 1, 2),
-  ]);
-  each('repeat number', /\b(\d{1,2})(?= (?:more times|times more|times|further times)\b)/g, (match) => [
-    ...numberIn(match, 1, 1),
-    ...numberIn(match, 1, -1),
-  ]);
-  each('to last', /to last (\d{1,2})(?= sts)/gi, (match) => [...numberIn(match, 1, 1), ...numberIn(match, 1, -1)]);
-  each('yarn over left out', /, yo(?=,)/g, (match) => whole(match, ''));
-  each('decrease made plain', /\bk2tog\b(?=[,;.)\]])/g, (match) => whole(match, 'k2'));
-  each('double decrease made single', /\b(?:sk2p|s2kp|k3tog)\b(?=[,;.)\]])/g, (match) => whole(match, 'k2tog'));
-  each('increase left out', /, m1[lr]?(?=[,;.)\]])/gi, (match) => whole(match, ''));
-  each('cast-on', /(?:[Cc]ast on|CO) (\d{2,3})\b/g, (match) => numberIn(match, 1, 1));
-  each('marker left out', /, (?:sm|pm)(?=,)/g, (match) => whole(match, ''));
-  each('size list short', /[,:] ?(\d{1,3})(?=[)\]] ?(?:sts|times|more|rows|rnds))/g, (match) => whole(match, ''));
-  each('row number', /\b(Row|Rnd|Round) (\d{1,2})(?= ?[(:.])/g, (match) => [
-    { at: match.index + match[0].length - (match[2] ?? '').length, was: match[2] ?? '', now: changed(Number(match[2]), 1) },
-  ]);
-  each('row range', /\bRows? (\d{1,2})[–-](\d{1,2})\b/g, (match) => [
-    { at: match.index + match[0].length - (match[2] ?? '').length, was: match[2] ?? '', now: changed(Number(match[2]), 2) },
-  ]);
-  each('side exchanged', /\((RS|WS)\)/g, (match) => whole(match, match[1] === 'RS' ? '(WS)' : '(RS)'));
-  each('bind-off number', /(?:[Cc]ast off|BO) (\d{1,2})(?= (?:sts|\())/g, (match) => numberIn(match, 1, 1));
-  each('picked up', /[Pp]ick up and (?:k|knit) (\d{1,3})\b/g, (match) => numberIn(match, 1, 2));
-  each('put on hold', /(?:place|slip) (?:next|centre|first) (\d{1,3})\b/gi, (match) => numberIn(match, 1, 2));
-  return slips;
 }
 
 const lineOf = (text: string, at: number): number => text.slice(0, at).split('\n').length;
@@ -103,16 +45,19 @@ const serious = (
     }));
 
 const folder = 'fixtures/clean';
-const wanted = Number(process.argv[2] ?? 2000);
+const words = process.argv.includes('words');
+const only = process.argv.find((word) => word.startsWith('--only='))?.slice(7);
+const wanted = Number(process.argv.find((word) => /^\d+$/.test(word)) ?? 2000);
 const drafts = readdirSync(folder)
   .filter((file) => file.endsWith('.md'))
   .sort()
   .map((file) => ({ file, source: readFileSync(join(folder, file), 'utf8') }));
 const random = generator(20261125);
-const pool = drafts.flatMap(({ file, source }) => {
-  const firstRow = /^(?:.*\b(?:cast on|CO) \d)/im.exec(source)?.index ?? 0;
-  return slipsIn(source, firstRow).map((slip) => ({ file, source, slip }));
-});
+const pool = drafts.flatMap(({ file, source }) =>
+  (words ? slipsInWords(source) : slipsInRows(source))
+    .filter((slip) => only === undefined || slip.kind.startsWith(only))
+    .map((slip) => ({ file, source, slip })),
+);
 for (let at = pool.length - 1; at > 0; at -= 1) {
   const other = Math.floor(random() * (at + 1));
   [pool[at], pool[other]] = [pool[other] as (typeof pool)[0], pool[at] as (typeof pool)[0]];

@@ -228,3 +228,54 @@ describe('eyes of a toy', () => {
     expect(told('child-safety', toy(remark))).toHaveLength(times);
   });
 });
+
+describe('the needle of the gauge', () => {
+  const band = (needles: string, gauge: string): string =>
+    `# Kelp Band\n\nNeedles: ${needles}\n\nGauge: ${gauge}\n\nCast on 20 sts.\n\nRow 1 (RS): Knit.\n`;
+  it.each([
+    ['4 mm needles', '20 sts and 28 rows = 10 cm in st st on 4 mm needles', 0],
+    ['4 mm needles', '20 sts and 28 rows = 10 cm in st st on 4.5 mm needles', 1],
+    ['3 mm and 4 mm needles', '20 sts and 28 rows = 10 cm in st st on larger needles', 0],
+  ])('%s listed; %s', (needles, gauge, times) => {
+    expect(told('needle-use', band(needles, gauge)).filter((one) => one.includes('gauge is told'))).toHaveLength(times);
+  });
+});
+
+it('two sizes of double-pointed needles are two needles: the second must be changed to', () => {
+  const rows = (change: string): string =>
+    draft('tapestry needle', `With smaller needles work 4 rnds.\n\n${change}Rnd 1: Knit.`, 'Needles: 3.5 mm and 4 mm dpns');
+  expect(told('needle-use', rows(''))).toHaveLength(1);
+  expect(told('needle-use', rows('Change to larger needles.\n\n'))).toEqual([]);
+});
+
+describe('lists under other headings', () => {
+  it.each(['**Also** 3 markers, darning needle', 'Also: 3 markers, darning needle', '**other bits** 3 markers, darning needle'])(
+    '%s',
+    (line) => {
+      const rows = `# Kelp Band\n\n**Yarn** 100 m of DK\n\n${line}\n\n## Band\n\nCast on 20 sts.\n\nRow 1 (RS): P7, C6B, p7.\n`;
+      expect(told('tool-not-listed', rows).join()).toContain('needs a cable needle');
+    },
+  );
+  it('balls “of A” and “of B”', () => {
+    const rows = (last: string): string =>
+      `# Kelp Band\n\n**Yarn:** DK wool, 115 m per 50 g ball: 2 balls of A, 2 balls of B\n\nWith A cast on 20 sts.\n\nRow 1 (RS) with B: Knit.\n\nRow 2 with ${last}: Knit.\n`;
+    expect(told('colours-listed', rows('A'))).toEqual([]);
+    expect(told('colours-listed', rows('D'))).toHaveLength(1);
+  });
+});
+
+describe('markers in words', () => {
+  const wedge = (...rows: readonly string[]): string => `# Tern Wedge\n\nCO 40 sts. Join in the round.\n\n${rows.join('\n\n')}\n`;
+  it('a repeat that begins with the marker has slipped it where the next pass begins', () => {
+    const rows = wedge(
+      'Rnd 1: *Pm, m1, k1, m1, pm, k19; rep from * once. (44 sts)',
+      'Rnd 2: *Sl m, m1, k to m, m1, sl m, k to m; rep from * once. (48 sts)',
+      'Rnd 3: *Sl m, m1, k to m, m1, sl m, k to m; rep from * once. (52 sts)',
+    );
+    expect(told('marker-not-slipped', rows)).toEqual([]);
+  });
+  it('a marked stitch need not be spoken of again', () => {
+    const flat = '# Tern Square\n\nCO 41 sts. Mark the middle st.\n\nRow 1 (RS): K19, s2kp, k19. 39 sts.\n\nRow 2: Knit.\n\nBO all sts.\n';
+    expect(told('stray-marker', flat)).toEqual([]);
+  });
+});

@@ -30,6 +30,13 @@ describe('cautions for children', () => {
   ])('%s', (_, sizes, cautions, work, times) => {
     expect(told('child-safety', jacket(sizes, cautions, work)).filter((one) => one.startsWith('query'))).toHaveLength(times);
   });
+  it.each([
+    'Sew the buttons on firmly.',
+    'Sew on the buttons with doubled thread and tug each hard.',
+    'Sew on the buttons; for a child under three use snaps instead of buttons.',
+  ])('%s: the caution settles it', (work) => {
+    expect(told('child-safety', jacket('3 (6) months', '', work))).toEqual([]);
+  });
   it('small parts are asked about', () => {
     expect(told('child-safety', jacket('3 (6) months', '', 'Sew on the buttons.'))).toEqual([expect.stringMatching(/^query Buttons/)]);
   });
@@ -112,6 +119,12 @@ describe('gauge', () => {
     ['24 sts = 10 cm in st st', 'gauge-complete', 1],
     ['24 sts and 32 rows = 10 cm in st st', 'gauge-complete', 0],
     ['16 sts = 10 cm in garter st', 'gauge-complete', 0],
+    // Fewer rows than stitches, in any fabric, pinned out or not: from memory of printed gauges.
+    ['22 sts and 14 rnds = 10 cm in cable pattern', 'gauge-shape', 1],
+    ['28 sts and 22 rows = 10 cm in st st, blocked', 'gauge-shape', 1],
+    ['18 sts and 28 rows = 10 cm in lace pattern, blocked', 'gauge-shape', 0],
+    ['14 sts and 13 rows = 10 cm in brioche', 'gauge-shape', 0],
+    ['24 sts = 10 cm in the drop stitch pattern', 'gauge-shape', 0],
   ])('%s: %s', (words, rule, times) => {
     expect(told(rule, `# Kelp\n\nGauge: ${words}\n\nCast on 20 sts.\n\nRow 1: Knit.\n`)).toHaveLength(times);
   });
@@ -123,5 +136,48 @@ describe('yarn described', () => {
     ['4 x 50 g balls of Orrin Flax (110 m per ball)', 0],
   ])('%s', (words, times) => {
     expect(told('yarn-described', `# Kelp\n\nYarn: ${words}\n\nCast on 20 sts.\n`)).toHaveLength(times);
+  });
+});
+
+describe('a gauge without rows', () => {
+  const scarf = (length: string, rows: string): string =>
+    `# Kelp\n\nFinished ${length}\n\nGauge: 24 sts = 10 cm in st st\n\nCast on 48 sts.\n\nRow 1 (RS): Knit.\n\nRow 2: Purl.\n\n${rows}\n\nBind off.\n`;
+  it.each([
+    ['length: 40 cm', 'Rep Rows 1 and 2 60 times more.', 'query'],
+    ['length: 40 cm', 'Rep Rows 1 and 2 until piece measures 40 cm.', 'style'],
+    ['width: 20 cm', 'Rep Rows 1 and 2 60 times more.', 'style'],
+  ])('%s, “%s”: %s', (length, rows, level) => {
+    expect(told('gauge-complete', scarf(length, rows)).map((one) => one.split(' ')[0])).toEqual([level]);
+  });
+});
+
+describe('a definition beside its remark', () => {
+  const list = (meaning: string): string =>
+    `# Kelp\n\n## Abbreviations\n\n- k: knit\n- ${meaning}\n- p: purl\n- RS: right side\n- st(s): stitch(es)\n\n## Strip\n\nCast on 20 sts.\n\nRow 1 (RS): K1, m1L, k to end.\n`;
+  it.each([
+    ['m1L: make one, leaning left (1 st increased)', 0],
+    ['m1L: make one, leaning left (2 sts increased)', 1],
+    ['k2tog: knit two together (1 stitch decreased, leans right)', 0],
+    ['k2tog: knit two together (2 stitches decreased, leans right)', 1],
+    ['m1L: make one, leaning left', 0],
+  ])('%s', (meaning, times) => {
+    expect(told('definition-effect', list(meaning))).toHaveLength(times);
+  });
+});
+
+describe('abbreviations in their places', () => {
+  const rows = (list: string, row: string): string => `# Kelp\n\n${list}\n\nCast on 20 sts.\n\n${row}\n`;
+  const five = 'Abbreviations: k, knit; p, purl; RS, right side; st(s), stitch(es); sl, slip';
+  it.each([
+    ['a bracket that tells how it is worked', five, 'Row 1 (RS): K2, ssk (slip, slip, knit), k to end.', 0],
+    ['a bracket that tells which stitches', five, 'Row 1 (RS): K2, ssk (last edging st with the next panel st), k to end.', 1],
+    [
+      'letters with stops between',
+      `${five}; wl.fwd., wool forward; tog., together; rep, repeat`,
+      'Row 1 (RS): K.1, * wl.fwd., k.2 tog.; rep from * to last st, k.1.',
+      0,
+    ],
+  ])('%s', (_, list, row, times) => {
+    expect(told('unexplained-abbreviation', rows(list, row))).toHaveLength(times);
   });
 });

@@ -109,7 +109,7 @@ function nameOf(text: string, group: readonly FoundMeasure[], label: string | nu
   const plain = label === null || topicOf(label) !== null ? null : label;
   const ease = behind?.[1];
   if (ease !== undefined && /ease$/i.test(ease)) return { name: ease.replace(/^of\s/i, ''), end: last.end + behind![0].length };
-  if (behind !== null && before.split(' ').length < 3) {
+  if (behind !== null && before.split(' ').length < 5) {
     const words = [plain, before, behind[1]!].filter((part) => part !== null && part !== '');
     return { name: words.join(' '), end: last.end + behind[0].length };
   }

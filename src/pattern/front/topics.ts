@@ -77,6 +77,7 @@ const phrases: readonly (readonly [RegExp, Topic])[] = [
   [/^(special|pattern|stitch)? ?(stitches|stitch guide|stitch key)( and abbreviations)?$/, 'abbreviations'],
   [/^short (forms|words)( used)?$/, 'abbreviations'],
   [/^you('ll| will) (also )?need$/, 'materials'],
+  [/^(also|other (bits|things)|bits and (bobs|pieces)|sundries|odds and ends|and)$/, 'notions'],
   [/^before you (start|begin|cast on)$/, 'notes'],
   [/^(reading|using) (the|this) (pattern|chart|charts)$/, 'notes'],
 ];

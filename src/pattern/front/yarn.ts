@@ -16,7 +16,7 @@ const classNumber = /(?:\bCYC|\bweight|\bcategory|#)\s?#?([0-7])\b/i;
 const colourLead =
   /^\s{0,4}(?:yarn\s)?\(?((?:MC|CC\d?|MS|M|C\d?|[A-H])|(?:main|contrast(?:ing)?)(?:\s(?:colou?r|shade|yarn))?(?:\s[A-D1-9])?|colou?r\s[A-H1-9]|yarn\s[A-H1-9])\)?\s?(?:\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\))?\s?(?:[:=–-]|,?\s(?=\d))/i;
 const colourInside =
-  /\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\)|\b(?:colou?r|yarn|shade)\s([A-H]|MC|CC\d?)\b|\bas\s(MC|CC\d?|[A-H])\b|\b(MC|CC\d?)\b/;
+  /\(((?:MC|CC\d?|MS|M|C\d?|[A-H]))\)|\b(?:colou?r|yarn|shade)\s([A-H]|MC|CC\d?)\b|\b(?:as|of|in)\s(MC|CC\d?|[A-H])\b(?![’'.-]?\w)|\b(MC|CC\d?)\b/;
 
 function colourOf(text: string, label: string | null): string | null {
   const inLabel = label === null ? null : /\b(MC|CC\d?|MS)\b|^(?:yarn|colou?r)\s([A-H1-9])$|^([A-H]|M|C)$|\(([A-H]|M|C)\)/i.exec(label);
