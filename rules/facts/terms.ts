@@ -56,7 +56,7 @@ function nameOf(words: string): string | null {
   const stopped = /^[A-Za-z]\.\s?\d{1,2}\s?[A-Za-z](?=\.|$)/.exec(words);
   if (stopped !== null) return stopped[0];
   // "wl.fwd." and "t.b.l.": one word with stops inside.
-  const spaced = /^[A-Za-z]+(?:\.[A-Za-z]+)+(?=\.|\W|$)/.exec(words);
+  const spaced = /^[A-Za-z]{1,6}\.[A-Za-z]{1,6}(?:\.[A-Za-z]{1,6})?(?=\W|$)/.exec(words);
   if (spaced !== null) return spaced[0];
   const name = /^[A-Za-z][A-Za-z0-9&+/'-]*/.exec(words)?.[0].replace(/[-/']+$/, '');
   if (name === undefined || plainWords.has(name.toLowerCase())) return null;
