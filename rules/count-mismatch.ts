@@ -28,7 +28,7 @@ function say(context: Context, root: Root): Finding {
       : fault === 'row'
         ? ' What follows fits the stated count, so look for the slip in the instruction, or before it.'
         : ' Nothing that follows decides which of the two is right.';
-  return findingOf(context, root, {
+  const finding = findingOf(context, root, {
     rule: countMismatch.id,
     level: farOff(met) ? 'query' : 'error',
     message: sum + verdict,
@@ -36,6 +36,21 @@ function say(context: Context, root: Root): Finding {
     tryEdits: fault !== 'stated',
     evidence: met.evidence.length > 1 ? [`${met.evidence[0] ?? ''} Likewise in the other sizes.`] : met.evidence,
   });
+  return fault === 'stated' || fault === 'row' ? finding : withStated(context, met, finding);
+}
+
+/** Where nothing decides between the two, the count as worked is offered as well as what the row might read. */
+function withStated(context: Context, met: Root['met'], finding: Finding): Finding {
+  const edit = countFix(context, met);
+  if (edit === null) return finding;
+  const was = context.manuscript.source.slice(edit.span.start, edit.span.end);
+  const { fix: _fix, ...rest } = finding;
+  return {
+    ...rest,
+    fix: null,
+    wouldFit: [`state ${edit.text} instead of ${was}`, ...(finding.wouldFit ?? []).slice(0, 2)],
+    edits: [edit, ...(finding.edits ?? []).slice(0, 2)],
+  };
 }
 
 export const countMismatch: Rule = {

@@ -5,7 +5,7 @@ import type { Vocabulary } from '../../grammar/vocabulary.ts';
 
 /** One change of the text, and the row as it then reads. */
 export interface SmallEdit {
-  readonly kind: 'number' | 'add' | 'takeOut' | 'exchange';
+  readonly kind: 'number' | 'add' | 'takeOut' | 'exchange' | 'moveStar';
   readonly span: Span;
   readonly text: string;
   readonly steps: readonly Step[];
@@ -91,6 +91,7 @@ function visit(list: readonly Step[], rebuild: Rebuild, how: Lending, numbers: S
         });
       }
     }
+    if (step.type === 'repeat' && step.form === 'star') others.push(...starMoves(step, list, index, rebuild, how));
     if (step.type === 'repeat' && step.form !== 'run') {
       visit(step.children, (children) => put({ ...step, children }), how, numbers, others);
       visit(step.once, (once) => put({ ...step, once }), how, numbers, others);
@@ -99,6 +100,34 @@ function visit(list: readonly Step[], rebuild: Rebuild, how: Lending, numbers: S
     }
     if (step.type === 'needlePart') visit(step.children, (children) => put({ ...step, children }), how, numbers, others);
   });
+}
+
+/** The star one step earlier, or one step later: where a repeat begins is as easily misplaced as a number. */
+function starMoves(step: Repeat, list: readonly Step[], index: number, rebuild: Rebuild, how: Lending): SmallEdit[] {
+  const { markSpan, mark, children } = step;
+  const [first, second] = children;
+  const before = list[index - 1];
+  if (markSpan === null || mark === null || first === undefined || how.words(markSpan).trim() !== mark) return [];
+  const moves: SmallEdit[] = [];
+  const movable = (each: Step | undefined): each is Work => each?.type === 'work';
+  const edit = { kind: 'moveStar' as const, by: 0 };
+  if (movable(before) && before.span.end <= markSpan.start)
+    moves.push({
+      ...edit,
+      at: before,
+      span: { start: before.span.start, end: first.span.start },
+      text: `${mark}${lower(how.words(before.span))}, `,
+      steps: rebuild([...list.slice(0, index - 1), { ...step, children: [before, ...children] }, ...list.slice(index + 1)]),
+    });
+  if (movable(first) && second !== undefined)
+    moves.push({
+      ...edit,
+      at: first,
+      span: { start: markSpan.start, end: second.span.start },
+      text: `${how.words(first.span)}, ${mark}`,
+      steps: rebuild([...list.slice(0, index), first, { ...step, children: children.slice(1) }, ...list.slice(index + 1)]),
+    });
+  return moves;
 }
 
 /** The step with the comma that goes with it. */

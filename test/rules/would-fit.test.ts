@@ -52,3 +52,44 @@ describe('edits offered for a row that does not work', () => {
     expect(offers(body).edits[0]).toBe('"p20 (24, 30, 32)" to "p20 (24, 28, 32)"');
   });
 });
+
+describe('other places than the row itself', () => {
+  test('the number cast on, where the rows behind it agree', () => {
+    const body = 'CO 41 sts.\n\nRow 1 (RS): *K2, p2; rep from * to end.\nRow 2: *K2, p2; rep from * to end.';
+    expect(offers(body).edits).toEqual(['cast on 40 instead of 41 (line 3)']);
+  });
+
+  test('in one size of four, only its own number', () => {
+    const body = '**Sizes:** S (M, L, XL)\n\nCO 40 (44, 49, 52) sts.\n\nRow 1 (RS): Knit.\nRow 2: *K2, p2; rep from * to end.';
+    expect(offers(body).edits).toEqual(['cast on 48 instead of 49 (line 5)']);
+  });
+
+  test('not where the count has changed since', () => {
+    const body = 'CO 40 sts.\n\nRow 1 (RS): K1, m1, k to end. 41 sts.\nRow 2: *K2, p2; rep from * to end.';
+    expect(offers(body).edits.join()).not.toContain('cast on');
+  });
+
+  test('the stated count, where nothing decides between the two', () => {
+    const { edits, fix } = offers('CO 40 sts.\n\nRow 1 (RS): Knit.\nRow 2: K1, m1, k to last st, m1, k1. 44 sts.');
+    expect(edits[0]).toBe('state 42 instead of 44');
+    expect(fix).toBeNull();
+  });
+
+  test('the star, one step on', () => {
+    expect(offers('CO 43 sts.\n\nRow 1 (RS): Knit. 43 sts.\nRow 2: *K3, p2, k2, p1; rep from * to end.\nRow 3: Knit.').edits).toEqual([
+      'move the star behind "K3"',
+    ]);
+  });
+
+  test('the star, one step back', () => {
+    expect(offers('CO 44 sts.\n\nRow 1 (RS): Knit. 44 sts.\nRow 2: K1, p1, *k3, p3; rep from * to last st, k1.').edits).toContain(
+      'move the star before "p1"',
+    );
+  });
+
+  test('the number picked up', () => {
+    const body =
+      'CO 20 sts.\n\nRow 1 (RS): Knit.\n\nBO all sts.\n\n## Band\n\nWith RS facing, pick up and k 41 sts along the edge.\n\nRow 1 (WS): *P2, k2; rep from * to end.\nRow 2: *P2, k2; rep from * to end.';
+    expect(offers(body).edits).toEqual(['pick up 40 instead of 41 (line 11)']);
+  });
+});
