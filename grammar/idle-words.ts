@@ -4,7 +4,7 @@
  *     Begin by casting on 45 sts · Shape armholes by casting off 5 sts · evenly increasing 6 sts · Cable cast on 8 sts
  *     While continuing armhole shaping, dec 1 st at neck edge
  */
-import { Colon, Comma, Count, FullStop, isA, type KnitToken, Semicolon, W, Word } from './tokens.ts';
+import { Colon, Comma, Count, FullStop, isA, type KnitToken, Semicolon, TimesNumber, W, Word } from './tokens.ts';
 
 /** Most words between "shape" and "by". */
 const longestShape = 6;
@@ -45,6 +45,16 @@ function whileClause(tokens: readonly KnitToken[], at: number): number {
   return -1;
 }
 
+/** "The next row is worked as follows:": index of the colon, so that what is left is the row's label; 0 for other words. */
+function nextRowWorked(tokens: readonly KnitToken[], at: number): number {
+  if (!isA(tokens[at], W.Next) || !isA(tokens[at + 1], W.Row, W.Round) || (at > 0 && !isA(tokens[at - 1], FullStop))) return 0;
+  let next = at + 2;
+  while (next < at + 6 && (isA(tokens[next], W.Work, W.As, W.Measures) || /^(?:is|thus|so)$/i.test(tokens[next]?.image ?? ''))) next += 1;
+  if (next === at + 2) return 0;
+  if (isA(tokens[next], W.Foll) && isA(tokens[next - 1], W.As)) next += 1;
+  return isA(tokens[next], Colon) ? next : 0;
+}
+
 /** "Work a decrease row as follows:": index behind the row word, so that what is left is the row's label; 0 for other words. */
 function rowToldAsFollows(tokens: readonly KnitToken[], at: number): number {
   if (!isA(tokens[at], W.Work) || (at > 0 && !isA(tokens[at - 1], FullStop))) return 0;
@@ -69,10 +79,26 @@ export function withoutIdle(tokens: readonly KnitToken[]): KnitToken[] {
       at = clause + 1;
       continue;
     }
+    const colon = nextRowWorked(tokens, at);
+    if (colon > 0) {
+      out.push(...tokens.slice(at, at + 2));
+      at = colon;
+      continue;
+    }
     const row = rowToldAsFollows(tokens, at);
     if (row > 0) {
       out.push(...tokens.slice(at + 1, row));
       at = row + 2;
+      continue;
+    }
+    // "Do this 12 times", "Do these 2 rounds 6 times"
+    const word = tokens[at] as KnitToken;
+    if (
+      /^do$/i.test(word.image) &&
+      (isA(tokens[at + 1], W.These) || (/^this$/i.test(tokens[at + 1]?.image ?? '') && isA(tokens[at + 2], Count, TimesNumber)))
+    ) {
+      out.push({ ...word, tokenType: W.Work, tokenTypeIdx: W.Work.tokenTypeIdx ?? 0 });
+      at += 1;
       continue;
     }
     const idle = idleAt(tokens, at);

@@ -5,11 +5,13 @@ import { multipleIn } from './declarations.ts';
 import { withHungMarkers } from './hung-markers.ts';
 import { withoutIdle } from './idle-words.ts';
 import { readBody } from './passages/body.ts';
+import { ordersShown } from './passages/orders-shown.ts';
 import { openPassage, type ReadOptions } from './passages/passage.ts';
 import { readSentence } from './passages/sentence.ts';
 import { closeBlock, sentencesBySize } from './passages/size-blocks.ts';
 import { countSteps } from './passages/steps.ts';
 import { labelAt } from './phrases/labels.ts';
+import { reworded } from './reworded.ts';
 import { sentencesOf } from './sentences.ts';
 import { withSizeClauses } from './size-clauses.ts';
 import { tokensOf } from './tokens.ts';
@@ -45,7 +47,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     options.sizes ?? [],
     text,
   );
-  const tokens = withoutIdle(all);
+  const tokens = reworded(withoutIdle(all));
   pairBrackets(tokens);
   const sentences = options.label ? sentencesOf(tokens, text) : sentencesBySize(text, base, options, tokens);
   const passage = openPassage(text, base, options, tokens, sentences, readPassage);
@@ -55,7 +57,7 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     passage.openRow(options.label, options.label.span.start);
     for (const { from, to } of sentences) readBody(passage, from, to, true);
     passage.flush();
-    return covered(out, all, base, text, prose);
+    return ordersShown(covered(out, all, base, text, prose), all, base, text, prose);
   }
 
   sentences.forEach(({ from, to }, index) => {
@@ -63,7 +65,8 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
   });
   passage.flush();
   closeBlock(passage);
-  return withHungMarkers(covered(out, all, base, text, prose), (span) => text.slice(span.start - base, span.end - base));
+  const whole = ordersShown(covered(out, all, base, text, prose), all, base, text, prose);
+  return withHungMarkers(whole, (span) => text.slice(span.start - base, span.end - base));
 }
 
 /** A label that stands apart from its row, as in the first column of a table; null when the words are no label. */

@@ -155,6 +155,24 @@ export function needless(words: string): boolean {
     )
   )
     return true;
+  // "The pattern repeats every 8 rows", "Run a lifeline through all sts before you begin"
+  if (/^(?:the )?(?:[a-z]+ )?(?:patt|pattern|chart|lace|motif) repeats (?:itself )?(?:every|after|over)\b/i.test(words)) return true;
+  if (/^(?:now )?(?:thread|run|insert|put in|place|add) (?:a |another |your )?(?:lifeline|safety line)\b/i.test(words)) return true;
+  // "Read chart from right to left on RS rows", "WS rows are not charted; purl the purls": how charts are read
+  if (
+    /^(?:read|follow) (?:the |all )?charts? (?:rows )?(?:from )?(?:right to left|left to right|bottom|the bottom|the right|the left)\b/i.test(
+      words,
+    )
+  )
+    return true;
+  if (
+    /^(?:ws|rs|wrong[- ]side|right[- ]side|even|odd|even-numbered|odd-numbered) (?:rows|rnds|rounds) are not (?:charted|shown|given|drawn)\b/i.test(
+      words,
+    )
+  )
+    return true;
+  // "Cut 20 lengths of yarn for the fringe"
+  if (/^cut (?:\d+|[a-z]+) (?:lengths?|strands?|pieces?|ends?)\b/i.test(words)) return true;
   // Sewing and embroidery work no stitch of the fabric.
   if (
     /^(?:(?:with|using) [a-z ]{1,30}, )?(?:now |then )?(?:embroider|sew|stitch on|work (?:\w+ )?(?:whiskers|eyes?|a nose|a mouth|french knots?|blanket stitch|chain stitch|back ?stitch|duplicate stitch|satin stitch|swiss darning|cross stitch)|swiss[- ]darn|duplicate[- ]stitch)\b/i.test(

@@ -379,6 +379,8 @@ export interface Remark extends Base {
    */
   readonly sizes?: Sized;
   readonly rules?: 'next' | 'rest' | 'before' | 'all';
+  /** The words were understood and there is nothing to work in them; without it they were only passed over. */
+  readonly known?: true;
 }
 
 /** Words that instruct and were not understood. */

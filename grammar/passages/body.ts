@@ -211,6 +211,15 @@ function readSameTime(passage: Passage, from: number, to: number): number {
   const trigger = triggerAt(tokens.slice(at, to), base, text);
   const kept = out.length;
   let begin = trigger === null ? at : at + trigger.eaten;
+  // "Meanwhile, after 10 rows have been worked, dec 1 st …": when it begins is not understood, and the rest has no time without it.
+  if (trigger === null && isA(tokens[at], W.After)) {
+    const clause = tokens.findIndex((token, index) => index > at && index < to && isA(token, Comma));
+    if (clause > 0 && tokens.slice(at, clause).some((token) => isA(token, CountToken))) {
+      const span = { start: base + (tokens[at] as KnitToken).startOffset, end: base + endOf(tokens[clause - 1] as KnitToken) };
+      out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
+      begin = clause;
+    }
+  }
   while (begin < to && isA(tokens[begin], ...separators)) begin += 1;
   // "shape neck as follows: dec 1 st …"
   const heading = headingEnd(tokens, begin, to);

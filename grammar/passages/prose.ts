@@ -2,9 +2,10 @@
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
 import { statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
-import { Comma, Count as CountToken, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W } from '../tokens.ts';
+import { Colon, Comma, Count as CountToken, Dash, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W } from '../tokens.ts';
 import type { Span } from '../tree.ts';
 import { ordersAt } from './orders.ts';
+import { holdsOrder } from './orders-within.ts';
 import type { Passage } from './passage.ts';
 
 /**
@@ -19,6 +20,8 @@ export function introduced(passage: Passage, from: number, to: number): number {
   });
   const orders = (at: number): boolean =>
     ordersAt(tokens[at]) || labelAt(tokens.slice(0, to), at, base, text, emphasised(tokens[at])) !== null;
+  // "Tip: place a marker after every 20 sts": advice, whatever follows.
+  if (/^(?:tip|hint)s?$/i.test(tokens[from]?.image ?? '') && isA(tokens[from + 1], Colon, Dash)) return -1;
   const heading = headingEnd(tokens, from, to);
   // "Steek: at centre front CO 7 sts", "Buttonhole: on RS, k3, …"
   const within = heading > 0 ? placeEnd(tokens, heading, to) : -1;
@@ -82,7 +85,13 @@ function plainlyOrders(passage: Passage, from: number, to: number): boolean {
 
 /** A sentence that orders nothing may still state a count: "Every heel stitch has now been worked and 18 sts remain." */
 export function readProse(passage: Passage, from: number, to: number): void {
-  const { text, base, tokens, out, prose, state, attach } = passage;
+  const { text, base, tokens, out, prose, state, attach, flush } = passage;
+  if (holdsOrder(tokens, from, to)) {
+    flush();
+    const span = { start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+    out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
+    return;
+  }
   prose.push({ start: base + (tokens[from] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) });
   let found = false;
   for (let at = from; at < to; at += 1) {

@@ -211,7 +211,7 @@ function readTold(passage: Passage, at: number, to: number): boolean {
   const first = tokens[at];
   if (first === undefined || !needless(text.slice(first.startOffset, first.startOffset + 60)) || clauseOrders(tokens, at, to)) return false;
   if (state.open === null)
-    out.push({ type: 'remark', span: { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } });
+    out.push({ type: 'remark', known: true, span: { start: base + first.startOffset, end: base + endOf(tokens[to - 1] as KnitToken) } });
   return true;
 }
 
@@ -253,6 +253,8 @@ function ordered(passage: Passage, at: number, to: number): boolean {
   const { text, base, tokens } = passage;
   const first = tokens[at];
   const rest = tokens.slice(at, to);
+  // "As soon as work measures 20 cm, …" is a condition.
+  if (isA(first, W.As) && /^soon$/i.test(tokens[at + 1]?.image ?? '')) return false;
   if (ordersAt(first) || chartOrder(tokens, at, to) || statedBegins(rest)) return true;
   const placed = isA(first, W.At, W.Each, W.On, W.Every, W.Alt, W.To, W.Matches, W.From, W.In) && statementAt(rest, base, text) !== null;
   return placed || partBegins(rest, text);
@@ -308,7 +310,8 @@ function behindAdverb(passage: Passage, at: number, to: number): number {
     );
     return order > at && order < to && ordersAt(tokens[order]) ? order : at;
   }
-  if (!isA(tokens[at], Word) || !/^(?:now|finally|please|lastly|firstly|secondly)$/i.test(tokens[at]?.image ?? '')) return at;
+  if (!isA(tokens[at], Word, W.More) || !/^(?:now|finally|please|lastly|firstly|secondly|again|otherwise)$/i.test(tokens[at]?.image ?? ''))
+    return at;
   const begins = isA(tokens[at + 1], Comma) ? at + 2 : at + 1;
   return begins < to && ordersAt(tokens[begins]) ? begins : at;
 }

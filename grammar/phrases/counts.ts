@@ -98,8 +98,17 @@ export class Counts extends Base {
     let next = ahead + 1;
     if (this.at(next, Word, W.More, Name, Stitch) && this.at(next + 1, W.St)) next += 1;
     if (this.at(next, W.Last, W.Rem, W.Unworked) && this.at(next + 1, W.St)) next += 1;
-    if (this.at(next, W.St)) return true;
+    if (this.at(next, W.St)) return !this.doneWithThem(next + 1);
     return this.at(ahead - 1, Dash, Equals, Colon) && this.at(next, W.Row, W.Round, W.Ridge);
+  }
+
+  /** "12 sts are cast off at beg of next 2 rows", "12 sts from holder": what is done with so many, and no count of them. */
+  private doneWithThem(at: number): boolean {
+    if (this.at(at, W.From)) return this.at(at + 1, W.Holder) || (this.at(at + 2, W.Holder) && this.at(at + 1, Word, Name));
+    if (!/^(?:are|is)$/.test(this.image(at))) return false;
+    const verb = this.at(at + 1, Word) && /^(?:then|now)$/.test(this.image(at + 1)) ? at + 2 : at + 1;
+    if (!this.at(verb, W.BindOff, W.CastOn, W.Inc, W.Dec)) return false;
+    return this.at(verb + 1, W.At, W.On) || (this.at(verb + 1, W.Every, W.Each) && !this.at(verb + 2, W.Other));
   }
 
   /** "Stitch count: 80 (84, 88)", "Sts: 58", "Total: 58 sts": tokens before the number; 0 when no such words stand here. */

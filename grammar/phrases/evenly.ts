@@ -20,7 +20,7 @@ export class SpreadOver extends Holding {
 
   protected evenlyAhead(): boolean {
     if (!this.at(1, W.Inc, W.Dec)) return false;
-    if (this.everyNth()) return true;
+    if (this.everyNth() || this.inMiddle()) return true;
     const to = this.at(2, W.Evenly) ? 3 : 2;
     const number = this.at(to, W.To) ? to + 1 : to;
     if (!this.at(number, CountToken)) return false;
@@ -35,6 +35,11 @@ export class SpreadOver extends Holding {
       return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
+  }
+
+  /** "Purl, inc once in centre st": one word, behind a row that is plain. */
+  private inMiddle(): boolean {
+    return this.at(1, W.Inc) && /\bin(?:to)? (?:the )?(?:centre|center|middle)\b/.test(this.image(1));
   }
 
   /** "inc in every 10th st": as many as the row has tens of stitches. */

@@ -78,8 +78,8 @@ export function explained(steps: readonly Step[], text: (span: Step['span']) => 
       continue;
     }
     // A name with several meanings, or no name at all, is the stitch that the bracket tells.
-    if (which === 0 && step.type === 'work') out.push(step, { type: 'remark', span: bracket.span });
-    else out.push({ type: 'remark', span: step.span }, bracket);
+    if (which === 0 && step.type === 'work') out.push(step, { type: 'remark', known: true, span: bracket.span });
+    else out.push({ type: 'remark', known: true, span: step.span }, bracket);
     index += 1;
   }
   return out;

@@ -242,11 +242,24 @@ export class Goals extends ShapedEdges {
 
   protected triggerAhead(): boolean {
     if (this.at(1, TimesNumber) && this.image(1) === 'once') return this.within(2, 10, W.Measures, W.Matches);
+    if (this.soonAhead()) return this.within(4, 12, W.Measures, W.Matches);
     return this.at(1, Word) && /^(when|once|after|before)$/.test(this.image(1)) && !this.at(2, Comma);
+  }
+
+  /** "As soon as work measures 20 cm" */
+  private soonAhead(): boolean {
+    return this.at(1, W.As) && this.at(2, Word) && this.image(2) === 'soon' && this.at(3, W.As);
   }
 
   /** "when front measures 28 cm, ending with Row 2": what sets off the second track. */
   trigger = this.RULE('trigger', (): { when: Goal; ending: EndSide | null } => {
+    this.OPTION1({
+      GATE: () => this.soonAhead(),
+      DEF: () => {
+        this.CONSUME1(Any);
+        this.CONSUME2(Any);
+      },
+    });
     this.CONSUME(Any);
     const when = this.SUBRULE(this.goal);
     const ending = this.OPTION({ GATE: () => this.endingSideAhead(), DEF: () => this.SUBRULE(this.endSide) });

@@ -27,7 +27,7 @@ export function listed(steps: readonly Step[], text: (span: Step['span']) => str
       const group = out[bracket];
       if (group?.type === 'repeat' && step.extent !== null) {
         out[bracket] = { ...group, extent: step.extent };
-        out.push({ type: 'remark', span: step.span });
+        out.push({ type: 'remark', known: true, span: step.span });
       } else out.push({ type: 'unread', text: text(step.span), span: step.span });
       return;
     }

@@ -38,6 +38,9 @@ export class NamedRows extends PatternRepeats {
   }
 
   protected rowsNamedAhead(from: number): boolean {
+    // "Work this 12 times in all"
+    if (/^this$/.test(this.image(from)))
+      if (this.at(from + 1, TimesNumber) || (this.at(from + 1, CountToken) && this.at(from + 2, W.Times))) return true;
     if (this.at(from, ...rowWords)) return this.at(from + 1, CountToken);
     if (this.at(from, W.Last, W.These, W.First))
       return this.at(from + 1, ...rowWords) || (this.at(from + 1, CountToken) && this.at(from + 2, ...rowWords));

@@ -89,7 +89,9 @@ export class Needles extends Arranging {
         words,
       );
     if (!begins || /\b(?:until|for \d|k\d|p\d|as follows|rib|patt|st st|stitch pattern)\b/i.test(words)) return false;
-    return /\b(?:over|on|across) (?:all|both)\b|\bagain\b|^(?:go(?:ing)? |and )?back|^return|^resum/i.test(words);
+    return /\b(?:over|on|across) (?:all|both)\b|\bagain\b|\bfrom (?:now|here|this point)\b|^(?:go(?:ing)? |and )?back|^return|^resum/i.test(
+      words,
+    );
   }
 
   roundAgain = this.RULE('roundAgain', (): Join => {

@@ -40,6 +40,9 @@ function bothSides(step: PickUp | TakeUp | Marker): PickUp | TakeUp | Marker {
   return { ...step, count: { ...step.count, values: step.count.values.map((value) => (value === null ? null : value * 2)) } };
 }
 
+/** "in every other row", "in every 3rd row": of how many rows one is taken, from two on. */
+const everyNth = [/^(?:other|alt(?:ernate)?|second|2nd)\b/i, /^(?:third|3rd)\b/i, /^(?:fourth|4th)\b/i];
+
 export class PickingUp extends Marks {
   protected pickUpAhead(): boolean {
     if (!this.at(1, W.PickUp)) return false;
@@ -117,6 +120,10 @@ export class PickingUp extends Marks {
    * "in each of the 8 cast-on sts" tells how many there are.
    */
   private perEdge(count: Count | null, words: string, per: KnitToken | null, head: KnitToken): Pick<PickUp, 'count' | 'ratio'> {
+    // "3/4 of the rows": three for every four
+    const part = /^\/ ?\d+ of (?:the |all )?(row|rnd|st|ridge)/i.exec(words)?.[1];
+    if (part !== undefined && per !== null && count !== null)
+      return { count: null, ratio: { sts: count, per: this.countOf(per), unit: /^st/i.test(part) ? 'st' : 'row' } };
     const each = /^(?:(?:out of|of|for|in|into) (?:every|each)|per)\b(.*)$/i.exec(words)?.[1];
     if (each === undefined) return { count };
     const sts = count ?? this.countOf(head, [1]);
@@ -126,7 +133,8 @@ export class PickingUp extends Marks {
       return { count: { ...number, values: number.values.map((value) => (value === null ? null : value * (one ?? 1))) } };
     }
     const unit = /\b(sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?|ends?|loops?|edge)\b/i.exec(each)?.[1] ?? 'st';
-    const beside = /^ ?(?:the )?\d/.test(each) && per !== null ? this.countOf(per) : { ...sts, values: [1] };
+    const skips = everyNth.findIndex((nth) => nth.test(each.trim()));
+    const beside = /^ ?(?:the )?\d/.test(each) && per !== null ? this.countOf(per) : { ...sts, values: [skips < 0 ? 1 : skips + 2] };
     return { count: null, ratio: { sts, per: beside, unit: /^(?:row|rnd|round|ridge)/i.test(unit) ? 'row' : 'st' } };
   }
 

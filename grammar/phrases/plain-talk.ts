@@ -64,7 +64,7 @@ export class PlainTalk extends Needles {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({ GATE: () => !this.separator(), DEF: () => this.CONSUME1(Any) });
-    return this.ACTION(() => ({ type: 'remark', span: this.span(start) }));
+    return this.ACTION(() => ({ type: 'remark', known: true, span: this.span(start) }));
   });
 
   /** Words whose places are not followed: a run up to a loop of the row before, one stitch told for several places. */

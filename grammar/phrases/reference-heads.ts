@@ -47,6 +47,7 @@ export class ReferenceHeads extends Goals {
     if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined)
       return (this.at(2, W.As) && this.at(3, Word, Name, W.For, W.First)) || (this.at(2, W.Given) && this.at(3, W.For));
     if (this.at(1, W.Given)) return this.at(2, W.For, W.On, W.In, Name, Word);
+    if (this.at(1, W.As) && /^(?:soon|follows|foll|well)$/.test(this.image(2))) return false;
     if (this.at(1, W.As))
       return (
         this.at(2, ...rowWords, Ordinal, W.Given, W.For) ||

@@ -48,6 +48,8 @@ export class References extends ReferenceHeads {
       GATE: () =>
         !this.separator() &&
         !this.at(1, Dash, Open, W.Until) &&
+        // "as right but end with a RS row"
+        !(this.at(1, Word) && this.image(1) === 'but' && this.at(2, W.Ending)) &&
         !(told.stretch === null && this.at(1, W.To) && this.at(2, Mark)) &&
         !this.timesAhead(),
       DEF: () => {

@@ -23,10 +23,11 @@ import {
   Sizes,
   Slash,
   Stitch,
+  TimesNumber,
   W,
   Word,
 } from '../tokens.ts';
-import type { Remark, Step, Unread } from '../tree.ts';
+import type { Remark, Repeat, Step, Unread } from '../tree.ts';
 import { explained } from './explained.ts';
 import { listed } from './lists.ts';
 import { PlainTalk } from './plain-talk.ts';
@@ -144,6 +145,7 @@ export class InRow extends PlainTalk {
       { GATE: () => this.bothEndsAhead(), ALT: () => this.SUBRULE(this.bothEnds) },
       { GATE: () => this.aroundAhead(), ALT: () => this.SUBRULE(this.aroundRun) },
       { GATE: () => this.whichAreAhead(), ALT: () => this.SUBRULE(this.whichAre) },
+      { GATE: () => this.edgeStitchAhead(), ALT: () => this.SUBRULE(this.edgeStitch) },
       { GATE: () => this.runAhead(), ALT: () => this.SUBRULE(this.run) },
       {
         GATE: () => this.at(1, Stitch, W.Double) || (this.at(1, CountToken) && this.at(2, Word) && /^(tog|together)$/.test(this.image(2))),
@@ -186,7 +188,7 @@ export class InRow extends PlainTalk {
     const start = this.from();
     this.CONSUME(Any);
     this.MANY({ GATE: () => !this.separator() && !this.at(1, Open, Dash), DEF: () => this.CONSUME1(Any) });
-    return this.ACTION(() => ({ type: 'remark', span: this.span(start) }));
+    return this.ACTION(() => ({ type: 'remark', known: true, span: this.span(start) }));
   });
 
   /** A bracket that is a remark: "(one in each ridge)", "(RS)". */
@@ -214,9 +216,29 @@ export class InRow extends PlainTalk {
     return this.ACTION((): Step => ({ type: 'unread', text: token.image, span: this.span(start) }));
   });
 
+  /** "Edge st, *…; rep from * to last st, edge st": one stitch, worked as the edge is. */
+  private edgeStitchAhead(): boolean {
+    return (
+      this.at(1, W.Edge) &&
+      this.at(2, W.St) &&
+      !/s$/.test(this.image(2)) &&
+      (this.separator(3) || this.at(3, Open, Mark)) &&
+      !this.at(0, Word, W.Last)
+    );
+  }
+
+  private edgeStitch = this.RULE('edgeStitch', (): Repeat => {
+    const start = this.from();
+    const word = this.CONSUME(Any) as KnitToken;
+    const stitch = this.CONSUME1(Any) as KnitToken;
+    return this.ACTION(() => this.runOf(word, { kind: 'over', count: { ...this.countOf(stitch), values: [1] } }, start));
+  });
+
   /** Words up to the next separator that no phrase knows. They are unread if they instruct, a remark if they do not. */
   private unknown = this.RULE('unknown', (): Unread | Remark => {
     const start = this.from();
+    // "k half the sts", "k to middle of row": how far the stitch before it runs, and no words of their own
+    const run = this.ACTION(() => /(?:^|[\s,;:([*])(?:k|p|knit|purl)\s+$/i.test(this.text.slice(Math.max(0, start - 8), start)));
     this.CONSUME(Any);
     this.MANY({
       GATE: () =>
@@ -236,6 +258,8 @@ export class InRow extends PlainTalk {
       const span = this.span(start);
       const text = this.text.slice(span.start - this.base, span.end - this.base);
       return this.instructs(start) ||
+        (run && /^(?:half|to|until|till|up|through|about|as far|all but|third|quarter|most|some)\b/i.test(text)) ||
+        (this.amongSteps(start) && this.at(0, TimesNumber) && /^[a-z]+\s+\S+$/i.test(text)) ||
         (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text)))
         ? { type: 'unread', text, span }
         : { type: 'remark', span };
@@ -273,7 +297,7 @@ export class InRow extends PlainTalk {
       // "K 56-64 sts" in three sizes
       if (this.at(back, Other) && /\d/.test(this.image(back)) && this.at(back + 1, W.St)) return true;
       // "the first 1 cm above cast-on edge": a place
-      if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep) && !this.at(back + 1, W.Edge)) return true;
+      if (this.at(back, W.CastOn, W.BindOff, W.PickUp, W.Rep) && !this.at(back + 1, W.Edge) && this.image(back) !== 'repeats') return true;
       // "Slip the pad in": no stitch is slipped.
       if (
         token.startOffset === start &&

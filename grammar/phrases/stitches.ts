@@ -169,6 +169,9 @@ export class Stitches extends Joins {
   }
 
   protected stitchTailAhead(): boolean {
+    // "k half the sts": how far, and not which stitch
+    if (this.at(0, PlainStitch) && this.payload(0)?.values === undefined && /^(?:half|most|some|about|third|quarter)$/.test(this.image(1)))
+      return false;
     if (this.at(1, W.St)) return true;
     // "k 28 instep, pick up 15"
     if (this.at(1, Word) && /^(?:instep|heel|sole|flap|thumb|gusset|sleeve|panel)$/.test(this.image(1)) && this.separator(2)) return true;
