@@ -52,6 +52,12 @@ function youAre(tokens: readonly KnitToken[], at: number): Rewording | null {
     : null;
 }
 
+/** "k to beg of rnd": the place whose marker has a word of its own. */
+function toBeginning(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (!isA(tokens[at], W.To) || !isA(tokens[at + 1], W.Beg) || !isA(tokens[at + 2], W.Of) || !isA(tokens[at + 3], W.Round)) return null;
+  return ends(tokens[at + 4]) ? { words: [tokens[at] as KnitToken, as(tokens[at + 1], W.Bor)], eaten: 4 } : null;
+}
+
 /** "knit the rest", "k the remainder of the row", "purl the others". */
 function theRest(tokens: readonly KnitToken[], at: number): Rewording | null {
   if (!bare(tokens[at]) || !/^(?:rest|remainder)$/.test(lower(tokens[at + 1]))) return null;
@@ -60,9 +66,11 @@ function theRest(tokens: readonly KnitToken[], at: number): Rewording | null {
   return ends(tokens[next]) ? { words: [tokens[at] as KnitToken, as(tokens[at + 1], W.Across)], eaten: next - at } : null;
 }
 
-/** "inc in last st", "inc 1 in the last stitch": into one stitch, as "inc in next st" is. */
+/** "k to last st, inc in last st", "inc 1 in the last stitch": into one stitch, as "inc in next st" is. */
 function incInLast(tokens: readonly KnitToken[], at: number): Rewording | null {
   const kfb = entryNamed('kfb');
+  // Behind "k to last st": elsewhere the last stitch has been worked already, and only gains one.
+  if (!isA(tokens[at - 1], Comma, W.And) || !isA(tokens[at - 2], W.St) || !isA(tokens[at - 3], W.Last)) return null;
   if (!isA(tokens[at], W.Inc) || kfb === undefined) return null;
   let next = at + 1;
   if (isA(tokens[next], Count) && tokens[next]?.payload?.values?.every((value: number | null) => value === 1)) next += 1;
@@ -92,7 +100,7 @@ function oldVerbs(tokens: readonly KnitToken[], at: number): Rewording | null {
     tokens[at + 1]?.payload?.values?.every((value: number | null) => value === 2) &&
     /^tog(?:ether)?$/.test(lower(tokens[at + 2])) &&
     isA(tokens[at + 3], W.At) &&
-    isA(tokens[at + 4], W.Each, W.Beg, W.End)
+    (isA(tokens[at + 4], W.Beg, W.End) || (isA(tokens[at + 4], W.Each) && isA(tokens[at + 5], W.End)))
   ) {
     const one = { ...(tokens[at + 1] as KnitToken), payload: { ...tokens[at + 1]?.payload, values: [1] } };
     return { words: [as(tokens[at], W.Dec), one, as(tokens[at + 2], W.St)], eaten: 3 };
@@ -117,6 +125,7 @@ export function reworded(tokens: readonly KnitToken[]): KnitToken[] {
       endInColour(tokens, at) ??
       youAre(tokens, at) ??
       theRest(tokens, at) ??
+      toBeginning(tokens, at) ??
       incInLast(tokens, at) ??
       incInMiddle(tokens, at) ??
       oldVerbs(tokens, at);
