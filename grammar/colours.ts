@@ -40,7 +40,10 @@ function paletteFor(defined: ReadonlyMap<string, string>): Palette {
 }
 
 /** "MC k2, CC k2": the colour before its stitches. */
-const colourFirst = /(?:[,*([;:]\s{0,2})((?:[A-H]|MC|CC ?\d?|C\d)) (?=(?:k|p|K|P) ?\d)/g;
+const colourFirst =
+  /(?:[,*([;:]\s{0,2})((?:[A-H]|MC|CC ?\d?|C\d|white|black|blue|navy|red|green|gr[ae]y|yellow|cream|brown|pink|orange|purple|teal|gold|rust)) (?=(?:k|p|K|P) ?\d)/g;
+/** A colour by its English name stands for nothing else before a stitch. */
+const plainName = /^[a-z]{3,}$/;
 /** "K: 1A, 3B": the verb of the numbers behind the colon. */
 const verbBefore = /(?<![A-Za-z])([KkPp])(?=:\s?\d)/g;
 /** A colour by the name the draft gives it, as printed beside numbers: "K1 Sand, * k 3 Sea, k 1 Sand". */
@@ -92,6 +95,7 @@ export function coloursIn(text: string, sizes: number | null, defined: ReadonlyM
   if (!some.test(text) && ownNames.size === 0 && !colourBefore(text)) return none;
   const counts = new Map<number, ColouredCount>();
   const words = new Map<number, number>();
+  let sure = false;
   let verb: 'k' | 'p' = 'k';
   start.lastIndex = 0;
   for (let match = start.exec(text); match !== null; match = start.exec(text)) {
@@ -113,13 +117,15 @@ export function coloursIn(text: string, sizes: number | null, defined: ReadonlyM
     start.lastIndex = end;
   }
   for (const [offset, end] of ownNames) words.set(offset, end);
+  colourFirst.lastIndex = 0;
   for (const match of text.matchAll(colourFirst)) {
     const at = match.index + match[0].length - (match[1] ?? '').length - 1;
     words.set(at, at + (match[1] ?? '').length);
+    sure ||= plainName.test(match[1] ?? '');
   }
   if (words.size >= 2)
     for (const match of text.matchAll(verbBefore))
       if (counts.has(match.index + 2) || counts.has(match.index + 3)) words.set(match.index, match.index + 1);
   // One such number may be of rows or of balls; a list, or a verb that begins it, is of stitches.
-  return words.size >= 2 ? { counts, words } : none;
+  return words.size >= 2 || sure ? { counts, words } : none;
 }

@@ -6,7 +6,24 @@
  *     work up 68 sts · knit, taking 2 tog at each end · purl, inc once in centre st
  */
 import { entryNamed } from './lexicon/index.ts';
-import { Close, Comma, Count, FullStop, isA, type KnitToken, Mark, Open, PlainStitch, Semicolon, Stitch, W, Word } from './tokens.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count,
+  Fabric,
+  FullStop,
+  isA,
+  type KnitToken,
+  Mark,
+  Name,
+  Open,
+  PlainStitch,
+  Semicolon,
+  Stitch,
+  W,
+  Word,
+} from './tokens.ts';
 
 const lower = (token: KnitToken | undefined): string => token?.image.toLowerCase() ?? '';
 const bare = (token: KnitToken | undefined): boolean => isA(token, PlainStitch) && token?.payload?.values === undefined;
@@ -80,6 +97,23 @@ function incInLast(tokens: readonly KnitToken[], at: number): Rewording | null {
   return { words: [{ ...word, tokenType: Stitch, tokenTypeIdx: Stitch.tokenTypeIdx ?? 0, payload: { entry: kfb } }], eaten: next + 3 - at };
 }
 
+/** "k to last st, working the last stitch through the back loop": what becomes of the stitch that was left. */
+function lastThroughBack(tokens: readonly KnitToken[], at: number): Rewording | null {
+  const twisted = entryNamed('k tbl');
+  if (!/^(?:work|knit)ing$/.test(lower(tokens[at])) || twisted === undefined || !isA(tokens[at - 1], Comma) || !isA(tokens[at - 2], W.St))
+    return null;
+  if (!isA(tokens[at - 3], W.Last) || !/^(?:the )?last$/.test(lower(tokens[at + 1])) || !isA(tokens[at + 2], W.St)) return null;
+  const words = tokens
+    .slice(at + 3, at + 6)
+    .map(lower)
+    .join(' ');
+  const eaten = /^tbl\b/.test(words) ? 4 : /^through (?:the )?back loop/.test(words) ? 6 : 0;
+  const word = tokens[at] as KnitToken;
+  return eaten === 0
+    ? null
+    : { words: [{ ...word, tokenType: Stitch, tokenTypeIdx: Stitch.tokenTypeIdx ?? 0, payload: { entry: twisted } }], eaten };
+}
+
 /** "Purl, inc once in centre st": where the increase of a plain row lies. */
 function incInMiddle(tokens: readonly KnitToken[], at: number): Rewording | null {
   if (!bare(tokens[at]) || !isA(tokens[at + 1], Comma) || !isA(tokens[at + 2], Stitch)) return null;
@@ -116,6 +150,78 @@ function oldVerbs(tokens: readonly KnitToken[], at: number): Rewording | null {
   return null;
 }
 
+/** "Finish off with 2 more rows in rib", "then 8 rnds of k2, p2 rib", "change to k1, p1 rib for 8 rnds": rows to be worked. */
+function rowsToWork(tokens: readonly KnitToken[], at: number): Rewording | null {
+  const token = tokens[at];
+  if (isA(token, W.Change) && isA(tokens[at + 1], W.To) && isA(tokens[at + 2], Fabric, W.Rib)) {
+    const rows = isA(tokens[at + 3], W.For) && isA(tokens[at + 4], Count) && isA(tokens[at + 5], W.Row, W.Round, W.Cm, W.Inch);
+    return rows ? { words: [as(token, W.Work), as(tokens[at + 1], W.In)], eaten: 2 } : null;
+  }
+  const counted = (from: number): boolean =>
+    isA(tokens[from], Count) && isA(tokens[isA(tokens[from + 1], W.More) ? from + 2 : from + 1], W.Row, W.Round, W.Ridge);
+  if ((isA(token, W.Complete, W.Ending) || /^(?:follow|finish|end|top)$/.test(lower(token))) && !/ing\b/.test(lower(token))) {
+    const number = isA(tokens[at + 1], W.With) ? at + 2 : at + 1;
+    if (!isA(tokens[number - 1], W.With) && !/ with$/.test(lower(token))) return null;
+    return (at === 0 || isA(tokens[at - 1], FullStop, Semicolon)) && counted(number)
+      ? { words: [as(token, W.Work)], eaten: number - at }
+      : null;
+  }
+  if (isA(token, W.Then) && isA(tokens[at - 1], Comma) && counted(at + 1) && !isA(tokens[at + 2], W.More)) {
+    const behind = tokens[at + 3];
+    return isA(behind, W.Of, W.In) && isA(tokens[at + 4], Fabric, W.Rib, W.Patt) ? { words: [as(token, W.Work)], eaten: 1 } : null;
+  }
+  return null;
+}
+
+/** "With the backward loop cast on add 10 sts": the way of casting on before the verb. */
+function castOnAdds(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (!isA(tokens[at], W.With)) return null;
+  let next = at + 1;
+  while (next < at + 6 && isA(tokens[next], Word, W.St)) next += 1;
+  if (!isA(tokens[next], W.CastOn)) return null;
+  const verb = isA(tokens[next + 1], Comma) ? next + 2 : next + 1;
+  return /^(?:add|make)$/.test(lower(tokens[verb])) && isA(tokens[verb + 1], Count) && isA(tokens[verb + 2], W.St)
+    ? { words: [as(tokens[next], W.CastOn)], eaten: verb + 1 - at }
+    : null;
+}
+
+/** "joining in colours as required" behind an order: nothing to be worked. */
+function coloursAsRequired(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (!isA(tokens[at], W.Join) || !isA(tokens[at - 1], Comma, W.And)) return null;
+  let next = at + 1;
+  while (next < at + 9 && !ends(tokens[next])) next += 1;
+  const words = tokens
+    .slice(at + 1, next)
+    .map(lower)
+    .join(' ');
+  return /^(?:in )?(?:new |other |the )?(?:colou?rs|yarns|shades|and breaking|balls)\b.*\b(?:required|needed|necessary|indicated|shown)$/.test(
+    words,
+  )
+    ? { words: [], eaten: next - at }
+    : null;
+}
+
+/** "Place chart as follows: k4, …", "Set chart patt: k2, …": the row behind the colon is all there is to work. */
+function chartPlaced(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (at > 0 && !isA(tokens[at - 1], FullStop, Colon)) return null;
+  if (!isA(tokens[at], W.Place, W.Set) && !/^(?:set|position|establish)$/.test(lower(tokens[at]))) return null;
+  let next = at + 1;
+  while (next < at + 7 && isA(tokens[next], Word, Name, W.Patt, W.As, W.Foll, W.And)) next += 1;
+  // "Set chart:" is a heading.
+  if (next < at + 3 || !isA(tokens[next], Colon) || !tokens.slice(at, next).some((token) => /^charts?$/.test(lower(token)))) return null;
+  return isA(tokens[next + 1], Stitch, PlainStitch, Mark, Open, W.Work) ? { words: [], eaten: next + 1 - at } : null;
+}
+
+/** "Reading odd-numbered rows from right to left, work Rows 1 to 20 of chart": how a chart is read, before the order. */
+function chartRead(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (lower(tokens[at]) !== 'reading') return null;
+  for (let next = at + 1; next < at + 24; next += 1) {
+    if (tokens[next] === undefined || isA(tokens[next], FullStop)) return null;
+    if (isA(tokens[next], Comma) && isA(tokens[next + 1], W.Work, W.Beg, W.Foll, W.Cont, W.Rep)) return { words: [], eaten: next + 1 - at };
+  }
+  return null;
+}
+
 /** The words with those wordings put in order. */
 export function reworded(tokens: readonly KnitToken[]): KnitToken[] {
   const out: KnitToken[] = [];
@@ -128,10 +234,16 @@ export function reworded(tokens: readonly KnitToken[]): KnitToken[] {
       toBeginning(tokens, at) ??
       incInLast(tokens, at) ??
       incInMiddle(tokens, at) ??
-      oldVerbs(tokens, at);
+      lastThroughBack(tokens, at) ??
+      oldVerbs(tokens, at) ??
+      rowsToWork(tokens, at) ??
+      castOnAdds(tokens, at) ??
+      coloursAsRequired(tokens, at) ??
+      chartPlaced(tokens, at) ??
+      chartRead(tokens, at);
     if (found === null) out.push(tokens[at] as KnitToken);
     else out.push(...found.words);
-    at += found === null ? 1 : Math.max(1, found.eaten);
+    at += found === null ? 1 : found.eaten;
   }
   return out;
 }

@@ -595,7 +595,7 @@ export const words = {
     'three needle cast-off',
     'three needle bo',
   ],
-  Thread: ['draw', 'run', 'gather', 'b&t', 'b & t'],
+  Thread: ['draw', 'run', 'gather', 'b&t', 'b & t', 'b and t'],
   // sides
   Rs: ['rs', 'right side', 'rs facing', 'right side facing', 'right-side', 'rsf'],
   Ws: ['ws', 'wrong side', 'ws facing', 'wrong side facing', 'wrong-side', 'wsf'],

@@ -1,5 +1,5 @@
 /** Remarks that hold an order after all are shown as not read: nothing the knitter is told to do is passed over without a word. */
-import { isA, type KnitToken, Open } from '../tokens.ts';
+import { Colon, isA, type KnitToken, Open } from '../tokens.ts';
 import type { Remark, Span, Statement, Step, Unread } from '../tree.ts';
 import { fragmentOrders, holdsOrder } from './orders-within.ts';
 
@@ -18,7 +18,8 @@ export function ordersShown(
     const from = tokens.findIndex((token) => base + token.startOffset >= span.start);
     const past = tokens.findIndex((token) => base + token.startOffset >= span.end);
     const to = past < 0 ? tokens.length : past;
-    if (from < 0 || from >= to) return remark;
+    // "on the next row make the first buttonhole:" only says what the words behind it do.
+    if (from < 0 || from >= to || isA(tokens[to], Colon)) return remark;
     const orders = isA(tokens[from], Open) ? holdsOrder(tokens, from + 1, to) : fragmentOrders(tokens, from, to);
     return orders ? { type: 'unread', text: text.slice(span.start - base, span.end - base), span } : remark;
   };

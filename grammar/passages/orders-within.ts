@@ -54,6 +54,8 @@ function clauseBegins(tokens: readonly KnitToken[], at: number, from: number): b
     at === from ||
     isA(before, Comma, Semicolon, Colon, Dash, W.And, W.Then, Close) ||
     adverbAt(before) ||
+    // "Over the next 24 sts work Row 1 of Chart E"
+    (isA(before, W.St, W.Row, W.Round, W.Edge) && /^(?:over|on|at|across|along|in)$/.test(lower(tokens[from]))) ||
     /^(?:but|you|we|please|to|otherwise|so|either|just|simply)$/.test(lower(before))
   );
 }

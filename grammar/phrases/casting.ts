@@ -338,6 +338,8 @@ export class Casting extends TakingUp {
 
   private bindOffManner(): boolean {
     if (this.separator() || this.at(1, Dash, Open, W.And, W.Then, W.Turn, W.PickUp)) return false;
+    // "BO all but 1 st"
+    if (this.at(1, Word) && this.leavesOne() > 0) return false;
     // "using a sewn bind-off"
     if (this.at(1, W.BindOff, W.ThreeNeedle)) return this.at(0, Word);
     // "with dec as set"

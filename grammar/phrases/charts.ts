@@ -11,66 +11,42 @@ import {
   Count as CountToken,
   Dash,
   endOf,
+  Fabric,
   FullStop,
   type KnitToken,
   Mark,
+  Name,
   Open,
+  Ordinal,
   PlainStitch,
   Semicolon,
   W,
   Word,
 } from '../tokens.ts';
-import type { Count, Extent, Goal, Refer } from '../tree.ts';
-import { Told } from './told.ts';
+import type { Count, EndSide, Extent, Goal, Refer } from '../tree.ts';
+import { ChartHeads, chartWord } from './chart-heads.ts';
 
-const chartWord = /^charts?$/;
-
-export class Charts extends Told {
-  /** Whether an order to work from a chart begins here. */
-  protected chartAhead(): boolean {
-    if (this.rowOfNamedAhead()) return true;
-    if (
-      !this.at(1, W.Work, W.Foll, W.Beg, W.Cont, W.Rep, W.Patt, W.Set) &&
-      !/^(?:follow|following|begin|commence|reading|read|place|working)$/.test(this.image(1)) &&
-      !(this.at(1, PlainStitch) && this.payload(1)?.values === undefined)
-    )
-      return false;
-    for (let ahead = 2; ahead < 16; ahead += 1) {
-      if (chartWord.test(this.image(ahead))) return !/^(?:key|symbols?|legend)$/.test(this.image(ahead + 1));
-      // "Beg with Row 5, work Chart A"
-      if (this.at(ahead, Comma) && this.at(1, W.Beg) && this.at(ahead + 1, W.Work)) continue;
-      if (this.separator(ahead) || this.at(ahead, Mark) || (this.at(ahead, PlainStitch) && ahead > 1)) return false;
-    }
-    return false;
-  }
-
-  /** "work row 1 of Fender over 12 sts", "work rnd 3 of Fender Rope over the next 12 sts": a row of a pattern known by its name. */
-  private rowOfNamedAhead(): boolean {
-    if (!this.at(1, W.Work) || !this.at(2, W.Row, W.Round) || !this.at(3, CountToken) || !this.at(4, W.Of)) return false;
-    let ahead = 5;
-    while (ahead < 8 && this.at(ahead, Word) && !/^over$/.test(this.image(ahead))) ahead += 1;
-    if (ahead === 5 || !/^over$/.test(this.image(ahead))) return false;
-    if (this.at(ahead + 1, W.Next, W.First, W.Last, W.Centre)) ahead += 1;
-    return this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St);
-  }
-
-  /** ", then Rows 1–4 once more", ", then work Rows 1 and 2 once": more rows of the chart just named. */
-  private moreRowsAhead(): boolean {
-    let ahead = 1;
-    while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
-    if (ahead === 1) return false;
-    if (this.at(ahead, W.Work, W.Rep)) ahead += 1;
-    if (!this.at(ahead, W.Row, W.Round) || !this.at(ahead + 1, CountToken)) return false;
-    for (let look = ahead + 2; look < ahead + 8; look += 1) {
-      if (/^(?:once|twice|thrice)$/.test(this.image(look)) || (this.at(look, CountToken) && this.at(look + 1, W.Times))) return true;
-      if (!this.at(look, Dash, W.To, W.And, CountToken, Comma)) return this.separator(look);
-    }
-    return false;
-  }
-
+export class Charts extends ChartHeads {
   chartStep = this.RULE('chartStep', (): Refer => {
     const start = this.from();
-    const state: Written = { rows: [], range: false, name: null, over: null, times: null, repeats: null, until: null, named: false };
+    const state: Written = {
+      rows: [],
+      range: false,
+      name: null,
+      over: null,
+      times: null,
+      repeats: null,
+      until: null,
+      ending: null,
+      named: false,
+    };
+    this.ACTION(() => {
+      // "Hawser over 12 sts": named without the word chart
+      if (this.verblessAhead() && !chartWord.test(this.image(1))) {
+        state.named = true;
+        state.name = this.image(1);
+      } else if (chartWord.test(this.image(1))) this.noteName(this.LA(1) as KnitToken, state, 1);
+    });
     this.CONSUME(Any);
     this.MANY({ GATE: () => this.chartPartAhead(state.named), DEF: () => this.SUBRULE(this.chartPart, { ARGS: [state] }) });
     const then: Refer[] = [];
@@ -88,7 +64,10 @@ export class Charts extends Told {
         to: 'chart',
         rows: state.rows,
         name: state.name,
-        until: state.until === null ? null : { mark: null, place: null, goal: state.until },
+        until:
+          state.until === null && state.ending === null
+            ? null
+            : { mark: null, place: null, goal: state.until, ...(state.ending === null ? {} : { ending: state.ending }) },
         reversing: false,
         times: state.times,
         over: state.over,
@@ -102,7 +81,7 @@ export class Charts extends Told {
 
   private moreRows = this.RULE('moreRows', (name: string | null): Refer => {
     const start = this.from();
-    const state: Written = { rows: [], range: false, name, over: null, times: null, repeats: null, until: null, named: true };
+    const state: Written = { rows: [], range: false, name, over: null, times: null, repeats: null, until: null, ending: null, named: true };
     this.CONSUME(Any);
     this.MANY({
       GATE: () =>
@@ -147,11 +126,30 @@ export class Charts extends Told {
     state.range = false;
   }
 
+  /** The name of a chart: the letter, word or number behind the word, else the word before it. `place` is where the word stands. */
+  private noteName(token: KnitToken, state: Written, place: 0 | 1): void {
+    state.named = true;
+    const next = place + 1;
+    // "Chart A": the letter may be an article to the rest of the grammar.
+    const begins = this.LA(next).startOffset;
+    const behind = this.text.slice(endOf(token), Number.isNaN(begins) ? endOf(token) + 4 : Math.max(endOf(token), begins)).trim();
+    const before = place === 0 ? this.image(-1) : '';
+    if (/^[a-z]$/i.test(behind)) state.name = behind.toUpperCase();
+    else if (this.at(next, Word) && /^[a-z]\d?$/i.test(this.image(next))) state.name = (this.LA(next).image ?? '').toUpperCase();
+    else if (this.at(next, CountToken) && !this.at(next + 1, W.St, W.Times, W.More)) state.name = this.LA(next).image ?? null;
+    else if (
+      place === 0 &&
+      this.at(-1, Word) &&
+      !/^(?:the|this|each|same|your|given|appropriate|row|work|from|following|follow)$/.test(before)
+    )
+      state.name ??= before;
+  }
+
   private chartPartAhead(named: boolean): boolean {
     if (this.at(1, FullStop, Semicolon, Close, Mark) || Number.isNaN(this.LA(1).startOffset)) return false;
     if (this.at(1, Open)) return this.payload(1)?.holds !== 'group';
     if (this.at(1, Dash)) return this.at(0, CountToken) && this.at(2, CountToken);
-    if (this.at(1, Comma)) return this.repeatsAhead(2) || !named;
+    if (this.at(1, Comma)) return this.repeatsAhead(2) || (named && this.sideAfterChart()) || !named;
     if (this.at(1, W.And, W.Then))
       return this.at(1, W.And) && ((this.at(0, CountToken) && this.at(2, CountToken)) || (!named && !this.at(2, PlainStitch)));
     return !(this.at(1, PlainStitch) && this.payload(1)?.values !== undefined) && !this.at(1, W.Turn);
@@ -159,6 +157,7 @@ export class Charts extends Told {
 
   /** "working 6-st rep 6 (7) times", "repeating the 8-st rep twice". */
   private repeatsAhead(from: number): boolean {
+    if (this.at(from, CountToken) && this.at(from + 1, Dash) && this.at(from + 2, W.St) && this.at(from + 3, W.Rep)) return true;
     if (!this.at(from, W.Work, W.Rep)) return false;
     for (let ahead = from + 1; ahead < from + 8; ahead += 1) {
       if (this.at(ahead, W.Rep) || /^(?:outlined|boxed)$/.test(this.image(ahead))) return true;
@@ -167,10 +166,57 @@ export class Charts extends Told {
     return false;
   }
 
+  /** "4 patt reps of Chart A": the number of passes stands before the word. */
+  private countedReps(from: number): boolean {
+    if (!this.at(from, CountToken) || this.at(from + 1, W.St)) return false;
+    const ahead = this.at(from + 1, W.Patt, Word) && this.at(from + 2, W.Rep) ? from + 2 : from + 1;
+    return this.at(ahead, W.Rep) && /^rep(?:eat)?s$/.test(this.image(ahead));
+  }
+
+  /** "beg with st 4 and end with st 15": which stitches of the chart the row takes. */
+  private fromStitch(from: number): boolean {
+    return this.at(from, W.Beg, W.Ending) && this.at(from + 1, W.St, W.At, W.On, W.With) && this.within(from + 1, from + 4, CountToken);
+  }
+
   private chartPart = this.RULE('chartPart', (state: Written): void => {
     this.OR([
       { GATE: () => this.at(1, Open), ALT: () => this.SUBRULE(this.chartBracket, { ARGS: [state] }) },
       { GATE: () => this.at(1, Comma) && this.repeatsAhead(2), ALT: () => this.SUBRULE(this.chartRepeats, { ARGS: [state] }) },
+      {
+        // "work the 10-st rep of Row 1 of Chart A 4 times": the times are its repeats
+        GATE: () => this.at(1, CountToken) && this.at(2, Dash) && this.at(3, W.St) && this.at(4, W.Rep),
+        ALT: () => {
+          this.consume(33, Any);
+          this.consume(34, Any);
+          this.consume(35, Any);
+          this.consume(36, Any);
+          this.ACTION(() => {
+            state.ofRepeat = true;
+          });
+        },
+      },
+      {
+        GATE: () => this.countedReps(1),
+        ALT: () => {
+          const reps = this.subrule(31, this.count);
+          this.many(31, {
+            GATE: () => this.at(1, W.Patt, Word, W.Rep, W.Of) && !chartWord.test(this.image(1)),
+            DEF: () => this.consume(31, Any),
+          });
+          this.ACTION(() => {
+            state.repeats = reps;
+          });
+        },
+      },
+      {
+        GATE: () => this.sideAfterChart(),
+        ALT: () => {
+          const ending = this.subrule(32, this.endSide);
+          this.ACTION(() => {
+            state.ending = ending;
+          });
+        },
+      },
       {
         GATE: () => this.at(1, W.Until) && !this.extentAhead(),
         ALT: () => {
@@ -217,7 +263,8 @@ export class Charts extends Told {
         ALT: () => {
           const often = this.SUBRULE(this.howOften, { ARGS: ['from'] });
           this.ACTION(() => {
-            state.times = { count: often.count, sense: often.sense };
+            if (state.ofRepeat) state.repeats = often.count;
+            else state.times = { count: often.count, sense: often.sense };
           });
         },
       },
@@ -235,24 +282,11 @@ export class Charts extends Told {
         ALT: () => {
           const token = this.CONSUME2(Any) as KnitToken;
           this.ACTION(() => {
-            if (chartWord.test(token.image.toLowerCase())) {
-              state.named = true;
-              // "Chart A": the letter may be an article to the rest of the grammar.
-              const behind = this.text
-                .slice(
-                  endOf(token),
-                  Number.isNaN(this.LA(1).startOffset) ? endOf(token) + 4 : Math.max(endOf(token), this.LA(1).startOffset),
-                )
-                .trim();
-              if (/^[a-z]$/i.test(behind)) state.name = behind.toUpperCase();
-              else if (this.at(1, Word) && /^[a-z]\d?$/i.test(this.image(1))) state.name = (this.LA(1).image ?? '').toUpperCase();
-              else if (this.at(1, CountToken) && !this.timesAhead() && !this.at(2, W.St)) state.name = this.LA(1).image ?? null;
-              else if (
-                this.at(-1, Word) &&
-                !/^(?:the|this|each|same|your|given|appropriate|row|work|from|following|follow)$/.test(this.image(-1))
-              )
-                state.name ??= this.image(-1);
-            } else if (this.at(0, CountToken, Dash, W.To)) {
+            if (chartWord.test(token.image.toLowerCase())) this.noteName(token, state, 0);
+            // "work 1st row of Chart B"
+            else if (this.at(0, Ordinal, W.First) && this.at(1, W.Row, W.Round) && !/s$/.test(this.image(1)))
+              state.rows.push(token.payload?.values?.[0] ?? 1);
+            else if (this.at(0, CountToken, Dash, W.To)) {
               if (this.at(-1, W.Row, W.Round) || state.rows.length > 0) this.noteRow(token, state);
             } else if (!state.named && this.at(0, Word) && state.rows.length > 0 && /^over$/.test(this.image(1))) {
               // "row 1 of Fender over 12 sts": the name itself, without "chart"
@@ -341,5 +375,8 @@ interface Written {
   times: Refer['times'];
   repeats: Count | null;
   until: Goal | null;
+  ending: EndSide | null;
   named: boolean;
+  /** "12-st rep": the times told next are passes of it. */
+  ofRepeat?: boolean;
 }

@@ -33,7 +33,7 @@ const partGoal =
   /^(?:the |each )?(?:sleeves?|fronts?|backs?|body|gussets?|thumbs?) (?:has|have|is|are|consists?)\b|\d[^.]*\b(?:sleeve|body|front|back) (?:sts|stitches)\b/;
 
 /** A goal of one needle of the round: "until there are 44 sts on N2", "until 28 sts rem on needle 2". */
-const oneNeedle = /\b(?:on|in) ((?:n|ndl|needle) ?[1-5])\b/;
+const oneNeedle = /\b(?:on|in) (?:(?:each of|both|each) )?((?:n|ndl|needle) ?[1-5])\b/;
 
 export class Goals extends ShapedEdges {
   /** "ending with a WS row", "ending with RS facing for next row", "ending with Row 4", "ending at side edge". */
@@ -190,7 +190,7 @@ export class Goals extends ShapedEdges {
               ? 'between'
               : /unworked|\bgap\b.*\bfrom\b/.test(words)
                 ? 'unworked'
-                : /on each|each side|in each|each needle/.test(words)
+                : /on each|each side|in each|each needle/.test(words) && !oneNeedle.test(words)
                   ? 'section'
                   : oneNeedle.test(words)
                     ? 'needle'

@@ -200,6 +200,8 @@ export class Joins extends SpreadOver {
       GATE: () =>
         !this.separator() &&
         !this.at(1, Dash, W.Then, Colon) &&
+        // "with white (k2, p1) 3 times"
+        !(this.at(1, Open) && this.payload(1)?.holds === 'group') &&
         !(this.at(1, W.And) && this.at(2, W.Leaving)) &&
         !this.at(1, W.PickUp, W.Graft) &&
         // "using a tubular cast off, bind off all sts": the first names the way of doing it

@@ -259,6 +259,8 @@ export class InRow extends PlainTalk {
       const text = this.text.slice(span.start - this.base, span.end - this.base);
       return this.instructs(start) ||
         (run && /^(?:half|to|until|till|up|through|about|as far|all but|third|quarter|most|some)\b/i.test(text)) ||
+        // "knit one from each needle together": a join, and no single stitch
+        /^from (?:each|both) needles?\b.*\btog/i.test(text) ||
         (this.amongSteps(start) && this.at(0, TimesNumber) && /^[a-z]+\s+\S+$/i.test(text)) ||
         (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text)))
         ? { type: 'unread', text, span }

@@ -120,6 +120,8 @@ export class TakingUp extends PickingUp {
             inside === null &&
             !this.at(-1, W.Of) &&
             !this.at(1, ...measureWords) &&
+            // "put the shoulder sts on two needles"
+            !this.at(1, W.Needle) &&
             !this.at(-1, W.Needle)
           )
             state.count = token;

@@ -46,6 +46,9 @@ export class WorkedTo extends IntoOneStitch {
       );
     if (this.fabricAlone()) return true;
     if (this.at(1, W.Work) && this.image(1) === 'work across' && this.at(2, Comma, FullStop, Semicolon)) return true;
+    // "working 1 st fewer on either side": less than before, and not so many
+    if (this.at(1, W.Work) && this.at(2, CountToken) && this.at(3, W.St) && (/^(?:fewer|less)$/.test(this.image(4)) || this.at(4, W.More)))
+      return false;
     if (this.at(1, W.Work, W.Patt, W.Rib, Fabric, W.Cont)) {
       if (this.at(1, W.Work) && this.at(2, W.Across) && this.at(3, W.These, Word) && this.image(3) !== 'all') return true;
       for (let ahead = 2; ahead < 6; ahead += 1) {

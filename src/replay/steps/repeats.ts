@@ -1,5 +1,5 @@
 /** Repeats within a row: brackets and stars, so many times, up to a place, or until a goal is met. */
-import type { Goal, Repeat } from '../../../grammar/tree.ts';
+import type { Goal, Repeat, Step } from '../../../grammar/tree.ts';
 import { testsFor } from '../goals.ts';
 import { countFor, type Hands, mostPasses, stopped, type Trouble } from '../hands.ts';
 import { beginRow, copyNeedles, live, type Needles, passTip } from '../needles.ts';
@@ -54,14 +54,31 @@ function foldPasses(hands: Hands, step: Repeat, use: FixedUse, passes: number, o
   return null;
 }
 
+const same = (one: Step | undefined, other: Step | undefined): boolean =>
+  one?.type === 'work' && other?.type === 'work' && one.stitch === other.stitch && one.n?.values.join() === other.n?.values.join();
+
+/**
+ * Steps of the last pass that "ending last rep k1" replaces: the last one; or as many as the ending has, where the pass ends
+ * in the very same ("*yo, k2tog; rep from *, ending last rep yo, k2tog").
+ */
+function replacedBy(step: Repeat): number {
+  const ending = step.ending?.children ?? [];
+  const tail = step.children.slice(-ending.length);
+  return ending.length > 1 && ending.every((each, at) => same(each, tail[at])) ? ending.length : 1;
+}
+
 export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   const { needles } = hands;
   const extent = step.extent;
   if (extent === null) return workSteps(hands, step.children);
   const last = step.children.at(-1);
   if (openList(step) && last !== undefined && (step.repeats === 'last') === (hands.choice.list === 'likely')) {
-    // Only the last stitch repeats; what stands before it is worked once.
-    return workSteps(hands, step.children.slice(0, -1)) ?? workRepeat(hands, { ...step, children: [last], repeats: 'all' });
+    // Only the last stitch repeats, with what it is made beside if it takes none ("k2tog, yo to last 3 sts"); the rest is worked once.
+    let from = step.children.length - 1;
+    while (from > 0 && fixedUse(hands, step.children.slice(from))?.takes === 0) from -= 1;
+    return (
+      workSteps(hands, step.children.slice(0, from)) ?? workRepeat(hands, { ...step, children: step.children.slice(from), repeats: 'all' })
+    );
   }
   const use = fixedUse(hands, step.children);
   if (extent.kind === 'times') {
@@ -79,8 +96,7 @@ export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
   // "to last 2 sts, end k2": the ending is those two.
   if (step.ending?.kind === 'then' && ending !== null && extent.kind === 'end') target += ending.takes;
   if (step.ending?.kind === 'lastRepeat' && ending !== null && use !== null) {
-    const replaced = step.children.at(-1);
-    const old = replaced === undefined ? null : fixedUse(hands, [replaced]);
+    const old = fixedUse(hands, step.children.slice(-replacedBy(step)));
     lastTakes = use.takes - (old?.takes ?? 0) + ending.takes;
     target += lastTakes;
   }
@@ -96,7 +112,7 @@ export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
       return workSteps(hands, step.ending.children);
     }
     if (worked !== null) hands.watch?.pass(step, worked + 1, worked + 1, hands);
-    const children = step.children.slice(0, -1);
+    const children = step.children.slice(0, step.ending.kind === 'lastRepeat' ? -replacedBy(step) : -1);
     return workSteps(
       hands,
       step.ending.kind === 'omitting' ? (step.children.length > 1 ? children : []) : [...children, ...step.ending.children],
