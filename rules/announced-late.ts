@@ -33,7 +33,7 @@ export const announcedLate: Rule = {
   },
   right: {
     draft:
-      '# Tide Vest\n\n## Back\n\nCast on 80 sts.\n\nKnit 2 rows.\n\nWork straight until piece measures 12 cm.\n\nDec 1 st at each end of next row. 78 sts.\n\nCast off.\n',
+      '# Tide Vest\n\nAll decreases are k2tog.\n\n## Back\n\nCast on 80 sts.\n\nKnit 2 rows.\n\nWork straight until piece measures 12 cm.\n\nDec 1 st at each end of next row. 78 sts.\n\nCast off.\n',
   },
   check: ({ pattern, ...rest }): readonly Finding[] => {
     const context = { pattern, ...rest };

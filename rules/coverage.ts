@@ -11,7 +11,7 @@ const counts = ['count-mismatch', 'change-mismatch', 'too-few-stitches', 'stitch
 export const coverage: Readonly<Record<string, Cover>> = {
   // Structure
   'STR-1': ['row-missing', 'reference-missing', 'marker-place', 'held-stitches'],
-  'STR-2': 'The construction note is prose; which edge it means is not told in words that can be held against the rows without guessing.',
+  'STR-2': ['construction-note'],
   'STR-3': ['template-leftovers'],
   'STR-4': ['reference-missing', 'row-missing'],
   'STR-5': ['side-mismatch', 'ending-side', 'round-after-turns'],
@@ -80,9 +80,9 @@ export const coverage: Readonly<Record<string, Cover>> = {
   'LAC-1': ['lace-balance', 'multiple-mismatch', 'pattern-not-restored', 'change-mismatch'],
   'LAC-2': ['lace-balance', 'edge-symmetry', 'mirrored-shaping', 'repeat-width'],
   'LAC-3': ['mirrored-shaping'],
-  'LAC-4': 'Which column a decrease stands in follows only from the whole fabric; a wandering column can be the motif.',
+  'LAC-4': ['decrease-columns'],
   'LAC-5': ['repeat-does-not-fit', 'multiple-mismatch'],
-  'LAC-6': 'A decrease on a wrong-side row may be meant; what it looks like from the other side is not in the words.',
+  'LAC-6': ['wrong-side-decrease'],
   'LAC-7': ['multiple-mismatch', 'pattern-not-restored'],
   // Cables
   'CAB-1': ['cable-definition'],
@@ -135,13 +135,13 @@ export const coverage: Readonly<Record<string, Cover>> = {
   'GAU-9': ['cast-on-girth', 'width-and-gauge'],
   // Vocabulary
   'VOC-1': ['unexplained-abbreviation', 'unused-abbreviation', 'abbreviation-twice'],
-  'VOC-2': 'No rule yet: two names for one act (ssk beside skp) may be meant for their looks, and no list here says which pairs are not.',
+  'VOC-2': ['two-names'],
   'VOC-3': ['definition-effect', 'cable-definition'],
   'VOC-4': ['mixed-terms'],
-  'VOC-5': 'No rule yet: a bare "inc 1" counts right by any method; that the method is left open is not asked about.',
+  'VOC-5': ['method-left-open'],
   'VOC-6': ['round-after-turns', 'side-mismatch'],
   'VOC-7': 'Knitting over a ribbed panel may be meant; what a row below had there is not always known.',
-  'VOC-8': ['double-yarn-over', 'yarn-overs-together', 'yarn-over-at-edge'],
+  'VOC-8': ['double-yarn-over', 'yarn-overs-together', 'yarn-over-at-edge', 'yarn-over-at-marker'],
   'VOC-9': ['mixed-forms'],
   // Charts
   'CHT-1': 'Charts come as pictures; a chart told in words is read as the rows it is.',

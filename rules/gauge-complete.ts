@@ -57,6 +57,8 @@ Dec 1 st at each end of next and every foll 8th row until 24 sts rem.
 
 Gauge: 24 sts and 32 rows = 10 cm in st st
 
+All decreases are k2tog.
+
 Cast on 48 sts.
 
 Row 1: Knit.

@@ -15,9 +15,11 @@ import { castOnGirth } from './cast-on-girth.ts';
 import { changeMismatch } from './change-mismatch.ts';
 import { childSafety } from './child-safety.ts';
 import { coloursListed } from './colours-listed.ts';
+import { constructionNote } from './construction-note.ts';
 import { countMismatch } from './count-mismatch.ts';
 import { countSeries } from './count-series.ts';
 import { dashInRow } from './dash-in-row.ts';
+import { decreaseColumns } from './decrease-columns.ts';
 import { definitionEffect } from './definition-effect.ts';
 import { doubleYarnOver } from './double-yarn-over.ts';
 import { doubledWords } from './doubled-words.ts';
@@ -36,6 +38,7 @@ import { markerInStitch } from './marker-in-stitch.ts';
 import { markerNotSlipped } from './marker-not-slipped.ts';
 import { markerNumbers } from './marker-numbers.ts';
 import { markerPlace } from './marker-place.ts';
+import { methodLeftOpen } from './method-left-open.ts';
 import { mirroredShaping } from './mirrored-shaping.ts';
 import { mixedForms } from './mixed-forms.ts';
 import { mixedTerms } from './mixed-terms.ts';
@@ -88,17 +91,20 @@ import { toolNotListed } from './tool-not-listed.ts';
 import { toolNotUsed } from './tool-not-used.ts';
 import { turnPlaces } from './turn-places.ts';
 import { turnsLeftOpen } from './turns-left-open.ts';
+import { twoNames } from './two-names.ts';
 import { twoReadings } from './two-readings.ts';
 import { unexplainedAbbreviation } from './unexplained-abbreviation.ts';
 import { unitsAgree } from './units-agree.ts';
 import { unusedAbbreviation } from './unused-abbreviation.ts';
 import { unworkedStitches } from './unworked-stitches.ts';
 import { widthAndGauge } from './width-and-gauge.ts';
+import { wrongSideDecrease } from './wrong-side-decrease.ts';
 import { yarnAllowance } from './yarn-allowance.ts';
 import { yarnAndGauge } from './yarn-and-gauge.ts';
 import { yarnDescribed } from './yarn-described.ts';
 import { yarnEstimate } from './yarn-estimate.ts';
 import { yarnOverAtEdge } from './yarn-over-at-edge.ts';
+import { yarnOverAtMarker } from './yarn-over-at-marker.ts';
 import { yarnOversTogether } from './yarn-overs-together.ts';
 
 export const rules: readonly Rule[] = [
@@ -142,6 +148,9 @@ export const rules: readonly Rule[] = [
   doubleYarnOver,
   yarnOversTogether,
   yarnOverAtEdge,
+  yarnOverAtMarker,
+  wrongSideDecrease,
+  decreaseColumns,
   cableDefinition,
   definitionEffect,
   cableSide,
@@ -200,5 +209,8 @@ export const rules: readonly Rule[] = [
   dashInRow,
   rowsOfPieces,
   endingRowLength,
+  constructionNote,
+  twoNames,
+  methodLeftOpen,
   staleStet,
 ];
