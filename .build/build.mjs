@@ -6,7 +6,7 @@
  * through `import()` is not run until it is asked for, so that `--help` need not load the reader or the grammar.
  */
 import { spawnSync } from 'node:child_process';
-import { chmodSync, cpSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -56,6 +56,11 @@ await Promise.all([
 chmodSync(new URL('../dist/rowproof.cjs', import.meta.url), 0o755);
 // What the JSON reports promise, for whoever reads them: rowproof/schema/proof.schema.json.
 cpSync(new URL('../src/report/schema', import.meta.url), new URL('../dist/schema', import.meta.url), { recursive: true });
+
+// And of house-style.yaml, for editors that help while it is written; it is made from the settings themselves.
+const settings = await build({ ...shared, entryPoints: ['src/house-style/schema.ts'], write: false, format: 'esm', platform: 'neutral' });
+const { houseStyleJsonSchema } = await import(`data:text/javascript,${encodeURIComponent(settings.outputFiles[0].text)}`);
+writeFileSync(new URL('../dist/schema/house-style.schema.json', import.meta.url), `${JSON.stringify(houseStyleJsonSchema(), null, 2)}\n`);
 
 const tsc = fileURLToPath(new URL('../node_modules/typescript/bin/tsc', import.meta.url));
 const types = spawnSync(process.execPath, [tsc, '-p', '.build/tsconfig.json'], { cwd: root, stdio: 'inherit' });

@@ -43,9 +43,12 @@ export type ExitStatus = 0 | 1 | 2;
 
 const plainNames = ['text', 'json'] as const;
 
+/** A run in which no draft instructs anything has checked nothing: that passes no gate. */
+const nothingInAny = (digests: readonly Digest[]): boolean => digests.every(({ steps }) => steps === 0);
+
 /** One unreadable draft among many makes the run fail, whatever was found in the others. */
 function statusOf({ digests, unreadable }: Ran, gate: Level): ExitStatus {
-  if (unreadable.length > 0) return 2;
+  if (unreadable.length > 0 || nothingInAny(digests)) return 2;
   return digests.some(({ found }) => levels.some((level) => found[level] > 0 && atGate(level, gate))) ? 1 : 0;
 }
 
@@ -75,7 +78,7 @@ export async function tallyCommand(drafts: readonly string[], options: TallyOpti
     if (without.length > 0) await world.err.write(`${withoutSizeSentence(without, size)}\n`);
   }
   await sayEmpty(ran, format, world);
-  return ran.unreadable.length > 0 ? 2 : 0;
+  return ran.unreadable.length > 0 || nothingInAny(ran.digests) ? 2 : 0;
 }
 
 function orderOf(command: Order['command'], format: string, options: ReportOptions, world: World): Order {
@@ -83,9 +86,9 @@ function orderOf(command: Order['command'], format: string, options: ReportOptio
   return { command, format, ...layoutOf(world, options.color, toFile), gate: 'error', base: world.folder, toFile, size: null };
 }
 
-/** A draft with nothing in it passes every gate; where the report is for a program, that is said beside it. */
+/** A draft with nothing in it has no findings; where the report is for a program, or nothing else was proofed, that is said beside it. */
 async function sayEmpty({ digests }: Ran, format: string, world: World): Promise<void> {
-  if (format === 'text') return;
+  if (format === 'text' && !nothingInAny(digests)) return;
   for (const { path, steps } of digests)
     if (steps === 0) await world.err.write(`${printedPath(path)}: nothing in it instructs, so nothing was checked.\n`);
 }

@@ -204,6 +204,10 @@ export function write(
   makes: readonly (number | null)[] = [],
 ): void {
   const blank = (): (number | null)[] => Array.from({ length: play.sizeCount }, () => null);
+  const skips =
+    sizes.length === play.sizeCount
+      ? []
+      : Array.from({ length: play.sizeCount }, (_, size) => size).filter((size) => !sizes.includes(size));
   const entry = {
     section: play.section,
     ...words,
@@ -212,6 +216,7 @@ export function write(
     after: blank(),
     takes: blank(),
     makes: blank(),
+    ...(skips.length > 0 ? { skips } : {}),
     afterPerRepeat: null,
   };
   for (const size of sizes) {

@@ -21,6 +21,8 @@ export interface Entry {
   /** Stitches taken from the left needle and made on the right, per size. */
   readonly takes: readonly (number | null)[];
   readonly makes: readonly (number | null)[];
+  /** Indexes of the sizes that do not work it; only where there are some. */
+  readonly skips?: readonly number[];
   readonly afterPerRepeat: { readonly perRepeat: number; readonly plus: number } | null;
 }
 

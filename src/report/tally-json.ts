@@ -29,7 +29,8 @@ function rowDocument(proof: Proof, entry: Entry) {
     const { perRepeat, plus } = entry.afterPerRepeat;
     return { ...row, afterPerRepeat: { perRepeat, plus } };
   }
-  return { ...row, before: entry.before, after: entry.after };
+  const skipped = (entry.skips ?? []).map((size) => proof.pattern.sizes[size] ?? '');
+  return { ...row, before: entry.before, after: entry.after, ...(skipped.length === 0 ? {} : { skippedBy: skipped }) };
 }
 
 /** Heading an entry stands under; empty before the first heading. */

@@ -3,6 +3,7 @@ import type { Proof } from '../index.ts';
 import type { Entry } from '../replay/replay.ts';
 import type { ReportInput } from './input.ts';
 import { cut, padEnd, padStart, show, textWidth, wrap } from './layout.ts';
+import { skips } from './not-checked.ts';
 import { hasSizes, printedPath, rangeOf } from './place.ts';
 import { type Report, whole } from './report.ts';
 import { multipleWords, sectionTitle } from './tally-json.ts';
@@ -37,8 +38,14 @@ function draftSheet(proof: Proof, { width, paint }: TextOptions): readonly strin
   const { entries } = proof.replay;
   if (entries.length === 0) return [...head, '', 'No row was found to count.'];
   const sheets = sizeGroups(proof, width).flatMap((sizes) => ['', ...sheet(proof, sizes, paint.strong)]);
-  const unknown = entries.some((entry) => entry.afterPerRepeat === null && entry.after.includes(null));
-  return [...head, ...sheets, ...(unknown ? ['', '? stands where the count is not known, or the size does not work the row.'] : [])];
+  const cells = entries.filter((entry) => entry.afterPerRepeat === null);
+  const skipped = cells.some((entry) => (entry.skips ?? []).length > 0);
+  const unknown = cells.some((entry) => entry.after.some((count, size) => count === null && !skips(entry, size)));
+  const keys = [
+    ...(unknown ? ['? stands where the count is not known.'] : []),
+    ...(skipped ? ['– stands where the size does not work the row.'] : []),
+  ];
+  return [...head, ...sheets, ...(keys.length === 0 ? [] : ['', ...keys])];
 }
 
 /** "45", or "45→46" where the row changes the count. */
@@ -46,6 +53,7 @@ function countCell(entry: Entry, size: number): string {
   if (entry.afterPerRepeat !== null) return '';
   const before = entry.before[size] ?? null;
   const after = entry.after[size] ?? null;
+  if (skips(entry, size)) return '–';
   if (before === after) return after === null ? '?' : String(after);
   return before === null ? `${after}` : `${before}→${after ?? '?'}`;
 }

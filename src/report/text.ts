@@ -7,6 +7,7 @@ import type { Proof } from '../index.ts';
 import type { ReportInput } from './input.ts';
 import { cut, show, wrap } from './layout.ts';
 import { countSentence, letStand, levelHeading, levels, nothingFound } from './levels.ts';
+import { gaps } from './not-checked.ts';
 import { type Paint, plainPaint } from './paint.ts';
 import { hasSizes, inPlaceOrder, printedPath, rangeOf, sectionAt } from './place.ts';
 import { plural } from './plural.ts';
@@ -45,6 +46,7 @@ function draftText(proof: Proof, { width, paint }: TextOptions): readonly string
     ...titleLines(proof, width, paint),
     ...findingLines(proof, width, paint),
     ...notReadLines(proof, width, paint),
+    ...notCheckedLines(proof, width, paint),
     '',
     ...closing(proof, width),
   ];
@@ -100,6 +102,18 @@ function notReadLines(proof: Proof, width: number, paint: Paint): readonly strin
     return `${indent}${cut(`${at}${place}"${show(unread.text).trim()}"`, width - indent.length)}`;
   });
   return ['', paint.strong(`NOT READ (${notRead.length})`), ...lines];
+}
+
+/** Gaps that no passage stands for: a missing gauge, counts that are not known, pictures. */
+function notCheckedLines(proof: Proof, width: number, paint: Paint): readonly string[] {
+  const sentences = gaps(proof);
+  if (sentences.length === 0) return [];
+  const inner = width - indent.length;
+  return [
+    '',
+    paint.strong('NOT CHECKED'),
+    ...sentences.flatMap((sentence) => wrap(`– ${show(sentence)}`, inner, '  ').map((line) => indent + line)),
+  ];
 }
 
 /** What was found and how far the reading went; never that the pattern is right. */

@@ -56,13 +56,15 @@ describe('drafts', () => {
     });
   });
 
-  test('an empty one is a draft with nothing to check', async () => {
+  test('an empty one alone passes no gate: nothing was checked', async () => {
     const folder = folderWith({ 'a.md': '' });
     expect(await rowproof(['proof', 'a.md'], { folder })).toEqual({
-      status: 0,
+      status: 2,
       out: 'a.md\nThe draft is empty: there is nothing to check.\n\nNothing was checked.\n',
-      err: '',
+      err: 'a.md: nothing in it instructs, so nothing was checked.\n',
     });
+    expect((await rowproof(['proof', 'a.md', ...json], { folder })).status).toBe(2);
+    expect((await rowproof(['tally', 'a.md'], { folder })).status).toBe(2);
   });
 
   test('an empty one is named beside a report for programs, so that no green light hides it', async () => {

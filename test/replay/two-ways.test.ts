@@ -40,7 +40,7 @@ test('rows that keep the count are no question', () =>
 test('next and every 4th row 5 times: the bind-off of 48 shows six decreases, that of 50 five', () => {
   const shaped = (last: number): readonly string[] =>
     proof(
-      `# Tern Cloth\n\nCO 60 sts.\n\nKnit 2 rows.\n\nDec 1 st at each end of next and every foll 4th row 5 times.\n\nKnit 3 rows.\n\nBO all ${last} sts.\n`,
+      `# Tern Cloth\n\nAll decreases are k2tog.\n\nCO 60 sts.\n\nKnit 2 rows.\n\nDec 1 st at each end of next and every foll 4th row 5 times.\n\nKnit 3 rows.\n\nBO all ${last} sts.\n`,
     ).findings.map((each) => `${each.level} ${each.rule}`);
   expect(shaped(50)).toEqual([]);
   expect(shaped(48)).toEqual(['style one-reading-fits']);

@@ -143,8 +143,20 @@ Crown
      7  Rnd 8                        ×2     77     84      91
      8  Rnd 9                             77→?   84→?    91→?
 
-? stands where the count is not known, or the size does not work the row.
+? stands where the count is not known.
 `);
+  });
+
+  test('a size that does not work a row is told apart from a count that is not known', () => {
+    const source =
+      '# Cap\n\n**Sizes:** S (M, L)\n\nCO 40 (50, 60) sts.\n\nRow 1: Knit.\n\nSizes M and L only:\n\nRow 2: K1, m1, k to end.\n\nAll sizes:\n\nRow 3: Purl.\n';
+    const made = proof(source);
+    const row = JSON.parse(tallyJson(inputOf(made))).drafts[0].rows.find((each: { label: string }) => each.label === 'Row 2');
+    expect(row.before).toEqual([null, 50, 60]);
+    expect(row.skippedBy).toEqual(['S']);
+    expect(problems('tally.schema.json', tallyJson(inputOf(made)))).toEqual([]);
+    expect(tallyText(inputOf(made))).toContain('–  50→51  60→61');
+    expect(tallyText(inputOf(made))).toContain('– stands where the size does not work the row.');
   });
 
   test('a page of many sizes is set in sheets that fit it', () => {

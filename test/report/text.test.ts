@@ -50,6 +50,12 @@ HOUSE STYLE (1)
 NOT READ (1)
    line 8    Crown: "Work in the manner of the lamp room."
 
+NOT CHECKED
+   – No gauge was found, so no width and no length could be checked against the
+     stitches.
+   – In 1 line of the count sheet the count is not known in any size, because of
+     what was not read before.
+
 1 place stops the knitter, 1 question to the author, 1 remark on house style.
 1 step was not read and not checked.
 `;

@@ -3,6 +3,7 @@ import type { Level } from '../../../rules/rule.ts';
 import type { Proof } from '../../index.ts';
 import type { ReportInput } from '../input.ts';
 import { countSentence, levelHeading, levels } from '../levels.ts';
+import { gaps } from '../not-checked.ts';
 import { hasSizes, printedPath, rangeOf } from '../place.ts';
 import { plural } from '../plural.ts';
 import { digestOf, nameOf, type Report, whole } from '../report.ts';
@@ -96,17 +97,7 @@ function mail({ id }: DraftContext, text: string): Markup {
 function notChecked(context: DraftContext): Markup {
   const { proof, id } = context;
   const { notRead } = proof.pattern.reading;
-  const noGauge = proof.pattern.front.gauges.every((gauge) => gauge.stitches === null);
-  const unsure = proof.replay.entries.filter(
-    (entry) => entry.unit !== 'step' && entry.afterPerRepeat === null && entry.after.every((count) => count === null),
-  );
-  const others = [
-    ...(noGauge ? ['No gauge was found, so no width and no length could be checked against the stitches.'] : []),
-    ...(unsure.length > 0
-      ? [`In ${plural(unsure.length, 'line')} of the count sheet the count is not known in any size, because of what was not read before.`]
-      : []),
-    ...proof.manuscript.hazards.map((hazard) => `Line ${proof.manuscript.place(hazard.start).line}: ${hazard.message}`),
-  ];
+  const others = gaps(proof);
   return html`<section aria-labelledby="${id}-not" class="not"><h2 id="${id}-not">Not checked</h2>
 ${
   notRead.length === 0

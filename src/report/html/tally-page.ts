@@ -3,6 +3,7 @@ import type { Proof } from '../../index.ts';
 import type { Entry } from '../../replay/replay.ts';
 import { checkpoints, statedTotals } from '../checkpoints.ts';
 import type { ReportInput } from '../input.ts';
+import { skips } from '../not-checked.ts';
 import { hasSizes, rangeOf } from '../place.ts';
 import { nameOf, type Report, whole } from '../report.ts';
 import { multipleWords, sectionTitle } from '../tally-json.ts';
@@ -19,7 +20,7 @@ export const tallyPage: Report<Markup> = {
       title: (name) => `${name}: count sheet`,
       heading: (name, one) => (one ? name : `Count sheets of ${name}`),
       list: plainList,
-      foot: '? stands where the count is not known. A cell is empty where the size does not work the row, or nothing is known of it there.',
+      foot: '? stands where the count is not known, – where the size does not work the row.',
     }),
 };
 
@@ -116,7 +117,7 @@ function row(proof: Proof, id: string, index: number, isCheckpoint: boolean, tot
   const cells = proof.pattern.sizes.map((_, size) => {
     const before = entry.before[size] ?? null;
     const after = entry.after[size] ?? null;
-    const unknown = before === null && after === null ? '' : '?';
+    const unknown = skips(entry, size) ? '–' : '?';
     const stated = totals(index, size);
     const data = html` data-s="${size}"`;
     const statedCell =
