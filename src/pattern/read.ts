@@ -126,6 +126,10 @@ function cellCount(cell: string): number | null | undefined {
   return /^\d{1,6}$/.test(text) ? Number(text) : undefined;
 }
 
+/** "Sizes M and L only:" on a line of its own rules what follows; it is no heading, though it looks like one. */
+const namesSizesOnly = (statements: readonly Statement[]): boolean =>
+  statements.length === 1 && statements[0]?.type === 'sizeBlock' && statements[0].children.length === 0;
+
 /** Reads the whole draft. Never throws; what instructs and is not understood stands in `reading.notRead`. */
 export function readPattern(manuscript: Manuscript): Pattern {
   const front = readFrontMatter(manuscript);
@@ -247,7 +251,7 @@ export function readPattern(manuscript: Manuscript): Pattern {
           } else if (/\b(row|rnd|round)s?\b/i.test(block.text)) current.statements.push(...rows);
           break;
         }
-        if (block.kind === 'paragraph' && looksLikeTitle(block.text)) {
+        if (block.kind === 'paragraph' && looksLikeTitle(block.text) && !namesSizesOnly(read(block))) {
           const title = block.text.replace(/\s+/g, ' ').trim();
           const kind = titleKind(title);
           current = open(title, { start: block.start, end: block.end }, headingDepth + 1, kind);
