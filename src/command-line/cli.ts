@@ -104,6 +104,7 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
     .argument('<draft...>', drafts)
     .option('--format <format>', 'text, json, csv or html', 'text')
     .option('--size <size>', 'with --format html: the sheet of this size for a test knitter')
+    .option('--formulas', 'with --format csv: the counts of one draft as formulas, to change a number and see the rest move')
     .option(...house)
     .action((given: string[], options: TallyOptions) => {
       chosen.run = () => tallyCommand(given, withColor(options), world, load);

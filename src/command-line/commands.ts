@@ -31,6 +31,7 @@ export interface ProofOptions extends ReportOptions, DraftOptions, RecordOptions
 }
 export interface TallyOptions extends ReportOptions, DraftOptions {
   readonly size?: string;
+  readonly formulas?: boolean;
 }
 export interface ReplayOptions extends ReportOptions, DraftOptions {
   readonly row: string;
@@ -70,7 +71,12 @@ export async function tallyCommand(drafts: readonly string[], options: TallyOpti
   const { size } = options;
   if (size !== undefined && format !== 'html')
     throw stop('--size of "tally" makes the sheet for a test knitter, which is a page: give --format html with it.');
-  const order = { ...orderOf('tally', format, options, world), size: size ?? null };
+  if (options.formulas === true && format !== 'csv') throw stop('--formulas of "tally" is for a spreadsheet: give --format csv with it.');
+  const order = {
+    ...orderOf('tally', format, options, world),
+    size: size ?? null,
+    ...(options.formulas === true ? { formulas: true } : {}),
+  };
   const before = size === undefined ? () => {} : (digests: readonly Digest[]) => refuseUnknownSize(digests, size);
   const ran = await runDrafts(drafts, { ...options, order, recordOf: () => null, before }, world, await load());
   if (size !== undefined) {

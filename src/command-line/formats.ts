@@ -5,7 +5,7 @@ import { junitReport } from '../report/junit.ts';
 import { plainPaint, terminalPaint } from '../report/paint.ts';
 import type { Assembly, Report } from '../report/report.ts';
 import { sarifReport } from '../report/sarif.ts';
-import { tallyCsvReport } from '../report/tally-csv.ts';
+import { tallyCsvReport, tallyFormulasReport } from '../report/tally-csv.ts';
 import { tallyJsonReport } from '../report/tally-json.ts';
 import { tallyTextReport } from '../report/tally-text.ts';
 import { type TextOptions, textReport } from '../report/text.ts';
@@ -23,6 +23,8 @@ export interface Order {
   readonly toFile: boolean;
   /** The one size of a test knitter's sheet, as it was given. */
   readonly size: string | null;
+  /** The sheet for a spreadsheet works its counts out. */
+  readonly formulas?: boolean;
 }
 
 /** Of what a part is, only its own report knows. */
@@ -47,7 +49,10 @@ export const proofFormats = {
 export const tallyFormats = {
   text: (order) => anyReport(tallyTextReport(textOptionsOf(order))),
   json: () => anyReport(tallyJsonReport),
-  csv: ({ toFile }) => anyReport(toFile ? withByteOrderMark(tallyCsvReport) : tallyCsvReport),
+  csv: ({ toFile, formulas }) => {
+    const sheet = formulas === true ? tallyFormulasReport : tallyCsvReport;
+    return anyReport(toFile ? withByteOrderMark(sheet) : sheet);
+  },
   html: async ({ size }) =>
     size === null
       ? anyReport((await import('../report/html/tally-page.ts')).tallyPage)

@@ -6,7 +6,7 @@ import { proof, replayRow } from '../../src/index.ts';
 import { proofJson } from '../../src/report/json.ts';
 import { rowReplayJson } from '../../src/report/row-replay-report.ts';
 import { ruleJson, rulesJson } from '../../src/report/rules-report.ts';
-import { csvCell, tallyCsv } from '../../src/report/tally-csv.ts';
+import { csvCell, tallyCsv, tallyFormulas } from '../../src/report/tally-csv.ts';
 import { multipleWords, tallyJson } from '../../src/report/tally-json.ts';
 import { tallyText } from '../../src/report/tally-text.ts';
 import { at, cap, entry, finding, handMade, inputOf } from './hand-made.ts';
@@ -227,14 +227,35 @@ function readCsv(text: string): string[][] {
   return rows;
 }
 
+/** A spreadsheet in small: names of cells, plus, minus, and the one comparison that is used. */
+function calculated(rows: readonly (readonly string[])[]): string[][] {
+  const cell = (name: string): string => {
+    const [, letters = '', digits = ''] = /^([A-Z]+)(\d+)$/.exec(name) ?? [];
+    const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+    return value(rows[Number(digits) - 1]?.[column] ?? '');
+  };
+  const value = (text: string): string => {
+    if (!text.startsWith('=')) return text;
+    const differs = /AND\(([A-Z]+\d+)<>"",[A-Z]+\d+<>([A-Z]+\d+)\)/.exec(text);
+    if (differs !== null) return cell(differs[1] ?? '') !== '' && cell(differs[1] ?? '') !== cell(differs[2] ?? '') ? 'one' : '';
+    return String(
+      [...text.slice(1).matchAll(/([+-]?)([A-Z]+\d+)/g)].reduce(
+        (sum, [, sign, name]) => sum + (sign === '-' ? -1 : 1) * Number(cell(name ?? '')),
+        0,
+      ),
+    );
+  };
+  return rows.map((row) => row.map(value));
+}
+
 describe('tally as CSV', () => {
   test('of one draft has one line a row and five columns a size', () => {
     expect(tallyCsv(inputOf(cap))).toBe(
       [
-        `draft,section,row,line,text line,side,times,${['S', 'M', 'L'].map((size) => `${size} before,${size} used,${size} made,${size} after,${size} stated`).join(',')},stated differs,after per repeat`,
-        'drafts/Skerry cap.md,Crown,Rnd 7,6,6,,1,88,88,77,77,,96,96,84,84,,104,104,91,91,,,',
-        'drafts/Skerry cap.md,Crown,Rnd 8,7,7,,2,77,77,77,77,,84,84,84,84,,91,91,91,91,,,',
-        'drafts/Skerry cap.md,Crown,Rnd 9,8,8,,1,77,,,,,84,,,,,91,,,,,,',
+        `draft,section,row,line,text line,side,times,${['S', 'M', 'L'].map((size) => `${size} before,${size} used,${size} made,${size} after,${size} stated`).join(',')},stated differs,after per repeat,${['S', 'M', 'L'].map((size) => `${size} rows since cast-on,${size} rows in section,${size} height in cm,${size} markers after,${size} held`).join(',')}`,
+        'drafts/Skerry cap.md,Crown,Rnd 7,6,6,,1,88,88,77,77,,96,96,84,84,,104,104,91,91,,,,1,1,,,,1,1,,,,1,1,,,',
+        'drafts/Skerry cap.md,Crown,Rnd 8,7,7,,2,77,77,77,77,,84,84,84,84,,91,91,91,91,,,,3,3,,,,3,3,,,,3,3,,,',
+        'drafts/Skerry cap.md,Crown,Rnd 9,8,8,,1,77,,,,,84,,,,,91,,,,,,,4,4,,,,4,4,,,,4,4,,,',
         '',
       ].join('\r\n'),
     );
@@ -249,10 +270,42 @@ describe('tally as CSV', () => {
       sizes: ['S', 'M'],
       entries: [entry(at(source, source), { node: node as never, before: [5, 7], after: [6, 8], takes: [5, 7], makes: [6, 8] })],
     });
-    expect(readCsv(tallyCsv(inputOf(proof)))[1]?.slice(7)).toEqual(['5', '5', '6', '6', '6', '7', '7', '8', '8', '7', 'M', '']);
+    expect(readCsv(tallyCsv(inputOf(proof)))[1]?.slice(7, 19)).toEqual(['5', '5', '6', '6', '6', '7', '7', '8', '8', '7', 'M', '']);
     const narrow = readCsv(tallyCsv(inputOf(proof, proof)));
     expect(narrow[1]?.slice(7)).toEqual(['S', '1', '5', '5', '6', '6', '6', '', '']);
     expect(narrow[2]?.slice(7)).toEqual(['M', '1', '7', '7', '8', '8', '7', 'differs', '']);
+  });
+
+  const yoke = proof(
+    '# Tam\n\nGauge: 20 sts and 28 rows = 10 cm in st st\n\n## Body\n\nCast on 20 sts.\n\nRow 1 (RS): K8, pm, k12.\nRow 2: Purl.\nRow 3: K1, m1, k to end. 21 sts.\nNext row (WS): Place first 6 sts on a holder for pocket, p to end. 15 sts.\nNext row: Knit.\n',
+    { path: 'tam.md' },
+  );
+
+  test('rows since the cast-on, height at the gauge, markers and held stitches stand behind the counts', () => {
+    const rows = readCsv(tallyCsv(inputOf(yoke)));
+    const beside = (label: string) => rows.filter((row) => row[2] === label).map((row) => row.slice(-5))[0];
+    expect(rows[0]?.slice(-5)).toEqual(
+      ['rows since cast-on', 'rows in section', 'height in cm', 'markers after', 'held'].map((word) => `one ${word}`),
+    );
+    expect(beside('Row 2')).toEqual(['2', '2', '0.7', '12', '']);
+    expect(beside('Row 3')).toEqual(['3', '3', '1.1', '8', '']);
+    expect(rows.at(-1)?.slice(-1)[0]).toContain('6 (');
+  });
+
+  test('with formulas one number may be changed and the rest moves', () => {
+    const rows = readCsv(tallyFormulas(inputOf(yoke)));
+    const row = rows.findIndex((each) => each[2] === 'Row 3');
+    const line = row + 1;
+    expect(rows[row]?.slice(7, 13)).toEqual([
+      `=K${line - 1}`,
+      '20',
+      '21',
+      `=H${line}-I${line}+J${line}`,
+      '21',
+      `=IF(OR(AND(L${line}<>"",L${line}<>K${line})),"differs","")`,
+    ]);
+    // Worked out, the sheet says what the plain one says.
+    expect(calculated(rows)).toEqual(readCsv(tallyCsv(inputOf(yoke))));
   });
 
   test('a total that is stated for many rows is held against the last of them', () => {
