@@ -10,6 +10,7 @@ import { digestOf, nameOf, type Report, whole } from '../report.ts';
 import { contextOf, type DraftContext, lineId } from './context.ts';
 import { markedDraft } from './draft.ts';
 import { findingCard } from './finding.ts';
+import { gaugeBlock } from './gauge-block.ts';
 import { html, type Markup, nothing } from './markup.ts';
 import { type Listed, pageOfDrafts } from './page-of-drafts.ts';
 import { planBlock } from './plan-block.ts';
@@ -40,14 +41,15 @@ function draftSection(context: DraftContext, one: boolean): Markup {
   const { proof, id } = context;
   const queries = queriesText(proof);
   const plan = planBlock(context);
+  const gauge = gaugeBlock(context);
   return html`<section id="${id}" data-draft aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
 <p class="lead">${countSentence(digestOf(proof).found)}</p>
 <p class="meta">${summary(proof)}</p>
-<nav aria-label="${one ? 'On this page' : nameOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li>${plan === null ? nothing : html`<li><a href="#${id}-plan">Squared paper</a></li>`}</ul></nav>
+<nav aria-label="${one ? 'On this page' : nameOf(proof)}"><ul>${levels.filter((level) => many(context, level) > 0).map((level) => html`<li><a href="#${id}-${level}">${levelHeading[level]} (${many(context, level)})</a></li>`)}<li><a href="#${id}-draft">The draft</a></li>${queries === '' ? nothing : html`<li><a href="#${id}-mail">Questions for a mail</a></li>`}<li><a href="#${id}-not">Not checked</a></li>${gauge === null ? nothing : html`<li><a href="#${id}-gauge">Measures at gauge</a></li>`}${plan === null ? nothing : html`<li><a href="#${id}-plan">Squared paper</a></li>`}</ul></nav>
 ${sizeFilter(proof, id)}
 <div class="panes"><section class="pane" tabindex="0" role="region" aria-label="Findings">${blocks(context)}</section>
 <section class="pane" tabindex="0" role="region" aria-labelledby="${id}-draft"><h2 id="${id}-draft">The draft</h2>${markedDraft(context)}</section></div>
-${queries === '' ? nothing : mail(context, queries)}${notChecked(context)}${plan}</section>`;
+${queries === '' ? nothing : mail(context, queries)}${notChecked(context)}${gauge}${plan}</section>`;
 }
 
 /** "S, M and L · 312 rows in 3 sizes · 410 of 412 steps read." */

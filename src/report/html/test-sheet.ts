@@ -1,9 +1,11 @@
 /** The test knitter's sheet for one size: counts to reach, boxes to tick and fill, markers that stay, yarn to keep back. */
 
+import { printed, valueAt } from '../../../rules/facts/units.ts';
 import type { Range } from '../../../rules/tables/loop-length.ts';
 import type { Proof } from '../../index.ts';
 import type { Entry } from '../../replay/replay.ts';
 import { checkpoints } from '../checkpoints.ts';
+import { finishedMeasures } from '../finished-measures.ts';
 import type { ReportInput } from '../input.ts';
 import { printedPath, sizeIndex, withoutSizeSentence } from '../place.ts';
 import { type MarkerPlan, markerPlan } from '../plan/free-columns.ts';
@@ -58,7 +60,7 @@ function sheet(proof: Proof, index: number, size: number, one: boolean): Markup 
   const id = `d${index}`;
   return html`<section id="${id}" aria-label="${nameOf(proof)}">${one ? nothing : html`<h2>${nameOf(proof)}</h2>`}
 <p class="meta">${printedPath(proof.path)} <button type="button" data-print hidden>Print</button></p>
-${before(proof)}${counts(proof, size)}${markers(proof, index, size)}${yarn(proof, size)}${unclear(proof, size)}${closing}</section>`;
+${before(proof)}${counts(proof, size)}${markers(proof, index, size)}${measures(proof, size)}${yarn(proof, size)}${unclear(proof, size)}${closing}</section>`;
 }
 
 function before(proof: Proof): Markup {
@@ -127,6 +129,27 @@ function markerWords(plan: MarkerPlan, inRounds: boolean): string {
   return `${place} Between two markers there are ${plan.every}; ${changes.join(', ')}.`;
 }
 
+/** Finished measures in this size, with room for what they are at the knitter's gauge and on her table. */
+function measures(proof: Proof, size: number): Markup {
+  const rows = finishedMeasures(proof).flatMap(({ name, measure }) => {
+    const value = valueAt(measure, size, proof.pattern.sizes.length);
+    return value === null
+      ? []
+      : [html`<tr><th scope="row">${name}</th><td>${printed(value, measure.unit)}</td><td>${blank}</td><td>${blank}</td></tr>`];
+  });
+  if (rows.length === 0) return nothing;
+  const gauge = proof.pattern.front.gauges.find((each) => each.stitches !== null);
+  const ways = [
+    gauge?.stitches == null ? null : `a width in the pattern × ${gauge.stitches} ÷ my stitches`,
+    gauge?.rows == null ? null : `a length told in rows × ${gauge.rows} ÷ my rows`,
+  ].filter((way) => way !== null);
+  const how =
+    ways.length === 0
+      ? 'The pattern gives no gauge to work it out from.'
+      : `At my gauge it becomes ${ways.join(', ')}, counted over the same length.`;
+  return html`<h2>Measures</h2><p>${how}</p><div class="scroll" tabindex="0" role="region" aria-label="Table of measures"><table class="ticks"><thead><tr><th scope="col" class="t">measure</th><th scope="col">in the pattern</th><th scope="col">at my gauge</th><th scope="col">mine, washed</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
 const cm = ({ low, high }: Range) =>
   high >= 150 ? `${(low / 100).toFixed(1)} to ${(high / 100).toFixed(1)} m` : `${Math.round(low)} to ${Math.round(high)} cm`;
 
@@ -151,4 +174,4 @@ function unclear(proof: Proof, size: number): Markup {
   return html`<h2>Unclear, because …</h2><table class="ticks"><tbody>${titles.map((title) => html`<tr><th scope="row">${title === '' ? 'Beginning' : title}</th><td>${blank}${blank}${blank}</td></tr>`)}</tbody></table>`;
 }
 
-const closing = html`<h2>At the end</h2><ul><li>Hours, about: ${blank}</li><li>Photographs: ${box} the whole piece ${box} worn ${box} a detail ${box} whatever was unclear</li><li>Measured after washing: ${blank}${blank}</li><li>What stopped you? ${blank}${blank}</li><li>What did you change of your own accord? ${blank}${blank}</li><li>Would you knit it again? ${blank}</li></ul>`;
+const closing = html`<h2>At the end</h2><ul><li>Hours, about: ${blank}</li><li>Photographs: ${box} the whole piece ${box} worn ${box} a detail ${box} whatever was unclear</li><li>What stopped you? ${blank}${blank}</li><li>What did you change of your own accord? ${blank}${blank}</li><li>Would you knit it again? ${blank}</li></ul>`;
