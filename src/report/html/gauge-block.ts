@@ -32,7 +32,7 @@ ${line(`begins, ${across}`, cm(each.begins))}${same(each.widest, each.begins) ? 
       }),
     ),
   );
-  const tens = (value: number) => Math.round(value / 10) * 10;
+  const tens = (value: number) => (value < 200 ? Math.round(value / 5) * 5 : Math.round(value / 10) * 10);
   const yarn =
     made.yarn === null
       ? nothing

@@ -50,7 +50,7 @@ thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
 th[scope=row],td.t,th.t{text-align:left}
 th[scope=row]{font-weight:400}
 .sum{margin:.4rem 0}
-@media (max-width:30rem){.sum th,.sum td{padding:.16rem .3rem}}
+@media (max-width:30rem){.sum{font-size:.88rem}.sum th,.sum td{padding:.16rem .22rem}}
 .differs{font-weight:700;color:var(--stop)}
 .scroll{overflow-x:auto;max-width:100%}
 .draft{list-style:none;margin:.5rem 0;padding:0;font-size:.98rem;background:var(--sheet);border:1px solid var(--line);border-radius:.3rem}
