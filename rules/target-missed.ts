@@ -6,11 +6,13 @@ function message(context: Context, root: Root): string {
   const { met } = root;
   const { head, n, one } = telling(context, met);
   const step = one('step');
+  // "Until there are 15 sts between the markers": the stitches of that part, not those on the needle.
+  const of = met.words['between'] === undefined ? 'the count' : 'the number between the markers';
   if (step === null || step === 0)
-    return `${head}${counted(n('target'))} ${one('target') === 1 ? 'is' : 'are'} never reached: the count is ${n('live')} and does not come to that number.`;
+    return `${head}${counted(n('target'))} ${one('target') === 1 ? 'is' : 'are'} never reached: ${of} is ${n('live')} and does not come to that number.`;
   const way = step > 0 ? 'more' : 'fewer';
   if (met.kind === 'targetPassed')
-    return `${head}the count is ${n('live')} and gets ${way}, so ${n('target')} ${one('target') === 1 ? 'is' : 'are'} never reached.`;
+    return `${head}${of} is ${n('live')} and gets ${way}, so ${n('target')} ${one('target') === 1 ? 'is' : 'are'} never reached.`;
   const size = Math.abs(step);
   const near = met.sizes.map((_, at) => {
     const live = met.numbers['live']?.[at] ?? 0;
@@ -23,7 +25,7 @@ function message(context: Context, root: Root): string {
     met.sizes,
     near.map((value) => value + step),
   );
-  return `${head}from ${n('live')}, ${size} ${way} each time, the count comes to ${list} and then ${next}, never to ${n('target')}.`;
+  return `${head}from ${n('live')}, ${size} ${way} each time, ${of} comes to ${list} and then ${next}, never to ${n('target')}.`;
 }
 
 function say(context: Context, root: Root): Finding {

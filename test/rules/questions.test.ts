@@ -217,3 +217,14 @@ describe('right drafts that look like a slip', () => {
     ],
   ])('%s: %s', (rule, _, draft, times) => expect(asks(rule, draft)).toBe(times));
 });
+
+describe('a number of stitches between markers', () => {
+  const mitten = (wanted: number): string =>
+    `# Kelp Mitten\n\nCO 40 sts. Join in the round.\n\nRnd 1: K20, pm, m1, pm, k to end. 41 sts.\n\nRnd 2: Knit.\n\nRnd 3: K to m, sm, m1l, k to m, m1r, sm, k to end.\n\nRep Rnds 2 and 3 until there are ${wanted} sts between the markers.\n`;
+  it('that is jumped over is told as that of the part, not of the needle', () => {
+    expect(told('target-missed', mitten(14))).toEqual([
+      'error From 3, 2 more each time, the number between the markers comes to 13 and then 15, never to 14. Check the number to be reached, or the count before it.',
+    ]);
+    expect(told('target-missed', mitten(13))).toEqual([]);
+  });
+});

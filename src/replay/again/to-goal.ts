@@ -70,7 +70,7 @@ function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Ag
           kind: 'targetMissed',
           span: node.until?.kind === 'count' ? node.until.count.span : node.span,
           numbers: { target, live: part.have, step: part.step },
-          words: {},
+          words: { between: 'markers' },
         },
         size,
         node,
