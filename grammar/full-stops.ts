@@ -19,13 +19,23 @@ const dotted =
   /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d+(?!\d|st\b|nd\b|rd\b|th\b)|\s(?:to|across|until|rows?|every|all)\b)|(?<![A-Za-z])(?:ins?|cms?)\.(?=\s?[,;])/;
 /** "No. 12 needles": the number of a needle, a ball or a chart, in every manner of printing. */
 const numbered = /(?<![A-Za-z])([Nn]os?)\.(?=\s?\d)/g;
+/** "15 sts incl. st on needle", "approx. 20 cm": shortened in every manner of printing. */
+const shortenedAnywhere = /(?<![A-Za-z])(incl|excl|approx)\.(?=\s[a-z\d])/gi;
+/** "w.fwd.", "wl.fwd.", "y.bk.": two short words, each with its stop. */
+const yarnMoved = /(?<![A-Za-z.])(yn?|wl?|wn)\.(fwd|bk)\b\.?(?=\s?[,;:)\]*]|\s[a-z]|\s*$)/gi;
+/** "t.b.l.": through the back of the loop, letter by letter. */
+const throughLoop = /(?<![A-Za-z.])t\.\s?([bf])\.\s?l\.?(?![A-Za-z])/gi;
 /** "K. 3rd row: …", "K. 3. row: …": what follows is the label of the next row. */
 const ordinalRow = /^\s*\d+(?:(?:st|nd|rd|th)\b|\.\s*(?:rows?|rnds?|rounds?)\b)/i;
 
 /** The same text, as long as before, with a blank for every full stop that only shortens a word. */
 export function withoutShorteningStops(text: string): string {
   if (!text.includes('.')) return text;
-  const told = text.replace(numbered, '$1 ');
+  const told = text
+    .replace(numbered, '$1 ')
+    .replace(shortenedAnywhere, '$1 ')
+    .replace(yarnMoved, (match, yarn: string, way: string) => `${yarn} ${way}`.padEnd(match.length))
+    .replace(throughLoop, (match, way: string) => `t${way}l`.padEnd(match.length));
   if (!dotted.test(told)) return told;
   return told.replace(stop, (match: string, word: string, gap: string, next: string, at: number) => {
     const lower = word.toLowerCase();

@@ -217,6 +217,20 @@ export function exception(tokens: readonly KnitToken[], from: number, to: number
     )
   )
     return made('rule');
+  // "The two purl sts are the seam sts and are purled on every round."
+  if (
+    /^(?:the |these |first |last |centre |center )*(?:(?:\d+|one|two|three|four|five|six|eight|ten) )?(?:[a-z]+ )?(?:sts?|stitch(?:es)?) (?:is|are) (?:(?:the |your )?(?:[a-z]+ )?(?:seam|edge|border|band|selvedge|selvage|steek)\b|(?:always |each )?(?:knit(?:ted)?|purl(?:led|ed)?|slipped)\b)/i.test(
+      words,
+    )
+  )
+    return made('rule');
+  // "The last st of every odd row is knitted together with one st of the border."
+  if (
+    /^(?:the )?(?:first|last) (?:[a-z]+ )?(?:st|stitch) of (?:every|each|all)\b[^.;]*\bis (?:always )?(?:knit(?:ted)?|purled|worked) tog(?:ether)? with\b/i.test(
+      words,
+    )
+  )
+    return made('rule');
   if (/^keep(?:ing)?\b/i.test(words) && /\bexcept (?:where|when|as|for|on)\b/i.test(words)) return made('rule');
   return null;
 }

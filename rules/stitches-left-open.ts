@@ -5,7 +5,7 @@ import { statementsOf, stepsOf } from './tree-walk.ts';
 
 /** Words with which stitches that wait are spoken of again. */
 const again =
-  /\b(holders?|held|hold|waste yarn|spare (needle|yarn)|scrap yarn|threads?|graft|kitchener|(three|3)[- ]needle|pins?|live|remaining|rem|waiting|return|slip|place|rejoin|join|provisional|(sleeve|thumb|neck|underarm|instep|heel|shoulder|front|back|body|hood|strap|flap)[a-z]* (sts|stitches)|as (given|for)|same way|match|other side|second side)\b/i;
+  /\b(holders?|held|hold|waste yarn|spare (needle|yarn)|scrap yarn|threads?|graft|kitchener|(three|3)[- ]needle|pins?|live|remaining|rem|waiting|return|slip|place|rejoin|join|provisional|(sleeve|thumb|neck|underarm|instep|heel|shoulder|front|back|body|hood|strap|flap|gusset|pocket|lining|centre|center|collar)[a-z]* (sts|stitches)|across (the )?\d|sts of (the|one|each)|as (given|for)|same way|match|other side|second side)\b/i;
 
 export const stitchesLeftOpen: Rule = {
   id: 'stitches-left-open',

@@ -199,7 +199,9 @@ export const made: readonly Entry[] = [
   },
   {
     name: 'k1 and LLI',
-    spellings: ['LLI (incl st)', 'k1 then k into left leg of st below', 'incL', 'inc-L', 'kl inc', 'left raised inc'],
+    spellings: ['LLI (incl st)', 'k1 then k into left leg of st below', 'inc-L', 'kl inc', 'left raised inc'],
+    // "incl." is the common short form of "including".
+    rare: ['incL'],
     takes: 1,
     makes: 2,
     face: 'k',

@@ -3,9 +3,9 @@
  */
 import { Any, type KnitToken, Stitch, W } from '../tokens.ts';
 import type { Repeat, Step, Work } from '../tree.ts';
-import { Runs } from './runs.ts';
+import { Ties } from './ties.ts';
 
-export class BothEnds extends Runs {
+export class BothEnds extends Ties {
   /** Tokens up to the end of the words; 0 when they are not told here. */
   private twoEnds(): number {
     const kind = this.payload(1)?.entry?.kind ?? '';

@@ -31,8 +31,8 @@ export class SpreadOver extends Holding {
       return false;
     if (this.at(stitch, W.Evenly)) return true;
     if (this.endOfLastRow(stitch)) return true;
-    if (this.at(stitch, W.At, W.In) && this.at(stitch + 1, W.Centre) && this.at(stitch + 2, W.Of))
-      return this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
+    if (this.at(stitch, W.At, W.In) && this.middleAt(stitch + 1))
+      return this.at(stitch + 2, W.Of) && this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
   }
@@ -40,6 +40,22 @@ export class SpreadOver extends Holding {
   /** "Purl, inc once in centre st": one word, behind a row that is plain. */
   private inMiddle(): boolean {
     return this.at(1, W.Inc) && /\bin(?:to)? (?:the )?(?:centre|center|middle)\b/.test(this.image(1));
+  }
+
+  /** "k across 37 sts from holder, dec 1 st in centre, …": among the steps of a row. */
+  protected inMiddleAhead(): boolean {
+    if (!this.at(1, W.Inc, W.Dec) || !this.at(2, CountToken)) return false;
+    const stitch = this.at(3, W.St) ? 4 : 3;
+    return this.at(stitch, W.At, W.In) && this.middleAt(stitch + 1) && this.separator(stitch + 2);
+  }
+
+  private middleAt(ahead: number): boolean {
+    return this.at(ahead, W.Centre) || /^middle$/.test(this.image(ahead));
+  }
+
+  /** "in centre of last row", "at the middle of the last row": the net of the row just worked. */
+  protected centreOfLastRow(from: number): boolean {
+    return this.at(from, W.At, W.In) && this.middleAt(from + 1) && this.at(from + 2, W.Of) && this.at(from + 3, W.Last);
   }
 
   /** "inc in every 10th st": as many as the row has tens of stitches. */
@@ -92,7 +108,7 @@ export class SpreadOver extends Holding {
           W.Rs,
           W.All,
           Word,
-        ) && !(this.at(1, Word) && !/^(along|spaced|over|repeat)/.test(this.image(1)) && !this.at(2, W.Edge)),
+        ) && !(this.at(1, Word) && !/^(along|spaced|over|repeat|middle)/.test(this.image(1)) && !this.at(2, W.Edge)),
       DEF: () => {
         this.CONSUME2(Any);
         this.ACTION(() => {

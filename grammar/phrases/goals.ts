@@ -30,7 +30,7 @@ import { ShapedEdges } from './edge-rows.ts';
 
 /** A goal of a part: "until sleeves have 52 sts each", "until 12 sleeve sts rem". */
 const partGoal =
-  /^(?:the |each )?(?:sleeves?|fronts?|backs?|body|gussets?|thumbs?) (?:has|have|is|are|consists?)\b|\d[^.]*\b(?:sleeve|body|front|back) (?:sts|stitches)\b/;
+  /^(?:the |each )?(?:sleeves?|fronts?|backs?|body|gussets?|thumbs?) (?:has|have|is|are|consists?)\b|\d[^.]*\b(?:sleeve|body|front|back|gusset|gore|thumb) (?:sts?|stitch(?:es)?)\b/;
 
 /** A goal of one needle of the round: "until there are 44 sts on N2", "until 28 sts rem on needle 2". */
 const oneNeedle = /\b(?:on|in) (?:(?:each of|both|each) )?((?:n|ndl|needle) ?[1-5])\b/;

@@ -73,7 +73,9 @@ export class Joins extends SpreadOver {
 
   /** "work back and forth in rows", "cont in rows": the piece is flat from here on. */
   private backAndForth(ahead: number): boolean {
-    if (this.image(ahead) === 'back' && this.at(ahead + 1, W.And)) return true;
+    if (/^(?:back|backwards?|forwards?)$/.test(this.image(ahead)) && this.at(ahead + 1, W.And)) return true;
+    // "to and fro"
+    if (this.at(ahead, W.To) && this.at(ahead + 1, W.And) && /^fro$/.test(this.image(ahead + 2))) return true;
     return this.at(ahead, W.In) && this.at(ahead + 1, W.Row) && !this.at(ahead + 2, CountToken);
   }
 
@@ -96,6 +98,7 @@ export class Joins extends SpreadOver {
             2,
             Stitch,
             W.Work,
+            W.As,
             W.Patt,
             W.Rib,
             W.Place,
@@ -184,7 +187,12 @@ export class Joins extends SpreadOver {
     if (this.at(1, W.Join)) return this.joinsColour();
     if (this.at(1, W.With)) return !this.at(2, Stitch) || this.at(2, W.Rs, W.Ws);
     if (this.at(1, W.Rs, W.Ws)) return this.at(2, W.Facing, Comma) || /facing/.test(this.image(1));
-    if (this.at(1, W.Not)) return this.at(2, W.Break);
+    // "Do not cast off": the stitches stay for what comes
+    if (this.at(1, W.Not))
+      return (
+        this.at(2, W.Break) ||
+        (this.at(2, W.BindOff) && (this.separator(3) || this.at(3, W.And, W.Or, W.St) || /^(?:yet|them|any)$/.test(this.image(3))))
+      );
     if (this.at(1, W.Beg)) return this.at(2, W.At) || this.at(2, W.In);
     if (this.at(1, Word) && /^(slide|push|distribute|divide|arrange|rearrange|leaving)$/.test(this.image(1))) return true;
     if (this.at(1, W.Place)) return this.image(1) === 'slide';
@@ -203,14 +211,15 @@ export class Joins extends SpreadOver {
         // "with white (k2, p1) 3 times"
         !(this.at(1, Open) && this.payload(1)?.holds === 'group') &&
         !(this.at(1, W.And) && this.at(2, W.Leaving)) &&
+        !(this.at(1, W.And) && this.at(2, W.Not) && this.at(3, W.Turn)) &&
         !this.at(1, W.PickUp, W.Graft) &&
         // "using a tubular cast off, bind off all sts": the first names the way of doing it
-        !(this.at(1, W.BindOff) && !(this.at(2, Comma) && head.tokenType === W.With)) &&
+        !(this.at(1, W.BindOff) && !this.at(0, W.Not) && !(this.at(2, Comma) && head.tokenType === W.With)) &&
         !(this.at(1, W.CastOn) && !this.at(2, Comma, Word)) &&
         !(this.at(1, PlainStitch, Stitch) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws, W.Yarn, W.Holder, Word)) &&
         !(this.at(1, W.And) && /^(thread|pull|draw|slip|leave|weave)$/.test(this.image(2))) &&
         !(this.at(1, Word) && /^(?:slip|pull)$/.test(this.image(1)) && this.at(0, W.Needle, W.Facing, W.Rs, W.Ws)) &&
-        !(this.at(1, W.Place, W.Return) && this.at(0, W.Facing, W.Rs, W.Ws)) &&
+        !(this.at(1, W.Place, W.Return, W.Leaving) && this.at(0, W.Facing, W.Rs, W.Ws)) &&
         !(
           this.at(1, W.And) &&
           this.at(
@@ -220,6 +229,7 @@ export class Joins extends SpreadOver {
             W.Join,
             W.CastOn,
             W.Work,
+            W.As,
             W.Cont,
             W.Place,
             W.Beg,
@@ -248,7 +258,7 @@ export class Joins extends SpreadOver {
             ? 'side'
             : /^slide|^push/.test(words)
               ? 'slide'
-              : /^(divide|distribute|arrange|rearrange)/.test(words)
+              : /^(?:divide|distribute|arrange|rearrange|(?:do not|don't|without) (?:cast|bind|bo)\b)/.test(words)
                 ? 'other'
                 : head.tokenType === W.Break || head.tokenType === W.Not
                   ? 'break'

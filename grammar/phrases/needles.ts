@@ -3,7 +3,7 @@
  *
  *     Work back and forth on these 32 sts only · back to working in the rnd over all sts · Move BOR 2 sts to the left
  */
-import { Any, Colon, Count as CountToken, Dash, type KnitToken, Name, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
+import { Any, Colon, Comma, Count as CountToken, Dash, type KnitToken, Name, Open, PlainStitch, Stitch, W, Word } from '../tokens.ts';
 import type { Count, Join, Marker, Only } from '../tree.ts';
 import { Arranging } from './arranging.ts';
 
@@ -27,12 +27,12 @@ export class Needles extends Arranging {
     let told = false;
     for (let ahead = 2; ahead < 16; ahead += 1) {
       if (this.separator(ahead)) break;
-      if (this.at(ahead, Stitch, W.Until, W.To)) break;
+      if (this.at(ahead, Stitch, W.Until) || (this.at(ahead, W.To) && !this.at(ahead + 1, W.And))) break;
       if (this.at(ahead, W.St)) these = ahead;
       if (
         this.at(ahead, W.Only) ||
-        (/^back$/.test(this.image(ahead)) && this.at(ahead + 1, W.And)) ||
-        /^forth$/.test(this.image(ahead)) ||
+        (/^(?:back|backwards?)$/.test(this.image(ahead)) && this.at(ahead + 1, W.And)) ||
+        /^(?:forth|fro|forwards?)$/.test(this.image(ahead)) ||
         (this.at(ahead, W.In) && this.at(ahead + 1, W.Row))
       )
         told = true;
@@ -62,7 +62,7 @@ export class Needles extends Arranging {
       GATE: () =>
         !this.separator() &&
         !this.at(1, W.Then, Colon) &&
-        !(this.at(1, W.And) && !/^(forth)$/.test(this.image(2))) &&
+        !(this.at(1, W.And) && !/^(?:forth|fro|forwards?)$/.test(this.image(2))) &&
         !(this.at(1, W.As) && this.at(0, W.Row, W.Only)),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
@@ -77,8 +77,25 @@ export class Needles extends Arranging {
         });
       },
     });
+    // ", leaving the rem sts on the needle for the front": they wait, as "only" says already.
+    this.OPTION({
+      GATE: () => this.at(1, Comma) && this.at(2, W.Leaving) && this.restStays(),
+      DEF: () => {
+        this.CONSUME(Comma);
+        this.MANY1({ GATE: () => !this.separator(), DEF: () => this.CONSUME2(Any) });
+      },
+    });
     return this.ACTION(() => ({ type: 'only', which: state.which, count: state.count, span: this.span(start) }));
   });
+
+  private restStays(): boolean {
+    const words = (this.text.slice(this.LA(2).startOffset, this.LA(2).startOffset + 120).split(/[.;]|, /)[0] ?? '').replace(/\s+/g, ' ');
+    return (
+      /^leav(?:e|ing) (?:the )?(?:rem|remaining|other|rest|front|back|instep|sole)\b[^,]*\b(?:needle|needles|wire|cable|circular|unworked|waiting|idle|where they are)\b/i.test(
+        words,
+      ) && !/\b(?:holder|spare|waste|thread|pin)\b/i.test(words)
+    );
+  }
 
   /** "Back to working in the rnd over all 56 sts", "Continue in the round over all sts", "Begin working in the round again". */
   protected roundAgainAhead(): boolean {

@@ -29,6 +29,10 @@ const measureWords = [W.Cm, W.Mm, W.Inch];
 /** Words that say where along an edge stitches are picked up. */
 const along = /^(down|up|along|across|around|round|over|from|at|on|in|evenly|each|for|between|to|into)$/;
 
+/** "including the 12 sts on the holder" holds stitches that are there; "including the side edge of the neckband" is one more edge. */
+const includesHeld = (words: string): boolean =>
+  /\bincl(?:uding|udes|\.)?\s[^,;]*\b(?:sts?|stitch(?:es)?|holders?|held|pins?)\b/i.test(words);
+
 /** "30 along each side" in a list of what makes up one band: both sides are picked up in the one pass. */
 function bothSides(step: PickUp | TakeUp | Marker): PickUp | TakeUp | Marker {
   if (
@@ -109,7 +113,7 @@ export class PickingUp extends Marks {
         ...this.perEdge(count ?? state.inside, words, state.per, head),
         verb,
         along: words === '' ? null : words,
-        includingHeld: /including/i.test(words),
+        includingHeld: includesHeld(words),
         span: this.span(start),
       };
     });
@@ -150,14 +154,32 @@ export class PickingUp extends Marks {
 
   /** Whether the next word still says where stitches are picked up. */
   private alongGoesOn(): boolean {
-    if (this.at(1, Comma) && /^(including|includes|incl)$/.test(this.image(2))) return true;
+    if (this.at(1, Comma) && /^(including|includes|incl\.?)$/.test(this.image(2))) return true;
+    // ", one from each slipped st": says how, and picks up nothing more
+    if (this.at(1, Comma)) return this.perStitch(2);
     if (this.separator() || this.at(1, Dash, Colon, Open, W.Then, PlainStitch, W.Turn, W.PickUp)) return false;
+    if (this.at(1, CountToken) && this.at(0, Comma)) return true;
     if (this.at(1, W.And)) {
       if (this.pickContinues() > 0 || !this.at(2, Word, W.Rs, W.Other, W.Across, W.Around, W.Edge, W.Centre, W.Beg)) return false;
       return !(this.at(2, Word) && /^(turn|join|place|knit|work|pick)/.test(this.image(2)));
     }
     if (this.at(1, Stitch)) return this.payload(1)?.entry?.kind === 'other' || this.payload(1)?.entry?.kind === 'slip';
-    return !(this.at(1, CountToken) && this.at(2, W.St) && !this.at(0, W.For, W.Every, W.Each));
+    return !(this.at(1, CountToken) && this.at(2, W.St) && !this.at(0, W.For, W.Every, W.Each) && !this.includingBehind());
+  }
+
+  /** "including the 8 sts on holder": the number is part of the one told before. */
+  private includingBehind(): boolean {
+    for (let back = 0; back > -4; back -= 1) {
+      if (/^(?:including|includes|incl)$/.test(this.image(back))) return true;
+      if (!this.at(back, Word, W.The, W.These)) return false;
+    }
+    return false;
+  }
+
+  /** "one in each ridge", "1 st for every 2 rows". */
+  private perStitch(from: number): boolean {
+    const way = this.at(from + 1, W.St) ? from + 2 : from + 1;
+    return this.at(from, CountToken) && this.at(way, W.In, W.Into, W.From, W.For) && this.at(way + 1, W.Each, W.Every);
   }
 
   /** Tokens of "pick up stitches evenly:", "pick up and knit sts as follows:" before the first number; 0 when no list is opened so. */
@@ -244,18 +266,6 @@ export class PickingUp extends Marks {
       if (!this.at(ahead, Close) || !this.at(ahead + 1, Comma, W.And, W.Then)) return 0;
       ahead += 1;
     }
-    // ", one in each garter ridge, then 3 sts along …": says how, and picks up nothing more
-    if (
-      this.at(ahead, Comma) &&
-      this.at(ahead + 1, CountToken) &&
-      (this.at(ahead + 2, W.In, W.Into) || (this.at(ahead + 2, W.St) && this.at(ahead + 3, W.In, W.Into, W.For))) &&
-      (this.at(ahead + 3, W.Each, W.Every) || this.at(ahead + 4, W.Each, W.Every))
-    ) {
-      let close = ahead + 3;
-      while (close < ahead + 10 && !this.separator(close)) close += 1;
-      if (!this.at(close, Comma, Semicolon) || !this.at(close + 1, W.And, W.Then, CountToken)) return 0;
-      ahead = close;
-    }
     const begins = ahead;
     while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
     if (ahead === begins || !this.at(ahead, CountToken)) return 0;
@@ -300,7 +310,7 @@ export class PickingUp extends Marks {
       const holder = holderNamed(words.toLowerCase());
       if (holder !== null) return { type: 'takeUp', count, name: holder === '' ? null : holder, worked: true, net: null, span };
       const told = this.perEdge(count, words, state.per, this.LA(0) as KnitToken);
-      return { type: 'pickUp', ...told, verb, along: words === '' ? null : words, includingHeld: /including/i.test(words), span };
+      return { type: 'pickUp', ...told, verb, along: words === '' ? null : words, includingHeld: includesHeld(words), span };
     });
   });
 }

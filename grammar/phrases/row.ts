@@ -130,7 +130,7 @@ export class InRow extends PlainTalk {
       { GATE: () => this.pinAhead(), ALT: () => this.SUBRULE(this.pinStep) },
       { GATE: () => this.turnAhead(), ALT: () => this.SUBRULE(this.turnStep) },
       { GATE: () => this.markerAhead(), ALT: () => this.SUBRULE(this.markerStep) },
-      { GATE: () => this.evenlyAhead(), ALT: () => this.SUBRULE(this.evenlyStep) },
+      { GATE: () => this.evenlyAhead() || this.inMiddleAhead(), ALT: () => this.SUBRULE(this.evenlyStep) },
       { GATE: () => this.holdAhead(), ALT: () => this.SUBRULE(this.holdStep) },
       { GATE: () => this.pickUpAhead(), ALT: () => this.SUBRULE(this.pickUpStep) },
       { GATE: () => this.takeUpAhead(), ALT: () => this.SUBRULE(this.takeUpStep) },

@@ -4,7 +4,7 @@
  *     Cont in this way, working 6 sts fewer each row until 6 sts rem · cont, working 2 fewer sts each time, to k2
  *     Dec every other rnd to 32 sts, then every rnd to 16 sts · Work 11 more wedges
  */
-import { Any, Comma, Count as CountToken, FullStop, type KnitToken, Open, Semicolon, W, Word } from '../tokens.ts';
+import { Any, Comma, Count as CountToken, FullStop, type KnitToken, Open, PlainStitch, Semicolon, W, Word } from '../tokens.ts';
 import type { AndSoOn, Count, EndSide, Goal, RepeatRows, Segment } from '../tree.ts';
 import { GoingOn } from './going-on.ts';
 
@@ -26,6 +26,8 @@ export class Series extends GoingOn {
     if (this.at(ahead, W.Patt) && /^as /.test(this.image(ahead))) return ahead + 1;
     if (this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) return ahead + 2;
     if (/^(thus|similarly|likewise)$/.test(this.image(ahead))) return ahead + 1;
+    // "keep going like this"
+    if (/^like$/.test(this.image(ahead)) && /^(?:this|that)$/.test(this.image(ahead + 1))) return ahead + 2;
     return this.at(1, W.Cont) && ahead > 1 && this.at(ahead, Comma) ? ahead : 0;
   }
 
@@ -118,7 +120,8 @@ export class Series extends GoingOn {
                 state.step = step;
               });
               this.MANY3({
-                GATE: () => !this.separator() && !this.at(1, W.Until, W.Then) && !(this.at(1, W.To) && !this.at(2, Word)),
+                GATE: () =>
+                  !this.separator() && !this.at(1, W.Until, W.Then) && !(this.at(1, W.To) && this.at(2, CountToken, PlainStitch, W.End)),
                 DEF: () => {
                   this.CONSUME3(Any);
                   this.ACTION(() => {

@@ -110,7 +110,7 @@ export class Shaping extends Schedules {
     if (this.at(2, CountToken)) {
       let ahead = 3;
       if (this.at(ahead, W.St)) ahead += 1;
-      if (this.endOfLastRow(ahead)) return false;
+      if (this.endOfLastRow(ahead) || this.centreOfLastRow(ahead)) return false;
       return (
         (this.at(ahead, W.At, W.Each, W.Every, W.On, W.In, W.Alt, W.Next) &&
           !(this.at(ahead, W.In) && this.at(ahead + 1, W.Next) && this.at(ahead + 2, W.St)) &&

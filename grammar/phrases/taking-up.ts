@@ -42,6 +42,8 @@ export class TakingUp extends PickingUp {
     if (this.at(1, PlainStitch, W.Work, W.Patt, W.Rib, Fabric)) {
       if (this.liningAhead()) return true;
       for (let ahead = 2; ahead < 16; ahead += 1) {
+        // "rib 15 (including the st left on the needle)": the bracket says how the stitches are counted.
+        if (/^(?:including|incl|counting)$/.test(this.image(ahead))) return false;
         if (this.separator(ahead) || this.at(ahead, W.To, Dash, W.Place, W.Leaving, SlipStitch) || /^(slip|put)$/.test(this.image(ahead)))
           return false;
         if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {

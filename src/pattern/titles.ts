@@ -8,7 +8,7 @@ const stitches = /\b(stitch patterns?|pattern stitch(es)?|stitch cards?|lace pat
 const piece =
   /\b(back|fronts?|left front|right front|sleeves?|body|yoke|neckband|collar|hood|band|buttonband|button band|pocket|cuff|cuffs|leg|foot|heel|toe|brim|crown|hat|cowl|scarf|shawl|blanket|square|thumb|hand|mitten|mittens|glove|strap|cord|border|edging|gusset|tab|wedges?|skirt|bodice|panel|motif|ear|head|arm|tail|lining|bonnet|bag|cushion)\b/i;
 const stage =
-  /^(shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?\b.*\bonly|all sizes|for)\b/i;
+  /^(?:(?:left |right )?(?:back|front) (?:neck|armholes?|shoulders?)(?: shaping)?(?=$)|shape|shaping|divide|dividing|join|joining|work|begin|beginning|set-?up|decrease|increase|continue|next|transition|turn|sizes?\b.*\bonly|all sizes|for)(?=\W|$)/i;
 
 /** The kind a title suggests. */
 export function titleKind(title: string): Section['kind'] {

@@ -46,12 +46,17 @@ export function tiesAhead(statements: readonly Statement[]): boolean {
 export function drawBorder(needles: Needles): void {
   const n = live(needles);
   if (n === 0) return;
-  const needle: Needle = needles.left.n > 0 ? needles.left : needles.right;
-  needle.marks.push({ kind: 'border', name: null, at: needle.n });
   if (needles.mode === 'round') {
+    // Cast on before the first stitch of the round: the edging begins from the side that faces.
+    if (needles.left.n === 0) {
+      needles.left = { n, marks: [] };
+      needles.right = { n: 0, marks: [] };
+    }
     needles.mode = 'flat';
     needles.suspended = false;
   }
+  const needle: Needle = needles.left.n > 0 ? needles.left : needles.right;
+  needle.marks.push({ kind: 'border', name: null, at: needle.n });
 }
 
 /** Height at which the edging begins on the needle that will be worked. */

@@ -115,8 +115,10 @@ function comeRound(needles: Needles): void {
     .filter((mark) => mark.kind !== 'bor')
     .map((mark) => ({ ...mark, at: right.n - mark.at }))
     .sort((a, b) => a.at - b.at);
-  needles.left = { n: right.n, marks };
-  needles.right = { n: 0, marks: [] };
+  // A marker at the beginning of the round lies behind the yarn: what the round makes first comes after it.
+  const head = (mark: Mark): boolean => needles.mode === 'round' && mark.kind === 'marker' && mark.at === right.n;
+  needles.left = { n: right.n, marks: marks.filter((mark) => !head(mark)) };
+  needles.right = { n: 0, marks: marks.filter(head).map((mark) => ({ ...mark, at: 0 })) };
 }
 
 /** Brings the needles to the head of a row: every stitch on the left needle, unless the row before turned early. */

@@ -32,6 +32,8 @@ export interface Hand {
   /** Nothing is on the needles and nothing has been. */
   fresh: boolean;
   joined: boolean;
+  /** The last row brought every stitch there is: picked up along an edge or taken from holders. */
+  broughtOn?: boolean;
 }
 
 export interface Item {

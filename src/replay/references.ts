@@ -20,20 +20,24 @@ function pieceNamed(play: Play, name: string): { from: number; to: number } | nu
   const wanted = titleWords(name);
   if (wanted.length === 0) return null;
   const { sections } = play.pattern;
-  for (let section = play.section; section >= 0; section -= 1) {
+  const named: { section: number; words: number }[] = [];
+  for (let section = play.section - 1; section >= 0; section -= 1) {
     const each = sections[section];
-    if (each === undefined || each.kind !== 'piece' || section === play.section) continue;
+    if (each === undefined || each.kind !== 'piece') continue;
     const have = titleWords(each.title);
-    if (!wanted.every((word) => have.includes(word))) continue;
-    let to = section + 1;
-    while (to < sections.length && sections[to]?.piece === each.piece && sections[to]?.kind !== 'piece' && to !== play.section) to += 1;
-    return { from: section, to };
+    if (wanted.every((word) => have.includes(word))) named.push({ section, words: have.length });
   }
-  return null;
+  // "as for Back" means "Back" and not "Back panel", where both are told.
+  const [found] = [...named].sort((a, b) => Number(a.words > wanted.length) - Number(b.words > wanted.length));
+  if (found === undefined) return null;
+  const own = sections[found.section]?.piece;
+  let to = found.section + 1;
+  while (to < sections.length && sections[to]?.piece === own && sections[to]?.kind !== 'piece' && to !== play.section) to += 1;
+  return { from: found.section, to };
 }
 
 /** A stage of this piece that was told under a heading of its own: "Left side of neck". */
-function stageNamed(play: Play, name: string): { from: number; to: number } | null {
+function stageNamed(play: Play, name: string): { from: number; to: number; section: number } | null {
   const wanted = titleWords(name);
   const { sections } = play.pattern;
   const piece = sections[play.section]?.piece;
@@ -44,7 +48,7 @@ function stageNamed(play: Play, name: string): { from: number; to: number } | nu
     const have = titleWords(each.title);
     if (!wanted.every((word) => have.includes(word))) continue;
     const items = play.flow.map((item, index) => (item.section === section ? index : -1)).filter((index) => index >= 0);
-    if (items.length > 0) return { from: items[0] as number, to: (items.at(-1) as number) + 1 };
+    if (items.length > 0) return { from: items[0] as number, to: (items.at(-1) as number) + 1, section };
   }
   return null;
 }
@@ -56,12 +60,14 @@ export function playRefer(play: Play, node: Refer, sizes: readonly number[]): vo
   if (node.to === 'piece' && node.name !== null) {
     const named = pieceNamed(play, node.name);
     const stage = named === null ? stageNamed(play, node.name) : null;
-    if (stage !== null || (named === null && /\b(?:side|half|shoulder|slope)\b/i.test(node.name))) replaySide(play, sizes, stage);
+    if (stage !== null && node.until?.goal != null && !/\b(?:side|half|shoulder|slope)\b/i.test(node.name))
+      replayPiece(play, node, { from: stage.section, to: stage.section + 1 }, sizes, false);
+    else if (stage !== null || (named === null && /\b(?:side|half|shoulder|slope)\b/i.test(node.name))) replaySide(play, sizes, stage);
     else if (named === null) {
       if (!sizes.every((size) => handOf(play, size).fresh)) for (const size of sizes) handOf(play, size).needles.sure = false;
       met(play, { kind: 'referenceMissing', span: node.span, numbers: {}, words: { name: node.name } }, sizes[0] ?? 0, node, null);
       return;
-    } else if (node.part === undefined) replayPiece(play, node, named, sizes);
+    } else if (node.part === undefined) replayPiece(play, node, named, sizes, broughtOn(play, named));
     else replayPart(play, node, node.part, named, sizes);
   } else if (node.to === 'side') replaySide(play, sizes, node.name === null ? null : stageNamed(play, node.name));
   else {
@@ -72,15 +78,15 @@ export function playRefer(play: Play, node: Refer, sizes: readonly number[]): vo
   for (const stated of node.stated) checkStated(play, stated, sizes, { before: counts, node, label: null });
 }
 
-/** Plays the other piece from its cast-on, silently, up to the place named. */
-function replayPiece(play: Play, node: Refer, named: { from: number; to: number }, sizes: readonly number[]): void {
+/** Plays the other piece from its cast-on, silently, up to the place named; a stage of the same piece on the stitches in hand. */
+function replayPiece(play: Play, node: Refer, named: { from: number; to: number }, sizes: readonly number[], anew = true): void {
   const { book, section, inline, at, ruled, trying } = play;
   const goal = node.until?.goal ?? null;
   const place = node.until?.place ?? (goal?.kind === 'count' ? goal.scope : null);
   const words = place === null ? [] : titleWords(place.replace(/\b(beginning|start|beg|of|shaping|shape|shapings)\b/g, ''));
   const kept = play.hands.map(copyHand);
   // "as for first square from 1st row": the stitches in hand go on from that place.
-  if (node.from === undefined) for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
+  if (anew && node.from === undefined) for (const size of sizes) play.hands[size] = { ...newHand(), held: handOf(play, size).held };
   let begun = node.from === undefined;
   // "Work as for Button Band, making buttonholes as follows": the rows told next belong to the piece, before its end.
   const goesOn = node.until === null && /\bbuttonholes?\b|\bas follows\b/i.test(play.text(node.span));
@@ -220,6 +226,15 @@ function stopAt(needles: Needles, had: number, target: number | null, shape: Sha
 
 /** "armholes" and "armhole", "shoulders" and "shoulder": headings and orders differ in number. */
 const alike = (a: string, b: string): boolean => a.replace(/s$/, '') === b.replace(/s$/, '');
+
+/** Whether the piece brings its own stitches. A back and a front divided from one body are worked on the stitches in hand. */
+function broughtOn(play: Play, named: { from: number; to: number }): boolean {
+  const own = play.flow.filter((each) => each.section >= named.from && each.section < named.to).map((each) => each.statement);
+  const first = own.find((statement) => statement.type !== 'declare' && statement.type !== 'remark' && statement.type !== 'change');
+  const brings = (type: string): boolean => type === 'castOn' || type === 'pickUp' || type === 'takeUp' || type === 'join';
+  if (own.some((statement) => statement.type === 'castOn' || statement.type === 'refer')) return true;
+  return first === undefined || brings(first.type) || (first.type === 'row' && first.children.some((step) => brings(step.type)));
+}
 
 /** What ends a piece: its stitches are cast off or put aside. */
 const isLast = (statement: Statement): boolean =>

@@ -9,7 +9,7 @@ import { handOf, labelWords, type Moment, met, type Play, shown, write } from '.
 import { attempt, goesOn, type Outcome, pieceTitle } from './row-attempt.ts';
 import { choicesFor, noteReadings } from './row-choices.ts';
 import { openTurns } from './short-rows.ts';
-import { backToRounds, checkSide, nextSide, roundFromStart } from './sides.ts';
+import { backToRounds, checkSide, closesRound, nextSide, roundFromStart, sideSaid } from './sides.ts';
 import { checkStated } from './stated.ts';
 
 /** How a row came to be worked. */
@@ -151,6 +151,11 @@ function takeOver(
     hand.needles.mode = 'round';
     hand.needles.side = 'RS';
   }
+  hand.broughtOn = before === 0 && live(hand.needles) > 0 && steps.some((step) => step.type === 'pickUp');
+  if (hand.needles.mode === 'flat' && outcome.trouble === null && closesRound(steps)) {
+    hand.needles.mode = 'round';
+    hand.needles.side = 'RS';
+  }
   hand.rows += 1;
   hand.sectionRows += 1;
   remember(hand.history, {
@@ -180,7 +185,8 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
   const counts = play.hands.map((hand) => live(hand.needles));
   const round = row.label?.unit === 'round';
   if (round) for (const size of sizes) roundFromStart(handOf(play, size));
-  const replayed = sizes.map((size) => nextSide(handOf(play, size).needles));
+  const said = sideSaid(steps);
+  const replayed = sizes.map((size) => (said !== null && counts[size] === 0 ? said : nextSide(handOf(play, size).needles)));
   const turns = steps.some((step) => step.type === 'turn');
   // A row of short rows told in one line goes on from the turn before it.
   if (round && !goesOn(play, row)) for (const size of sizes) backToRounds(play, size, call.span, row, label, turns);

@@ -1,5 +1,5 @@
 /** Which side of the work faces, and where a round begins: what the needles show and what a label says. */
-import type { Label, Side, Span, Statement } from '../../grammar/tree.ts';
+import type { Label, Side, Span, Statement, Step } from '../../grammar/tree.ts';
 import { atBeginning, type Needles, resumeRound } from './needles.ts';
 import { type Hand, handOf, met, type Play } from './play.ts';
 import type { Call } from './rows.ts';
@@ -16,12 +16,36 @@ export function nextSide(needles: Needles): Side | null {
   return otherSide(needles.side);
 }
 
+/** "With RS facing, pick up …": the side that the words before the first stitch name, when the needle is empty. */
+export function sideSaid(steps: readonly Step[]): Side | null {
+  for (const step of steps) {
+    if (step.type === 'change' && step.what === 'side')
+      return /\b(ws|wrong)/i.test(step.detail) ? 'WS' : /\b(rs|right)/i.test(step.detail) ? 'RS' : null;
+    if (step.type !== 'change' && step.type !== 'remark') return null;
+  }
+  return null;
+}
+
+/** The row picks up along an edge and ends by marking where the rounds begin. */
+export function closesRound(steps: readonly Step[]): boolean {
+  const last = steps.findLast((step) => step.type !== 'stated' && step.type !== 'remark');
+  return last?.type === 'marker' && last.op === 'place' && last.name === 'BOR' && steps.some((step) => step.type === 'pickUp');
+}
+
 /** The same for a schedule that names sides: in a round every row is an RS row. */
 export const facingOf = ({ needles }: Hand): Facing => (needles.mode === 'round' ? 'round' : nextSide(needles));
 
-/** "Cast on 6 sts. Rnd 1: …": a piece whose first row is called a round is worked in the round, though nothing says to join. */
+/**
+ * "Cast on 6 sts. Rnd 1: …", "Pick up and k 60 sts round the armhole. Rnd 1: …": a piece whose first row is called a round is worked in the
+ * round, though nothing says to join.
+ */
 export function roundFromStart(hand: Hand): void {
   const { needles } = hand;
+  if (hand.broughtOn === true && needles.mode === 'flat' && !needles.begun && needles.left.n === 0) {
+    needles.mode = 'round';
+    needles.side = 'RS';
+    return;
+  }
   if (
     hand.rows > 0 ||
     needles.mode === 'round' ||

@@ -244,14 +244,14 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   const { needles } = hand;
   if (hand.fresh) return;
   const have = live(needles);
+  // "6 edging sts": those of the edging, beside the stitches that wait.
+  const border = headBorder(needles) || (needles.right.marks.find((mark) => mark.kind === 'border')?.at ?? 0);
   if (!needles.sure) {
-    setLive(needles, value);
+    setLive(needles, value < border ? border + value : value);
     needles.sure = true;
     return;
   }
   if (have === value) return;
-  // "6 edging sts": those of the edging, beside the stitches that wait.
-  const border = headBorder(needles) || (needles.right.marks.find((mark) => mark.kind === 'border')?.at ?? 0);
   if (border > 0 && have - border === value) return;
   const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
   const place = `${stated.span.start}|${size}`;

@@ -26,11 +26,13 @@ export function playPlain(play: Play, node: Plain, sizes: readonly number[]): vo
   const rows: number[] = [];
   let most = 0;
   const working: number[] = [];
+  const begun = oneOfThem(play, node) ? 1 : 0;
   for (const size of active) {
-    const n = sizeValue(node.count.values, size);
-    if (n === null) continue;
+    const all = sizeValue(node.count.values, size);
+    if (all === null) continue;
+    const n = Math.max(0, all - begun);
     working.push(size);
-    rows[size] = n;
+    rows[size] = all;
     most = Math.max(most, n);
     const hand = handOf(play, size);
     if (n > 0) passRows(hand.needles, n);
@@ -55,6 +57,14 @@ export function playPlain(play: Play, node: Plain, sizes: readonly number[]): vo
     before,
   );
   for (const stated of node.stated) checkStated(play, stated, working, { before: counts, node, label: null, rows });
+}
+
+/** "Every row: Sl 1, k to end. Work 180 rows.": the row that was told is the first of them. */
+function oneOfThem(play: Play, node: Plain): boolean {
+  const [before, own] = [play.flow[play.at - 1], play.flow[play.at]];
+  if (own?.statement !== node || before?.section !== own.section || before.statement.type !== 'row') return false;
+  const { label } = before.statement;
+  return label?.name === 'every' && label.numbers.length === 0 && !/\bmore\b|\bfurther\b|\banother\b/i.test(play.text(node.span));
 }
 
 /** Increases and decreases inside a stretch of rows: spread over one row, or on a schedule within the window. */

@@ -175,6 +175,9 @@ function labelsOf(passage: Passage): readonly Label[] {
   return labels;
 }
 
+/** Headings over everything that stands before the work. */
+const gathers = /\b(?:start|begin|cast(?:ing)? on|information|info|overview|details|about)\b/i;
+
 function segmentsOf(passage: Passage, block: Block, at: number, section: Section): readonly Segment[] {
   const labels = labelsOf(passage);
   const make = (topic: Topic | null, label: string | null, from: number, to: number): Segment => ({
@@ -192,8 +195,9 @@ function segmentsOf(passage: Passage, block: Block, at: number, section: Section
   if (passage.text.slice(0, first).trim() !== '') found.push(make(section.topic, null, 0, first));
   for (const [i, label] of labels.entries()) {
     const end = labels[i + 1]?.from ?? passage.text.length;
-    // Under a heading such as "Cautions" a label like "Buttons" lists nothing.
-    const topic = section.firm && section.topic === 'notes' && label.topic !== 'abbreviations' ? 'notes' : label.topic;
+    // Under a heading such as "Cautions" a label like "Buttons" lists nothing; "Before you start" gathers all there is to know.
+    const remarks = section.firm && section.topic === 'notes' && !gathers.test(section.heading ?? '');
+    const topic = remarks && label.topic !== 'abbreviations' ? 'notes' : label.topic;
     found.push(make(topic ?? section.topic, label.text, label.to, end));
   }
   return found;

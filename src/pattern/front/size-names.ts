@@ -10,6 +10,8 @@ const letters = new Set(
   (
     'xxxs xxs xs s m l xl xxl xxxl xxxxl 1x 2x 3x 4x 5x 6x 7x 1xl 2xl 3xl 4xl 5xl 6xl 2xs 3xs s/m m/l l/xl xs/s one petite ' +
     'small medium large x-small x-large xx-small xx-large xxx-large newborn baby toddler child youth teen adult preemie infant ' +
+    // blankets
+    'crib cradle cot pram stroller lap throw twin queen king ' +
     'women woman men man kids'
   ).split(' '),
 );

@@ -132,7 +132,7 @@ function fromTable(table: TableLines): SizeList | null {
       table.topic === 'sizes' ||
       table.topic === 'measures' ||
       named.some((word) => /^(xs|s|m|l|small)$/i.test(word)) ||
-      (named.every((word, i) => word === String(i + 1)) && measuresBodies(table));
+      ((named.every((word, i) => word === String(i + 1)) || named.every((word) => !/\d/.test(word))) && measuresBodies(table));
     if (!sized) continue;
     const [start, end] = passageSpan(rest);
     return list(
@@ -162,6 +162,10 @@ function fromColumn(table: TableLines): SizeList | null {
   return list(names, start, end, 'table');
 }
 
+/** "… the Baby size, with the Lap size in parentheses" */
+const twoSizes =
+  /^([A-Za-z]{1,12})(?:\ssize)?\s?[,;(]\s?(?:with\s|and\s)?(?:the\s|those for\s(?:the\s)?)?([A-Za-z]{1,12})(?:\ssize)?\s(?:is\s|are\s)?in\s(?:round\s|square\s)?(?:parenthes[ei]s|brackets?)/i;
+
 /** "Numbers are given for Small (Medium, Large)"; "for size Small. Changes for Medium and Large are in parentheses". */
 function fromNote(segments: readonly Segment[], first: number): SizeList | null {
   for (const segment of segments) {
@@ -181,6 +185,9 @@ function fromNote(segments: readonly Segment[], first: number): SizeList | null 
     if (changes !== null && more !== null && isSizeName(changes[1]!)) {
       return list([changes[1]!.trim(), ...more.names], segment.start + at, segment.start + at + changes[0].length + more.length, 'note');
     }
+    const two = twoSizes.exec(segment.text.slice(at, at + 120));
+    if (two !== null && isSizeName(two[1]!) && isSizeName(two[2]!))
+      return list([two[1]!, two[2]!], segment.start + at, segment.start + at + two[0].length, 'note');
   }
   return null;
 }

@@ -145,14 +145,14 @@ export function workOnly(hands: Hands, step: Only): Trouble | null {
   const n = step.count === null ? null : countFor(hands, step.count.values);
   const have = live(needles);
   if (needles.mode === 'round') {
-    // The rows begin where the round began, on the right side.
+    // The rows begin where the round began, on the right side; on its last stitches the yarn is at the end, and the work may turn back first.
     if (needles.left.n === 0) {
       needles.left = { n: have, marks: [] };
       needles.right = { n: 0, marks: [] };
     }
     needles.mode = 'flat';
     // With all the stitches the work may go on or turn back first: what is said next tells which side faces.
-    needles.side = n === null ? null : 'RS';
+    needles.side = n === null || step.which === 'last' ? null : 'RS';
   }
   if (n !== null) checkSet(hands, step, n);
   if (n === null || n >= have) return null;

@@ -13,7 +13,10 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
       if (step.what === 'noRound') backToRows(needles);
       if (step.what !== 'rejoin') return null;
       if (step.side !== null) needles.side = step.side;
-      const rest = [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0);
+      // "Rejoin yarn to the 87 sts of the front": those that waited while the others were worked.
+      const rest =
+        [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0) ??
+        hands.held.find((set) => set.name === 'waiting' && !set.used && set.n > 0);
       if (live(needles) === 0 && rest !== undefined) {
         rest.used = true;
         needles.sure = rest.sure !== false;

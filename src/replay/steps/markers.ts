@@ -23,6 +23,8 @@ export function workMarker(hands: Hands, step: Marker): Trouble | null {
   }
   if (step.atRow || step.op === 'hang') return null;
   if (step.op === 'place' || step.op === 'replace') return place(hands, step);
+  // "*Sl m, m1, k to m": the marker that hangs at the head of the row is slipped before anything is worked.
+  if (step.op === 'slip' && hands.row === true && live(needles) > 0) beginRow(needles);
   const headOfRound = needles.mode === 'round' && !needles.suspended && (!needles.begun || needles.right.n === 0);
   if (headOfRound && step.op === 'remove' && step.anywhere !== true && (step.name === null || step.name === 'BOR')) {
     hands.beginningOff = true;

@@ -34,13 +34,14 @@ export function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
 
 /**
  * "Pick up and k 17 sts up right side, k across 31 sts of back neck": where nothing is left on the needle the stitches come from
- * the holder that has as many, or from one that has front and back together.
+ * the holder that has as many, or from one that has front and back together. On an empty needle only a holder with just as many is meant:
+ * "knit across the 11 sts of one gusset".
  */
 export function fromHolder(hands: Hands, n: number | null): void {
   const { needles } = hands;
-  if (n === null || n < 2 || hands.row !== true || needles.left.n !== 0 || hands.base !== 0 || needles.right.n === 0) return;
+  if (n === null || n < 2 || hands.row !== true || needles.left.n !== 0 || hands.base !== 0) return;
   const waiting = hands.held.filter((set) => !set.used && !set.rest && set.sure !== false);
-  const set = waiting.find((each) => each.n === n) ?? waiting.find((each) => each.n === 2 * n);
+  const set = waiting.find((each) => each.n === n) ?? (needles.right.n === 0 ? undefined : waiting.find((each) => each.n === 2 * n));
   if (set === undefined) return;
   if (set.n === n) set.used = true;
   else set.n -= n;

@@ -33,7 +33,7 @@ const rows: readonly (readonly [string, string])[] = [
   ['Leave the centre 15 sts on a holder and join a new ball of yarn to the remaining sts.', 'hold centre 15 on holder | join rejoin'],
   ['Sl 12 (12: 14: 14) sts at centre front onto a st holder and leave for neckband.', 'hold centre 12 (12, 14, 14) on st holder'],
   ['Break off wool and slip these sts on to a spare needle.', 'change break | hold these on spare needle'],
-  ['Do not bind off; leave rem 38 sts on a spare length of yarn.', 'UNREAD "Do not bind off" | hold remaining 38 on length of yarn'],
+  ['Do not bind off; leave rem 38 sts on a spare length of yarn.', 'change other | hold remaining 38 on length of yarn'],
   [
     'Cut yarn. Leave these 24 (25: 27: 28) sts on a holder for three-needle bind-off later.',
     'change break | hold these 24 (25, 27, 28) on holder',
@@ -73,7 +73,7 @@ const rows: readonly (readonly [string, string])[] = [
     'Divide for neck: patt 36 (38: 40: 42) sts, turn, leave rem sts on holder.',
     'row: change other patt→over 36 (38, 40, 42) turn holds holder',
   ],
-  ['Divide the work: k 40, bind off the centre 10 sts, k 40 (including the st left on needle).', 'row: arrange BO centre 10 take up 40'],
+  ['Divide the work: k 40, bind off the centre 10 sts, k 40 (including the st left on needle).', 'row: arrange BO centre 10 k{40}'],
   ['Divide the stitches in half, slipping the last 42 on to a spare needle.', 'change other | hold last 42 on spare needle'],
   ['Working each side separately, continue on the 38 sts of the left front.', 'declare rule working each side separately | only these 38'],
   [

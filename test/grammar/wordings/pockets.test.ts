@@ -155,7 +155,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'Cast on 20, work 24 rows st st, do not BO; slip sts to a spare needle, make another the same.',
-    'CO 20 here | plain 24 rows st st | UNREAD "do not BO" | hold these on spare needle | as piece 1× more',
+    'CO 20 here | plain 24 rows st st | change other | hold these on spare needle | as piece 1× more',
   ],
 ];
 
