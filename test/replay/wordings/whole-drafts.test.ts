@@ -56,7 +56,7 @@ describe('Pieces divided from one body', () => {
       ),
     );
     expect(raised).toEqual([]);
-    expect(sheet.slice(-3)).toEqual(['Join WS 40', 'As given before 40', 'Bind off 0']);
+    expect(sheet.slice(-3)).toEqual(['Join 40', 'As given before 40', 'Bind off 0']);
   });
   test('the wrong number of them is an error', () => {
     const { raised } = worked(body('With WS facing rejoin yarn to the 38 sts of the front.'));
