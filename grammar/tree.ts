@@ -49,8 +49,8 @@ export type Extent =
     }
   /** "until there are 12 sts on right needle (after cast-off)". */
   | { readonly kind: 'onRight'; readonly count: Count; readonly afterBindOff: boolean }
-  /** A run over a known number: "patt 12", "k across 36 sts". */
-  | { readonly kind: 'over'; readonly count: Count }
+  /** A run over a known number: "patt 12", "k across 36 sts"; `of` what they belong to: "k across the 46 sts of one sleeve". */
+  | { readonly kind: 'over'; readonly count: Count; readonly of?: string }
   /** "K 5 sts fewer than on last RS row": measured against an earlier short row, of that side if one is named. */
   | { readonly kind: 'relative'; readonly count: Count; readonly sense: 'fewer' | 'more'; readonly side: Side | null }
   /** "k across them": over the stitches the step before has just named. */

@@ -118,11 +118,19 @@ function readLabelled(passage: Passage, at: number, to: number): boolean {
   return true;
 }
 
+/** "With B: k1, *sl 1, k1": a colour, and the row worked in it. */
+function coloured(passage: Passage, at: number, to: number): boolean {
+  const { tokens } = passage;
+  const end = tokens.findIndex((token, index) => index > at && index < Math.min(to, at + 6) && isA(token, Colon, Comma));
+  return end > 0 && isA(tokens[end + 1], Stitch, PlainStitch, Mark, Open) && !tokens.slice(at, end).some((token) => isA(token, W.Needle));
+}
+
 /** The item of a numbered list: its number is the row's. */
 function readNumbered(passage: Passage, at: number, to: number, index: number): boolean {
   const { base, options, tokens, openRow } = passage;
   const first = tokens[at];
-  if (first === undefined || index !== 0 || typeof options.itemNumber !== 'number' || !isA(first, Stitch, Mark, Open)) return false;
+  if (first === undefined || index !== 0 || typeof options.itemNumber !== 'number') return false;
+  if (!isA(first, Stitch, Mark, Open) && !(isA(first, W.With) && coloured(passage, at, to))) return false;
   const start = base + first.startOffset;
   openRow(
     {

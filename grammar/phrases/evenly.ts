@@ -3,7 +3,7 @@
  *
  *     inc 6 sts evenly across last row · dec to 90 sts · inc 1 st at each end of last row
  */
-import { Any, Count as CountToken, type KnitToken, Ordinal, W, Word } from '../tokens.ts';
+import { Any, Count as CountToken, type KnitToken, Ordinal, PlainStitch, W, Word } from '../tokens.ts';
 import type { Evenly } from '../tree.ts';
 import { Holding } from './holding.ts';
 
@@ -82,7 +82,12 @@ export class SpreadOver extends Holding {
     let onLastRow = false;
     this.MANY({
       GATE: () =>
-        this.at(
+        // "evenly across the purl section"
+        (this.at(1, PlainStitch) &&
+          this.payload(1)?.values === undefined &&
+          this.at(0, W.Evenly, W.Across, W.In, W.On) &&
+          (this.at(2, W.St, W.Patt) || /^(?:section|part|panel|portion|column|rib|bit)s?$/.test(this.image(2)))) ||
+        (this.at(
           1,
           W.St,
           W.Evenly,
@@ -108,7 +113,13 @@ export class SpreadOver extends Holding {
           W.Rs,
           W.All,
           Word,
-        ) && !(this.at(1, Word) && !/^(along|spaced|over|repeat|middle)/.test(this.image(1)) && !this.at(2, W.Edge)),
+        ) &&
+          !(
+            this.at(1, Word) &&
+            !/^(along|spaced|over|repeat|middle)/.test(this.image(1)) &&
+            !this.at(2, W.Edge) &&
+            !(this.at(0, PlainStitch) && /^(?:section|part|panel|portion|column|bit)s?$/.test(this.image(1)))
+          )),
       DEF: () => {
         this.CONSUME2(Any);
         this.ACTION(() => {

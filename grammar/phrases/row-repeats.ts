@@ -22,6 +22,8 @@ export class RowRepeats extends NamedRows {
     // "cont to rep Rows 1–8 until …", "work rep of Rows 1–4"
     if (this.repeatVerb() > 1 || this.buttonholes() > 0) return true;
     if (!this.at(1, W.Work)) return false;
+    // "These four rows make the patt. Work them eight times altogether."
+    if (/^them$/.test(this.image(2))) return this.at(3, TimesNumber) || (this.at(3, CountToken) && this.at(4, W.Times, W.More));
     return this.rowsNamedAhead(2);
   }
 

@@ -24,6 +24,15 @@ import { PickingUp } from './picking-up.ts';
 
 const measureWords = [W.Cm, W.Mm, W.Inch];
 
+/** Two numbers as one, size by size. */
+const added = (a: Count, b: Count): Count => ({
+  ...a,
+  values: Array.from({ length: Math.max(a.values.length, b.values.length) }, (_, size) => {
+    const [left, right] = [a, b].map((count) => (count.values.length === 1 ? count.values[0] : count.values[size]));
+    return left == null || right == null ? null : left + right;
+  }),
+});
+
 export class TakingUp extends PickingUp {
   /** "Unzip provisional cast-on", "remove waste yarn from cast-on edge": the stitches of the edge come back. */
   private releaseAhead(): boolean {
@@ -89,6 +98,16 @@ export class TakingUp extends PickingUp {
     return liningNamed(clause) && !/\b(?:to|until|tog|together|edges?|tops?|flaps?|eyelets?)\b/.test(clause);
   }
 
+  /** "placing 6 sts from below and 6 sts from above": both edges of the row of waste yarn. */
+  private otherEdge(): boolean {
+    if (!this.at(2, CountToken)) return false;
+    for (let ahead = 3; ahead < 7; ahead += 1) {
+      if (/^(?:above|below|upper|lower|top|bottom|over|under)$/.test(this.image(ahead))) return true;
+      if (this.separator(ahead)) return false;
+    }
+    return false;
+  }
+
   /** "held back neck sts": the stitch word comes after a name. */
   private stitchesWithin(from: number): boolean {
     for (let ahead = from; ahead < from + 4; ahead += 1) {
@@ -102,7 +121,7 @@ export class TakingUp extends PickingUp {
     const start = this.from();
     const head = this.CONSUME(Any) as KnitToken;
     const released = this.ACTION(() => /^(unzip|undo|unpick|unravel|remove|release|removing|unpicking|carefully)$/i.test(head.image ?? ''));
-    const state: { count: KnitToken | null; evenly: Evenly | null } = { count: null, evenly: null };
+    const state: { count: KnitToken | null; evenly: Evenly | null; other: KnitToken | null } = { count: null, evenly: null, other: null };
     const inside = this.ACTION(() => this.countInside(head));
     this.MANY({
       GATE: () =>
@@ -110,12 +129,17 @@ export class TakingUp extends PickingUp {
           (released && state.count === null && this.at(1, Comma) && this.at(2, W.Place) && /ing$/.test(this.image(2)))) &&
         !this.at(1, Dash, W.Then) &&
         !(this.at(1, Open) && this.payload(1)?.holds === 'stated') &&
-        !(this.at(1, W.And) && !this.at(2, Word) && !(released && (this.at(2, W.Place, SlipStitch) || /^slip$/.test(this.image(2))))) &&
+        !(
+          this.at(1, W.And) &&
+          !this.at(2, Word) &&
+          !(released && (this.at(2, W.Place, SlipStitch) || /^slip$/.test(this.image(2)) || this.otherEdge()))
+        ) &&
         !(this.at(1, PlainStitch) && this.at(0, W.Holder, W.Needle)),
       DEF: () => {
         const token = this.CONSUME1(Any) as KnitToken;
         this.ACTION(() => {
           if (released && this.at(0, SlipStitch) && token.payload?.values !== undefined) state.count ??= token;
+          if (released && state.count !== null && this.at(0, CountToken) && this.at(-1, W.And)) state.other = token;
           if (
             this.at(0, CountToken) &&
             state.count === null &&
@@ -134,6 +158,7 @@ export class TakingUp extends PickingUp {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const worked = this.isVerb(head);
       const number = state.count as KnitToken | null;
+      const other = state.other === null ? null : this.countOf(state.other);
       const name =
         /provisional|cast[- ]on|crochet chain/.test(words + (released ? words.replace(/waste yarn/, 'provisional') : '')) && !worked
           ? 'provisional'
@@ -150,7 +175,7 @@ export class TakingUp extends PickingUp {
           : null;
       return {
         type: 'takeUp',
-        count: inside ?? (number === null ? one : this.countOf(number)),
+        count: inside ?? (number === null ? one : other === null ? this.countOf(number) : added(this.countOf(number), other)),
         name: name === '' ? null : name,
         worked,
         net: null,

@@ -141,6 +141,11 @@ export class WorkedTo extends IntoOneStitch {
     return false;
   }
 
+  /** "one sleeve", "the second sleeve": the number names one of two alike. */
+  private oneOfPair(ahead: number): boolean {
+    return (this.at(ahead, Ordinal) || (this.at(ahead, CountToken) && /^one$/.test(this.image(ahead)))) && this.at(ahead + 1, Word);
+  }
+
   /** "k to last 3 sts", "p across", "patt to end", "rib 12", "work in patt over next 14 sts", "k all 81 sts". */
   protected run = this.RULE('run', (): Repeat => {
     const start = this.from();
@@ -182,12 +187,27 @@ export class WorkedTo extends IntoOneStitch {
               (this.at(1, Word, W.Other, W.Rem) && this.at(2, W.St)),
             DEF: () => this.CONSUME3(Any),
           });
-          this.OPTION({ GATE: () => this.at(1, W.For, W.Of) && this.describes(2), DEF: () => this.SUBRULE(this.description) });
+          const owner = { from: -1 };
+          this.OPTION({
+            GATE: () => this.at(1, W.For, W.Of) && (this.describes(2) || this.oneOfPair(2)),
+            DEF: () => {
+              this.ACTION(() => {
+                if (this.at(1, W.Of)) owner.from = this.LA(2).startOffset;
+              });
+              this.OPTION1({ GATE: () => this.oneOfPair(2), DEF: () => this.CONSUME4(Any) });
+              this.SUBRULE(this.description);
+            },
+          });
           this.ACTION(() => {
+            const of = owner.from < 0 ? '' : this.words(owner.from, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
             extent =
               state.n === null
                 ? { kind: 'end' }
-                : { kind: 'over', count: { ...this.countOf(state.n), ...(state.all ? { all: true } : {}) } };
+                : {
+                    kind: 'over',
+                    count: { ...this.countOf(state.n), ...(state.all ? { all: true } : {}) },
+                    ...(of === '' ? {} : { of }),
+                  };
           });
         },
       },

@@ -56,6 +56,8 @@ export interface Hands {
   last: number;
   /** The row ended at a turn, so unworked stitches are meant. */
   turned: boolean;
+  /** Sets that this row has taken up by the name of their piece. */
+  drawn?: Held[];
   /** Stitches were put aside or joined in this row, so it need not be complete. */
   divided: boolean;
   /** Two statements of this row contradict each other: the count is in doubt behind it. */

@@ -41,3 +41,14 @@ export function heldSet(held: readonly Held[], name: string | null, count: numbe
   }
   return best ?? (wanted.length === 0 || waiting.length === 1 ? (waiting.at(-1) ?? null) : null);
 }
+
+/** The set of just so many stitches that the words name in full; one that waits before one that has been taken up. */
+export function namedSet(held: readonly Held[], words: string, n: number): Held | null {
+  const wanted = wordsOf(words);
+  const names = (set: Held): boolean => {
+    const have = [...wordsOf(set.name), ...wordsOf(set.piece)];
+    return wanted.length > 0 && wanted.every((word) => have.includes(word));
+  };
+  const named = held.filter((set) => set.n === n && set.sure !== false && names(set));
+  return named.find((set) => !set.used) ?? named.at(-1) ?? null;
+}

@@ -71,11 +71,26 @@ export function playRefer(play: Play, node: Refer, sizes: readonly number[]): vo
     else replayPart(play, node, node.part, named, sizes);
   } else if (node.to === 'side') replaySide(play, sizes, node.name === null ? null : stageNamed(play, node.name));
   else {
+    if (node.to === 'chart' && toldInWords(play, node)) return;
     for (const size of sizes) handOf(play, size).needles.sure = false;
   }
   if (sizes.some((size) => !handOf(play, size).fresh))
     write(play, { label: 'As given before', span: node.span, textSpan: node.span, node, side: null, unit: 'step' }, sizes, before);
   for (const stated of node.stated) checkStated(play, stated, sizes, { before: counts, node, label: null });
+}
+
+/** "Work the yoke chart, which is written out here": its rows stand behind the words and are worked there. */
+function toldInWords(play: Play, node: Refer): boolean {
+  const { start, end } = node.span;
+  const words = play.text({ start, end: end + 80 }).split(/[.\n]/)[0] ?? '';
+  if (!/\bwritten\b|\bin words\b|\bas follows\b|\b(?:given|set out|told|explained) (?:here|below)\b/i.test(words)) return false;
+  const section = play.flow[play.at]?.section;
+  for (const { section: own, statement } of play.flow.slice(play.at + 1, play.at + 4)) {
+    if (own !== section) return false;
+    if (statement.type === 'row') return statement.label !== null && statement.label.numbers[0] === 1;
+    if (statement.type !== 'declare' && statement.type !== 'remark') return false;
+  }
+  return false;
 }
 
 /** Plays the other piece from its cast-on, silently, up to the place named; a stage of the same piece on the stitches in hand. */

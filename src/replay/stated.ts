@@ -126,6 +126,8 @@ function checkSides(play: Play, stated: Stated, size: number, value: number, whe
   const scope = stated.scope ?? '';
   const sides = halves.test(scope) ? 2 : /^for (?:the )?(?:bib|back|front|flap|collar|tab|strap|yoke|thumb|heel)$/i.test(scope) ? 1 : 0;
   if (sides === 0 || !hand.needles.sure || hand.fresh) return;
+  // "25 sts for each front and 46 sts for the back": the parts of one row, each with its own number
+  if (sides === 1 && where.node.type === 'row' && where.node.stated.filter((each) => each.what === 'part').length > 1) return;
   if (sides === 1) {
     checkTotal(play, stated, size, value, where);
     return;
@@ -253,6 +255,10 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   }
   if (have === value) return;
   if (border > 0 && have - border === value) return;
+  if (value === 2 * have && strandsApart(play, stated)) {
+    setLive(needles, value);
+    return;
+  }
   const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
   const place = `${stated.span.start}|${size}`;
   const decision = play.decided.get(place);
@@ -290,6 +296,18 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
     // What was put aside by the same row is in doubt with it.
     for (const set of hand.held) if (!set.used) set.sure = false;
   }
+}
+
+/** "Holding A and B together, cast on 36 sts. … treat every strand as a stitch, so that you have 72": double knitting begins so. */
+function strandsApart(play: Play, stated: Stated): boolean {
+  const before = play.book.entries.at(-1);
+  if (before?.node.type !== 'castOn') return false;
+  const { start, end } = before.node.span;
+  const [castOn, between] = [play.text({ start: Math.max(0, start - 80), end }), play.text({ start: end, end: stated.span.end })];
+  return (
+    /\btogether\b|\bboth (?:yarns|colou?rs|strands)\b|\btwo (?:strands|colou?rs|yarns)\b/i.test(castOn) &&
+    /\bstrands?\b|\bpairs?\b|\bloops?\b|\bof each colou?r\b|\bone (?:of|in) each\b/i.test(between)
+  );
 }
 
 /** How many later lines speak against a count, looked at in this size alone. */

@@ -33,6 +33,7 @@ const declared: readonly [string, readonly string[], string?][] = [
   ['## Info\n\n| | 1 | 2 | 3 |\n|---|---|---|---|\n| Chest, cm | 92 | 102 | 112 |', ['1', '2', '3']],
   ["Sizes: Women's S (M, L)", s3],
   ['## Before you start\n\n**Sizes:** Small (Medium, Large)\n\n**To fit head:** 50 (54, 58) cm', ['Small', 'Medium', 'Large']],
+  ['| | Kid | Teen | Adult |\n|---|---|---|---|\n| Hand circumference | 6 in | 7 in | 8 in |', ['Kid', 'Teen', 'Adult']],
   ['|  | Baby | Lap |\n|---|---|---|\n| Width | 26 in | 39 in |\n| Cast on | 105 sts | 157 sts |', ['Baby', 'Lap']],
   ['Numbers are for the Cot size, with the Lap size in parentheses.', ['Cot', 'Lap']],
   ['## Details\n\n| Sizes | S (M, L) |\n|---|---|\n| Yarn | DK |', s3],

@@ -12,7 +12,7 @@ const letters = new Set(
     'small medium large x-small x-large xx-small xx-large xxx-large newborn baby toddler child youth teen adult preemie infant ' +
     // blankets
     'crib cradle cot pram stroller lap throw twin queen king ' +
-    'women woman men man kids'
+    'women woman men man kids kid tween junior'
   ).split(' '),
 );
 const qualifiers = new Set(

@@ -85,7 +85,8 @@ export function workHold(hands: Hands, step: Hold): Trouble | null {
   }
   const count = n ?? 0;
   if (needles.begun) {
-    if (needles.left.n === 0 && needles.right.n >= count && step.which === 'last') {
+    // "…, BO last 15 sts. Place the 16 neck sts on a holder.": all that the row has left
+    if (needles.left.n === 0 && (needles.right.n === count || (needles.right.n >= count && step.which === 'last'))) {
       needles.right.n -= count;
       put(count);
       return null;

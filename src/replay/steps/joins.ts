@@ -18,13 +18,16 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
         [...hands.held].reverse().find((set) => set.rest && !set.used && set.n > 0) ??
         hands.held.find((set) => set.name === 'waiting' && !set.used && set.n > 0);
       if (live(needles) === 0 && rest !== undefined) {
-        rest.used = true;
+        const n = step.count === null ? null : countFor(hands, step.count.values);
+        // Of the stitches that wait, only those of the next piece: "join yarn to the 46 back sts".
+        const some = rest.name === 'waiting' && n !== null && n < rest.n;
+        rest.used = !some;
         needles.sure = rest.sure !== false;
-        needles.left = { n: rest.n, marks: [] };
+        needles.left = { n: some ? n : rest.n, marks: [] };
         needles.right = { n: 0, marks: [] };
         needles.begun = true;
-        const n = step.count === null ? null : countFor(hands, step.count.values);
-        if (n !== null && n !== rest.n)
+        if (some) rest.n -= n;
+        else if (n !== null && n !== rest.n)
           hands.asides.push(
             stopped(
               'heldDiffers',
@@ -69,8 +72,8 @@ export function workJoin(hands: Hands, step: Join): Trouble | null {
         hands.asides.push(
           stopped('countDiffers', step.count?.span ?? step.span, { stated: n, replayed: have }, { when: 'before', what: 'thread' }),
         );
-      // "Join shoulder with three-needle bind-off over first 26 sts": the rest stays on the needle.
-      setLive(needles, n !== null && n < have && step.what === 'threeNeedle' ? have - n : 0);
+      // "Join shoulder with three-needle bind-off over first 26 sts": the rest stays on the needle; two sets of so many are all there is.
+      setLive(needles, n !== null && n < have && 2 * n !== have && step.what === 'threeNeedle' ? have - n : 0);
       hands.divided = true;
       return null;
     }

@@ -36,7 +36,7 @@ export function workRun(hands: Hands, step: Repeat): Trouble | null {
       hands.asides.push(stopped('countDiffers', extent.count.span, { stated: n, replayed: have }, { when: 'before' }));
     return runTo(hands, hands.base, step.span);
   }
-  if (extent.kind === 'over') fromHolder(hands, countFor(hands, extent.count.values));
+  if (extent.kind === 'over') fromHolder(hands, countFor(hands, extent.count.values), extent.of);
   const target = targetOf(hands, extent, step.span);
   if (target === null) return null;
   if (typeof target !== 'number') return target;

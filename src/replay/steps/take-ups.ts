@@ -1,8 +1,8 @@
 /** Stitches taken up again from where they were put aside. */
 import type { Join, TakeUp } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
-import { heldSet } from '../holders.ts';
-import { live, setLive } from '../needles.ts';
+import { heldSet, namedSet } from '../holders.ts';
+import { beginRow, live, setLive } from '../needles.ts';
 
 export function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
   const { needles } = hands;
@@ -37,8 +37,14 @@ export function workTakeUp(hands: Hands, step: TakeUp): Trouble | null {
  * the holder that has as many, or from one that has front and back together. On an empty needle only a holder with just as many is meant:
  * "knit across the 11 sts of one gusset".
  */
-export function fromHolder(hands: Hands, n: number | null): void {
+export function fromHolder(hands: Hands, n: number | null, of?: string): void {
   const { needles } = hands;
+  if (of !== undefined && n !== null && n > 1 && hands.row === true && hands.base === 0 && ofPiece(hands, n, of)) {
+    // "k across the 46 sts of one sleeve": they come in before what is on the needle.
+    if (needles.right.n === 0) beginRow(needles);
+    needles.left.n += n;
+    return;
+  }
   if (n === null || n < 2 || hands.row !== true || needles.left.n !== 0 || hands.base !== 0) return;
   const waiting = hands.held.filter((set) => !set.used && !set.rest && set.sure !== false);
   const set = waiting.find((each) => each.n === n) ?? (needles.right.n === 0 ? undefined : waiting.find((each) => each.n === 2 * n));
@@ -46,6 +52,18 @@ export function fromHolder(hands: Hands, n: number | null): void {
   if (set.n === n) set.used = true;
   else set.n -= n;
   needles.left.n = n;
+}
+
+/** Whether just so many stitches of a piece of that name wait; of a pair that was made alike each has its own, in the same row. */
+function ofPiece(hands: Hands, n: number, of: string): boolean {
+  const set = namedSet(hands.held, of, n);
+  if (set === null) return false;
+  hands.drawn ??= [];
+  const { drawn } = hands;
+  if (set.used && !drawn.includes(set)) return false;
+  set.used = true;
+  drawn.push(set);
+  return true;
 }
 
 /** The stitches that waited while only some were worked in rows come back when the rounds go on. */

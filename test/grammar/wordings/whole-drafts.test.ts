@@ -59,6 +59,16 @@ const rows: readonly (readonly [string, string])[] = [
     "Keep going like this, knitting one more st before each kfb on every even-numbered rnd and changing to the circular needle when there's room, until you have 72 (80, 88) sts.",
     'and so on 1 more until 72 (80, 88) sts',
   ],
+  ['These four rows make the pattern. Work them eight times altogether.', 'declare forms | work rows [these] 8× all'],
+  [
+    'Carefully pick out the waste yarn, placing 6 (7, 8) sts from below and 6 (7, 8) sts from above on two dpns.',
+    'take up 12 (14, 16) provisional unworked',
+  ],
+  [
+    'Row 1 (WS): K4, p to last 4 sts, k4, inc 10 sts evenly across the purl section. 54 sts.',
+    'row 1 (WS): k{4} p→last 4 k{4} evenly inc 10 =54 total',
+  ],
+  ['K across 37 sts, dec 1 st in centre, then pick up and k 32 sts down left front.', 'row: k→over 37 evenly dec 1 pick up 32'],
   ['Keep going in stockinette until piece measures 5 in.', 'work st st until piece 5 in'],
 ];
 

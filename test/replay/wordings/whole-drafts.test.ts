@@ -59,9 +59,9 @@ describe('Pieces divided from one body', () => {
     expect(sheet.slice(-3)).toEqual(['Join 40', 'As given before 40', 'Bind off 0']);
   });
   test('the wrong number of them is an error', () => {
-    const { raised } = worked(body('With WS facing rejoin yarn to the 38 sts of the front.'));
+    const { raised } = worked(body('With WS facing rejoin yarn to the 42 sts of the front.'));
     expect(raised).toHaveLength(1);
-    expect(raised[0]).toMatch(/^error 38 sts are to come from .* holds 40/);
+    expect(raised[0]).toMatch(/^error 42 sts are to come from .* holds 40/);
   });
 });
 
@@ -103,4 +103,46 @@ test('a marker slipped at the head of the next pass of a star is slipped', () =>
     '## Body\n\nCO 20 sts. Join in the round.\n\nRnd 1: *Pm, k10; rep from * once more.\n\nRnd 2: *Sm, m1, k to m; rep from * once more. 22 sts.\n\nRnd 3: *Sm, k to m; rep from * once more.\n\nBO all sts.',
   );
   expect(raised).toEqual([]);
+});
+
+describe('Stitches that wait', () => {
+  const yoke = (back: number): string =>
+    `## Sleeves (make 2)\n\nCO 30 sts. Join in the round.\n\nKnit 20 rnds.\n\nPlace the next 6 sts on waste yarn. Leave the remaining 24 sts on a spare needle.\n\n## Body\n\nCO 80 sts. Join in the round.\n\nKnit 20 rnds.\n\nNext rnd: Place the next 6 sts on waste yarn, k34, place the next 6 sts on waste yarn, k34. 68 sts.\n\n## Yoke\n\nNext rnd: K across the 24 sts of one sleeve, k34 front sts, k across the 24 sts of the second sleeve, k${back} back sts. Pm for BOR. 116 sts.\n\nNext rnd: *K2, k2tog; rep from * to end. 87 sts.\n\nBO all sts. Graft the underarms.`;
+  test('come in before what is on the needle, by the name of their piece', () => {
+    const { sheet, raised } = worked(yoke(34));
+    expect(raised).toEqual([]);
+    expect(sheet.slice(-3)).toEqual(['Next rnd RS 116', 'Next rnd RS 87', 'Bind off 0']);
+  });
+  test('a wrong number beside them is an error', () => {
+    expect(worked(yoke(36)).raised.filter((each) => each.startsWith('error'))).toHaveLength(1);
+  });
+  test('in three pieces, each with its own number', () => {
+    const { sheet, raised } = worked(
+      '## Body\n\nCO 104 sts.\n\nKnit 9 rows.\n\nDivide for armholes: K25 for right front, BO 4 sts, k until there are 46 sts on right needle after BO for back, BO 4 sts, k to end for left front. You have 25 sts for each front and 46 sts for the back.\n\n### Left front\n\nWorking on the 25 left front sts only:\n\nRow 1 (WS): P to end.\n\nRow 2 (RS): Knit.\n\nBO all sts.\n\n### Back\n\nWith WS facing, join yarn to the 46 back sts.\n\nRow 1 (WS): Purl.\n\nNext row (RS): BO 15 sts, k until there are 16 sts on right needle after BO, BO last 15 sts. Place the 16 neck sts on a holder.\n\n### Right front\n\nWith WS facing, join yarn to the 25 right front sts.\n\nRow 1 (WS): Purl.\n\nBO all sts.\n\n### Hood\n\nWith RS facing, k16 from back holder.\n\nBO all sts.',
+    );
+    expect(raised).toEqual([]);
+    expect(sheet).toContain('Next row RS 0');
+  });
+});
+
+test('two colours cast on as one are two stitches each in double knitting', () => {
+  const pad = (stated: number): string =>
+    `## Pad\n\nHolding A and B together, cast on 36 sts. Each is one strand of each color; from now on treat every strand as a stitch, so that you have ${stated} sts.\n\nSet-up row: *K1 with A, p1 with B; rep from * to end. 72 sts.\n\nNext row: *K2tog; rep from * to end. 36 sts.\n\nBO all sts.`;
+  expect(worked(pad(72)).raised).toEqual([]);
+  expect(worked(pad(70)).raised).not.toEqual([]);
+});
+
+test('a chart that is written out behind its name is worked from the words', () => {
+  const { sheet, raised } = worked(
+    '## Yoke\n\nCO 60 sts. Join in the round.\n\nWork the yoke chart, which is written out here.\n\nRnd 1: *K1, k2tog; rep from * to end. 40 sts.\n\nRnd 2: Knit.\n\nBO all sts.',
+  );
+  expect(raised).toEqual([]);
+  expect(sheet.slice(1, 3)).toEqual(['Rnd 1 RS 40', 'Rnd 2 RS 40']);
+});
+
+test('a three-needle bind-off of two sets takes them all', () => {
+  const { sheet } = worked(
+    '## Hood\n\nCO 54 sts.\n\nKnit 20 rows.\n\nFold the hood and join the two sets of 27 sts with a three-needle bind-off.',
+  );
+  expect(sheet.at(-1)).toBe('Join 0');
 });
