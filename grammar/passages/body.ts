@@ -179,11 +179,12 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
 
 /** "…, for 3rd size only" behind an order, ", for 3rd size only cast off 2 sts …" before one: index behind what is ruled. */
 function readSomeSizes(passage: Passage, at: number, to: number): number {
-  const { base, tokens, out, state, flush } = passage;
+  const { text, base, tokens, out, state, flush } = passage;
   const token = tokens[at] as KnitToken;
   const span = { start: base + token.startOffset, end: base + endOf(token) };
   const values = token.payload?.values ?? [];
-  if (at + 1 >= to || isA(tokens[at + 1], ...separators)) {
+  // "…, for sizes L and XL only then in every foll 6th row": what follows is ruled
+  if (at + 1 >= to || (isA(tokens[at + 1], ...separators) && !isA(tokens[at + 1], W.Then))) {
     const last = out.at(-1);
     if (state.open !== null) state.open.sizes = sizesOf(token);
     else if (last !== undefined)
@@ -197,6 +198,16 @@ function readSomeSizes(passage: Passage, at: number, to: number): number {
   readBody(passage, at + 1, end, false);
   flush();
   const children = out.splice(kept);
+  // "…, for sizes L and XL only then in every foll 6th row": an order that names sizes says something.
+  if (children.every((child) => child.type === 'remark' || (child.type === 'row' && child.children.every((step) => step.type === 'remark')))) {
+    const orders = { start: base + (tokens[at + 1] as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
+    if (/\bevery\b|\balt|\brows?\b|\brnds?\b|\bsts?\b/i.test(text.slice(orders.start - base, orders.end - base)))
+      children.splice(0, children.length, {
+        type: 'unread',
+        text: text.slice(orders.start - base, orders.end - base),
+        span: orders,
+      });
+  }
   out.push(blockOf(sizesOf(token), children, { start: span.start, end: children.at(-1)?.span.end ?? span.end }));
   return end;
 }

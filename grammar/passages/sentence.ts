@@ -318,6 +318,15 @@ function behindAdverb(passage: Passage, at: number, to: number): number {
     );
     return order > at && order < to && ordersAt(tokens[order]) ? order : at;
   }
+  // "You'll be working back and forth over the 30 sts of N1 only"
+  const told =
+    /^(?:you|we)(?:'ll|’ll| will| are now| now) (?:now )?(?:be )?(?=work(?:ing)? (?:now )?(?:back and forth|backwards? and forwards?|to and fro|flat|in rows|only))/i.exec(
+      text.slice(tokens[at]?.startOffset ?? 0, (tokens[at]?.startOffset ?? 0) + 80),
+    );
+  if (told !== null) {
+    const order = tokens.findIndex((token, index) => index > at && token.startOffset >= (tokens[at] as KnitToken).startOffset + told[0].length);
+    if (order > at && order < to && isA(tokens[order], W.Work)) return order;
+  }
   if (!isA(tokens[at], Word, W.More) || !/^(?:now|finally|please|lastly|firstly|secondly|again|otherwise)$/i.test(tokens[at]?.image ?? ''))
     return at;
   const begins = isA(tokens[at + 1], Comma) ? at + 2 : at + 1;

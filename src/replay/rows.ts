@@ -144,7 +144,11 @@ function takeOver(
     if (facing !== null) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [facing]: outcome.hands.taken };
     endRow(hand.needles);
     noteSets(hand.needles, outcome.hands);
-  } else noteTrouble(play, row, steps, size, outcome, call, label);
+  } else {
+    // A list that breaks off before this size: its number is asked for, and what follows from it is not known.
+    if (!outcome.needles.sure) hand.needles.sure = false;
+    noteTrouble(play, row, steps, size, outcome, call, label);
+  }
   hand.needles.sure = hand.needles.sure && sure && outcome.hands.doubt !== true;
   if (live(hand.needles) > 0 || outcome.hands.off > 0) hand.fresh = false;
   if (row.label?.unit === 'round' && hand.needles.mode === 'flat' && hand.joined) {
