@@ -199,7 +199,9 @@ function readSomeSizes(passage: Passage, at: number, to: number): number {
   flush();
   const children = out.splice(kept);
   // "…, for sizes L and XL only then in every foll 6th row": an order that names sizes says something.
-  if (children.every((child) => child.type === 'remark' || (child.type === 'row' && child.children.every((step) => step.type === 'remark')))) {
+  if (
+    children.every((child) => child.type === 'remark' || (child.type === 'row' && child.children.every((step) => step.type === 'remark')))
+  ) {
     const orders = { start: base + (tokens[at + 1] as KnitToken).startOffset, end: base + endOf(tokens[end - 1] as KnitToken) };
     if (/\bevery\b|\balt|\brows?\b|\brnds?\b|\bsts?\b/i.test(text.slice(orders.start - base, orders.end - base)))
       children.splice(0, children.length, {

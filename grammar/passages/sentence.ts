@@ -324,7 +324,9 @@ function behindAdverb(passage: Passage, at: number, to: number): number {
       text.slice(tokens[at]?.startOffset ?? 0, (tokens[at]?.startOffset ?? 0) + 80),
     );
   if (told !== null) {
-    const order = tokens.findIndex((token, index) => index > at && token.startOffset >= (tokens[at] as KnitToken).startOffset + told[0].length);
+    const order = tokens.findIndex(
+      (token, index) => index > at && token.startOffset >= (tokens[at] as KnitToken).startOffset + told[0].length,
+    );
     if (order > at && order < to && isA(tokens[order], W.Work)) return order;
   }
   if (!isA(tokens[at], Word, W.More) || !/^(?:now|finally|please|lastly|firstly|secondly|again|otherwise)$/i.test(tokens[at]?.image ?? ''))

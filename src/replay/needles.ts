@@ -337,10 +337,16 @@ export function leave(needles: Needles, count: number): void {
   left.marks = left.marks.filter((mark) => mark.at <= left.n);
 }
 
+/** How many lie on each needle is not known any more; how many needles there are is. */
+export function forgetParts(needles: Needles): void {
+  if (needles.parts.length > 1) needles.spread ??= needles.parts.length;
+  needles.parts = [];
+}
+
 /** Puts the count right when only the number is known: everything unworked, markers forgotten. */
 export function setLive(needles: Needles, count: number): void {
   if (live(needles) === count) return;
-  needles.parts = [];
+  forgetParts(needles);
   needles.lost = needles.lost || needles.left.marks.length + needles.right.marks.length > 0;
   if (needles.begun || needles.left.n === 0) {
     const worked = count - needles.left.n;

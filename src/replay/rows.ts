@@ -11,6 +11,7 @@ import { choicesFor, noteReadings } from './row-choices.ts';
 import { openTurns } from './short-rows.ts';
 import { backToRounds, checkSide, closesRound, nextSide, roundFromStart, sideSaid } from './sides.ts';
 import { checkStated } from './stated.ts';
+import { checkPartsSum } from './stated-parts.ts';
 
 /** How a row came to be worked. */
 export interface Call {
@@ -105,6 +106,12 @@ function noteTrouble(play: Play, row: Row, steps: readonly Step[], size: number,
   );
   recover(hand.needles, outcome, before);
   if (trouble.kind !== 'unread') hand.held = outcome.held;
+  // What the row would have put aside is asked for later; it is no second mistake that it is not there.
+  for (const step of steps) {
+    const n = step.type === 'hold' && step.count !== null ? sizeValue(step.count.values, size) : null;
+    if (step.type === 'hold' && n !== null && !hand.held.some((set) => !set.used && set.n === n))
+      hand.held.push({ name: step.name ?? step.holder, piece: pieceTitle(play), rest: false, n, used: false, sure: false });
+  }
 }
 
 /** Takes over what one size came to, and says what it met on the way. */
@@ -212,6 +219,7 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     takeOver(play, row, steps, size, outcome, facing[position] ?? null, call, label);
   });
   if (call.inline) for (const each of row.stated) checkStated(play, each, sizes, { before: counts, node: row, label });
+  if (call.inline) checkPartsSum(play, row, sizes, label);
   const troubled = play.book.met.length > metBefore && play.book.heads.length < mostHeads;
   play.book.steps.set(play.book.entries.length, steps);
   if (troubled || play.witness !== undefined)

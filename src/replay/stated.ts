@@ -17,6 +17,8 @@ export interface StatedWhere {
   readonly rows?: readonly number[];
 }
 
+const onNumbered = /^on n(?:dl)? ?\d$/i;
+
 /** How many statements ahead may vote on which of two counts is right. */
 const horizon = 14;
 
@@ -81,6 +83,9 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
       case 'part':
         if (/\beach\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
         else if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
+        else if (onNumbered.test(stated.scope ?? '') && where.node.type === 'row')
+          // "48 on N1, 30 on N2": a needle may be told twice in the round, so only how many there are is kept.
+          hand.needles.spread = where.node.stated.filter((each) => onNumbered.test(each.scope ?? '')).length;
         else if (where.node.type === 'row' && endsWithBindOff(where.node)) checkSides(play, stated, size, value, where);
         break;
       case 'held': {

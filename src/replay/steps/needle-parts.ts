@@ -1,7 +1,7 @@
 /** The needles of a round: how stitches lie on them, and steps told needle by needle. */
 import type { Arrange, NeedlePart, Repeat, Step } from '../../../grammar/tree.ts';
 import { countFor, type Hands, stopped, type Trouble } from '../hands.ts';
-import { beginRow, live } from '../needles.ts';
+import { beginRow, forgetParts, live } from '../needles.ts';
 import { workSteps } from '../work.ts';
 import { fixedUse } from './use.ts';
 
@@ -29,7 +29,7 @@ export function workPart(hands: Hands, step: NeedlePart): Trouble | null {
   const { needles } = hands;
   beginRow(needles);
   // What lay on the needles is forgotten once the stitches are no longer as many.
-  if (needles.right.n === 0 && needles.parts.reduce((sum, each) => sum + each.n, 0) !== needles.left.n) needles.parts = [];
+  if (needles.right.n === 0 && needles.parts.reduce((sum, each) => sum + each.n, 0) !== needles.left.n) forgetParts(needles);
   if (step.each === true) {
     const count = needlesHeld(hands, step);
     for (const each of needles.parts.length === count ? [...needles.parts] : []) {

@@ -59,6 +59,11 @@ const rows: readonly (readonly [string, string])[] = [
     "Keep going like this, knitting one more st before each kfb on every even-numbered rnd and changing to the circular needle when there's room, until you have 72 (80, 88) sts.",
     'and so on 1 more until 72 (80, 88) sts',
   ],
+  ["You'll be working back and forth over the 30 (34, 38) sts of N1 only; let N2 rest.", 'only these 30 (34, 38)'],
+  [
+    'Inc 1 st at each end of every foll 8th row until there are 71 (73, 59) sts, for size L only then in every foll 6th row until there are (77) sts.',
+    'inc 1 bothEnds {every k=8 until 71 (73, 59)} | sizes 2 {UNREAD "then in every foll 6th row until there are (77) sts."}',
+  ],
   ['These four rows make the pattern. Work them eight times altogether.', 'declare forms | work rows [these] 8× all'],
   [
     'Carefully pick out the waste yarn, placing 6 (7, 8) sts from below and 6 (7, 8) sts from above on two dpns.',

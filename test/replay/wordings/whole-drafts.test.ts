@@ -146,3 +146,42 @@ test('a three-needle bind-off of two sets takes them all', () => {
   );
   expect(sheet.at(-1)).toBe('Join 0');
 });
+
+describe('Parts that a row states', () => {
+  const body = (parts: string): string =>
+    `## Body\n\nCO 104 sts.\n\nKnit 9 rows.\n\nNext row (RS): K25, BO 4 sts, k until there are 46 sts on right needle after BO, BO 4 sts, k to end. ${parts}\n\nKnit 2 rows over all sts.`;
+  const sums = (parts: string): readonly string[] => worked(body(parts)).raised.filter((each) => each.includes('add up'));
+  test('make up what there is', () => expect(sums('You have 25 sts for each front and 46 sts for the back.')).toEqual([]));
+  test('or are an error', () => expect(sums('You have 25 sts for each front and 48 sts for the back.')).toHaveLength(1));
+  test('on needles by their numbers, beside the total', () => {
+    const sock = (second: number): readonly string[] =>
+      worked(
+        `## Gusset\n\nCO 60 sts. Join in the round.\n\nSet-up rnd: K30, m1, k to end. 61 sts: 31 on N1, ${second} on N2.\n\nBO all sts.`,
+      ).raised;
+    expect(sock(30)).toEqual([]);
+    expect(sock(32)).toHaveLength(1);
+  });
+});
+
+test('on each needle, where the needles have been told by their stitches', () => {
+  const { sheet, raised } = worked(
+    "## Toe\n\nCO 60 sts. Join in the round.\n\nSet-up rnd: K to end. 60 sts: 30 on N1, 30 on N2.\n\nRnd 1: N1: K to last 3 sts, k2tog, k1. N2: K to end. N1: K1, ssk, k to end. (2 sts dec'd)\n\nRnd 2: On each needle: k1, ssk, k to last 3 sts, k2tog, k1. 54 sts.\n\nBO all sts.",
+  );
+  expect(raised).toEqual([]);
+  expect(sheet.at(-2)).toBe('Rnd 2 RS 54');
+});
+
+test('working on one needle, told in the future', () => {
+  const { sheet } = worked(
+    "## Heel\n\nCO 60 sts. Join in the round.\n\nRnd 1: Knit.\n\nYou'll be working back and forth over the 30 sts of N1 only; let N2 rest.\n\nRow 1 (RS): Sl 1, k to end, turn.\n\nRow 2 (WS): Sl 1, p to end, turn.",
+  );
+  expect(sheet.slice(-2)).toEqual(['Row 1 RS 30', 'Row 2 WS 30']);
+});
+
+test('a list that breaks off is one finding, and the row is not blamed besides', () => {
+  const { raised } = worked(
+    '**Sizes:** S (M, L)\n\n## Hat\n\nCO 60 (70, 80) sts. Join in the round.\n\nRnd 1: BO 10 (10, 10) sts, k until there are 20 (30) sts on right needle, BO last 30 (30, 40) sts.\n\nCut yarn.',
+  );
+  expect(raised.filter((each) => each.includes('left unworked'))).toEqual([]);
+  expect(raised.filter((each) => each.includes('values'))).toHaveLength(1);
+});
