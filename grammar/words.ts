@@ -376,7 +376,7 @@ export const words = {
     'work in pattern as set',
   ],
   Rib: ['work in rib', 'in rib', 'rib as set', 'in rib as set', 'work in rib as set', 'moss', 'seed'],
-  Cont: ['cont', 'continue', 'continuing', 'proceed', 'carry on', 'keep going', 'keep on', 'go on', 'going on'],
+  Cont: ['cont', 'continue', 'continuing', 'proceed', 'carry on', 'keep going', 'keep on'],
   Keep: ['keep', 'keeping', 'maintaining', 'maintain'],
   Beg: [
     'beg',
