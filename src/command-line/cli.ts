@@ -2,7 +2,9 @@
 import { Command, CommanderError } from 'commander';
 import { version } from '../version.ts';
 import {
+  type ErrataOptions,
   type ExitStatus,
+  errataCommand,
   type ProofOptions,
   proofCommand,
   type ReplayOptions,
@@ -118,6 +120,14 @@ function programOf(world: World, load: LoadLibrary, chosen: Chosen, write: (text
     .option(...house)
     .action((given: string, options: ReplayOptions) => {
       chosen.run = () => replayCommand(given, withColor(options), world, load);
+    });
+  command('errata', 'what has changed between two versions of a draft, for those who knit from the older one')
+    .argument('<older>', 'the version that is out')
+    .argument('<newer>', 'the version that replaces it')
+    .option('--format <format>', 'text or json', 'text')
+    .option(...house)
+    .action((older: string, newer: string, options: ErrataOptions) => {
+      chosen.run = () => errataCommand(older, newer, withColor(options), world, load);
     });
   command('rules', 'the rules, or one rule with its wrong and its right example')
     .argument('[id]', 'the id of one rule')

@@ -1,8 +1,9 @@
-/** The four commands. Each returns the exit status of the run. */
+/** The commands. Each returns the exit status of the run. */
 
 import type { Level } from '../../rules/rule.ts';
 import { nearest } from '../house-style/nearest.ts';
 import type { Proof } from '../index.ts';
+import { errataJson, errataText } from '../report/errata.ts';
 import { atGate, levels } from '../report/levels.ts';
 import { hasSizes, listWords, printedPath, sizeIndex, withoutSizeSentence } from '../report/place.ts';
 import type { Digest } from '../report/report.ts';
@@ -33,6 +34,7 @@ export interface TallyOptions extends ReportOptions, DraftOptions {
   readonly size?: string;
   readonly formulas?: boolean;
 }
+export interface ErrataOptions extends ReportOptions, DraftOptions {}
 export interface ReplayOptions extends ReportOptions, DraftOptions {
   readonly row: string;
   readonly size?: string;
@@ -112,9 +114,27 @@ export async function replayCommand(draft: string, options: ReplayOptions, world
   return 0;
 }
 
-async function oneProof(given: string, options: ReplayOptions, world: World, library: Library): Promise<Proof> {
+/** Two versions of one draft, the older first. */
+export async function errataCommand(
+  older: string,
+  newer: string,
+  options: ErrataOptions,
+  world: World,
+  load: LoadLibrary,
+): Promise<ExitStatus> {
+  const format = oneOf('--format', options.format, plainNames, 'errata');
+  if (older === '-' && newer === '-') throw stop('Only one of the two versions can come from standard input.');
+  const library = await load();
+  const was = await oneProof(older, options, world, library);
+  const is = await oneProof(newer, options, world, library);
+  const text = format === 'json' ? errataJson(was, is) : errataText(was, is, textOptionsFor(options, world).width);
+  await deliver(world, text, options.output);
+  return 0;
+}
+
+async function oneProof(given: string, options: ReportOptions & DraftOptions, world: World, library: Library): Promise<Proof> {
   const { drafts, unreadable } = findDrafts([given], world.folder);
-  if (drafts.length > 1) throw stop(`${given}: replay works on one draft; name the file.`);
+  if (drafts.length > 1) throw stop(`${given}: a folder holds many drafts; name the file.`);
   const [draft] = drafts;
   if (draft === undefined) throw stop(unreadable[0]?.sentence ?? `${given}: it could not be read.`);
   refuseDraftAsOutput(options.output, drafts, world.folder);

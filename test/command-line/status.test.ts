@@ -58,7 +58,7 @@ const refusals: readonly (readonly [string, readonly string[], string])[] = [
   ['UTF-16', ['proof', 'wide.md'], 'wide.md: it is saved as UTF-16; save it as UTF-8 and try again.'],
   ['an unknown command', ['prof', 'clean.md'], 'There is no command "prof"; the nearest is "proof".'],
   ['a draft without a command', ['clean.md'], 'Say what to do with clean.md: rowproof proof clean.md.'],
-  ['a word that is nothing', ['xyzzy'], 'There is no command "xyzzy"; there are proof, tally, replay and rules.'],
+  ['a word that is nothing', ['xyzzy'], 'There is no command "xyzzy"; there are proof, tally, replay, errata and rules.'],
   ['an unknown option', ['proof', 'clean.md', '--fromat', 'json'], 'rowproof proof has no option --fromat; the nearest is --format.'],
   [
     'an option far from all',
@@ -111,7 +111,7 @@ const refusals: readonly (readonly [string, readonly string[], string])[] = [
     ['replay', 'clean.md', '--row', 'Row 1', '--from', '-3.5'],
     '--from takes a number of stitches such as 45, not "-3.5".',
   ],
-  ['replay of a folder', ['replay', '.', '--row', 'Row 1'], '.: replay works on one draft; name the file.'],
+  ['replay of a folder', ['replay', '.', '--row', 'Row 1'], '.: a folder holds many drafts; name the file.'],
   ['an unknown rule', ['rules', 'count-mismach'], 'There is no rule "count-mismach"; the nearest is "count-mismatch".'],
   ['two rules', ['rules', 'a', 'b'], 'rowproof rules takes fewer words than were given; "rowproof rules --help" shows how it is used.'],
   ['a missing house style', ['proof', 'clean.md', '--house', 'none.yaml'], 'none.yaml: there is no such file or folder.'],
