@@ -76,10 +76,15 @@ const statedOf = (unit: Unit, size: number): string => {
 
 /** What is worked, apart from how it is spelled, where it stands and which counts are printed behind it. */
 const told: ReadonlySet<string> = new Set(['span', 'stated', 'spelling', 'numberSpan', 'sideSpan', 'markSpan', 'label']);
-const orderOf = (unit: Unit): string =>
-  JSON.stringify(unit.entries[0]?.node ?? null, (key, value: unknown) =>
-    told.has(key) ? undefined : key === 'verb' && typeof value === 'string' ? value.charAt(0).toLowerCase() : value,
-  );
+const orderOf = (unit: Unit, size: number): string =>
+  JSON.stringify(unit.entries[0]?.node ?? null, (key, value: unknown) => {
+    if (told.has(key)) return undefined;
+    if (key === 'verb' && typeof value === 'string') return value.charAt(0).toLowerCase();
+    // Of a list of sizes only the one value counts.
+    return Array.isArray(value) && value.length > 1 && value.every((each) => each === null || typeof each === 'number')
+      ? (value[size] ?? null)
+      : value;
+  });
 
 export function errataOf(older: Proof, newer: Proof): Erratum[] {
   const [was, is] = [unitsOf(older), unitsOf(newer)];
@@ -107,12 +112,14 @@ export function errataOf(older: Proof, newer: Proof): Erratum[] {
     const old = before.get(unit.key);
     if (old === undefined) say('work', all, null, unit);
     else if (old.words !== unit.words) {
-      const worked = all.filter((size) => workOf(old, size) !== workOf(unit, size));
+      // The same counts by other stitches, or in another order, are other work.
+      const ofRows = unit.entries.some((entry) => entry.unit !== 'step');
+      const worked = all.filter(
+        (size) => workOf(old, size) !== workOf(unit, size) || (ofRows && orderOf(old, size) !== orderOf(unit, size)),
+      );
       const printed = all.filter((size) => statedOf(old, size) !== statedOf(unit, size));
       if (worked.length > 0) say('work', worked, old, unit);
       else if (printed.length > 0) say('count', printed, old, unit);
-      // The same counts by other stitches, or in another order, are other work.
-      else if (orderOf(old) !== orderOf(unit) && unit.entries.some((entry) => entry.unit !== 'step')) say('work', all, old, unit);
       else say('wording', [], old, unit);
     }
   }

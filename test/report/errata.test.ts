@@ -42,6 +42,12 @@ describe('errata', () => {
     expect(one).toEqual({ section: 'Sleeve', label: 'Row 1', kind: 'work', sizes: ['S', 'M', 'L'] });
   });
 
+  test('another number in one size of a list concerns that size only', () => {
+    const was = sleeve('11 (12, 13)').replace('BO all sts.', 'Row 3: K2 (3, 4), p2, k to end.\n\nBO all sts.');
+    const [one] = changes(was, was.replace('K2 (3, 4)', 'K2 (4, 4)'));
+    expect(one).toMatchObject({ kind: 'work', sizes: ['M'] });
+  });
+
   test('a row put in and a row taken out', () => {
     const more = sleeve('11 (12, 13)').replace('\n\nBO all', '\n\nNext row: Knit.\n\nBO all');
     expect(errataOf(proof(sleeve('11 (12, 13)')), proof(more)).map(({ was, is }) => [was, is])).toEqual([[null, 'Next row: Knit']]);
