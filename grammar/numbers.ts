@@ -134,14 +134,15 @@ export function looseRange(text: string, index: number, sizes: number | null): n
   return counted.test(text) ? range.lastIndex - index : 0;
 }
 
-const commaStep = /\s*,\s*/y;
+const commaStep = /\s*([,:;])\s*/y;
 const listUnit = /\s*(?:sts?|stitch(?:es)?|cms?|ins|inches|")(?![a-z])/iy;
 
-/** "84, 90, 96 sts": as many numbers as sizes with nothing but commas between them, and the unit behind the last. */
+/** "84, 90, 96 sts", "84: 90: 96 sts": as many numbers as sizes with nothing but one sign between them, and the unit behind the last. */
 function commaList(text: string, index: number, sizes: number): Tail | null {
   if (/[\d,]\s*$/.test(text.slice(Math.max(0, index - 3), index))) return null;
   const values: number[] = [];
   let at = index;
+  let sign: string | null = null;
   for (;;) {
     const cell = /\d/.test(text[at] ?? '') ? cellAt(text, at) : null;
     if (cell === null || cell.kind !== 'number' || cell.value === null) return null;
@@ -149,7 +150,9 @@ function commaList(text: string, index: number, sizes: number): Tail | null {
     at = cell.end;
     if (values.length === sizes) break;
     commaStep.lastIndex = at;
-    if (!commaStep.test(text)) return null;
+    const step = commaStep.exec(text)?.[1];
+    if (step === undefined || (sign !== null && step !== sign)) return null;
+    sign = step;
     at = commaStep.lastIndex;
   }
   listUnit.lastIndex = at;

@@ -394,7 +394,7 @@ export const words = {
     'begin with',
     'start with',
   ],
-  Inc: ['inc', 'incs', 'increase', 'increasing', 'increases', "inc'd", 'incd', 'increased', 'inc(d)', "inc'ing", "inc'g", 'incing'],
+  Inc: ['inc', 'incs', 'increase', 'increasing', 'increases', "inc'd", 'inc’d', 'incd', 'increased', 'inc(d)', "inc'ing", "inc'g", 'incing'],
   Dec: [
     'dec',
     'decs',
@@ -402,6 +402,7 @@ export const words = {
     'decreasing',
     'decreases',
     "dec'd",
+    'dec’d',
     'decd',
     'decreased',
     'dec(d)',

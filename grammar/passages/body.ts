@@ -1,4 +1,5 @@
 /** The words of a sentence behind its label: steps, statements, stated counts and what goes on at the same time. */
+import { countClauseAt } from '../count-clauses.ts';
 import { adverbAt, headingEnd } from '../introductions.ts';
 import { type Parsed, pickUpsAt, statedAt, statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
 import { onThisRow, shapedRow, together } from '../shaped-rows.ts';
@@ -9,6 +10,7 @@ import {
   Comma,
   Count as CountToken,
   Dash,
+  Equals,
   endOf,
   Fabric,
   FullStop,
@@ -19,6 +21,7 @@ import {
   PlainStitch,
   Semicolon,
   Sizes,
+  Slash,
   Stitch,
   W,
 } from '../tokens.ts';
@@ -61,6 +64,15 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
     }
     if (isA(rest[0], Sizes) && (state.open === null || state.open.steps.length === 0)) {
       at = readSomeSizes(passage, at, to);
+      head = false;
+      continue;
+    }
+    // "– 2 sts made", "… 84 sts", "/ 84 sts": the sign leads up to a count
+    const lead = isA(rest[0], Dash, Equals, Slash) || /^(?:…|\.{3,4})$/.test(rest[0]?.image ?? '') ? 1 : 0;
+    const counted = countClauseAt(tokens, at + lead, to, base, lead === 1 || isA(tokens[at - 1], Dash) || isA(rest[0], Open));
+    if (counted !== null) {
+      counted.stated.forEach(attach);
+      at = counted.next;
       head = false;
       continue;
     }

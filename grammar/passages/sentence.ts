@@ -1,4 +1,5 @@
 /** One sentence: a title, a label and its row, a declaration, an order, or words that go on with the row before. */
+import { countSentence } from '../count-clauses.ts';
 import { declaration } from '../declarations.ts';
 import { adverbAt, clauseOrders, headingEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
@@ -202,6 +203,11 @@ function readTold(passage: Passage, at: number, to: number): boolean {
   ) {
     flush();
     declareTitle(passage, at, to - 1);
+    return true;
+  }
+  const counts = countSentence(tokens, at, to, base, state.open !== null || out.length > 0);
+  if (counts !== null) {
+    counts.forEach(attach);
     return true;
   }
   const said = declaration(tokens, at, to, text, base) ?? exception(tokens, at, to, text, base);

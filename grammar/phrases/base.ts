@@ -1,6 +1,7 @@
 /** What all families of phrases share: spans, looking ahead, and the rules that families call before they are drawn. */
 import { EmbeddedActionsParser, EOF, type ParserMethod, type TokenType } from 'chevrotain';
 import type { Sized } from '../count.ts';
+import { countClauseAt } from '../count-clauses.ts';
 import {
   Any,
   Close,
@@ -113,6 +114,13 @@ export class Base extends EmbeddedActionsParser {
 
   protected separator(ahead = 1): boolean {
     return this.at(ahead, Comma, Semicolon, FullStop, Close, Sizes) || Number.isNaN(this.LA(ahead).startOffset);
+  }
+
+  /** A clause that tells a count in words: "giving 84 sts", "ending up with 84 sts". */
+  protected countAhead(ahead: number): boolean {
+    const at = (this as unknown as { currIdx: number }).currIdx + ahead;
+    const tokens = this.input as KnitToken[];
+    return countClauseAt(tokens, at, tokens.length, this.base, false) !== null;
   }
 
   protected within(from: number, count: number, ...types: Parameters<typeof this.at>[1][]): boolean {

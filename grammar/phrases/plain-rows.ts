@@ -304,6 +304,7 @@ export class PlainRows extends RowHeads {
     if (this.endingSideAhead() || this.resolveAhead() || this.insideAhead() || this.beginClauseAhead()) return true;
     if (this.at(1, Comma))
       return (
+        !this.countAhead(2) &&
         !this.decreasesAside() &&
         (this.at(2, W.Inc, W.Dec, W.Beg) ||
           (this.at(2, Word, W.Work, W.Keep) && /ing$/.test(this.image(2)) && !this.asideChanges(2)) ||

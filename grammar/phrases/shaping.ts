@@ -272,6 +272,7 @@ export class Shaping extends Schedules {
     const at = this.at(ahead, W.And) ? ahead + 1 : ahead;
     // "at each end on 5th row" ends nothing
     if (at === 1 && this.at(0, W.Each)) return false;
+    if (this.countAhead(at)) return false;
     return (
       this.at(at, W.Ending) ||
       (this.at(at, W.End) && this.at(at + 1, W.With, W.On, W.After)) ||

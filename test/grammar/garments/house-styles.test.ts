@@ -24,7 +24,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   // labels with a name at the beginning of a line
   [
     'Increase row 1 (RS): K2, yo, k to end. [+1]\nIncrease row 2 (WS): K2, yo, k to end. [+1]',
-    'row increase 1 (RS): k{2} yo k→end | row increase 2 (WS): k{2} yo k→end',
+    'row increase 1 (RS): k{2} yo k→end =1 increased | row increase 2 (WS): k{2} yo k→end =1 increased',
   ],
   // numbered needles
   ['With No. 12 needles cast on 104 [112, 120] sts.', 'change needle | CO 104 (112, 120) here'],

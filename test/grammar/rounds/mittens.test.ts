@@ -14,7 +14,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['M1L, k to m, M1R, sm, knit to end.', 'row: M1L k→to marker M1R marker slip k→end'],
   [
     'Rep Inc rnd every 3rd rnd 5 (6, 6) times more. 13 (15, 15) thumb sts.',
-    'rep rows [name inc] {every n=5 (6, 6) k=3 more} =13 (15, 15) total',
+    'rep rows [name inc] {every n=5 (6, 6) k=3 more} =13 (15, 15) part (thumb)',
   ],
   ['Rep Inc rnd on every foll 3rd rnd until there are 15 sts between markers.', 'rep rows [name inc] {every k=3 until 15}'],
   ['Inc as set on every foll 4th rnd 4 (5, 5) times more.', 'rep rows [name inc] {every n=4 (5, 5) k=4 more}'],

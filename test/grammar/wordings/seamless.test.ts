@@ -112,7 +112,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'Dec Row (RS): *Work to 3 sts before marker, ssk, k1, slip marker, k1, k2tog; rep from * 3 times more, work to end. (8 decreases)',
-    'row dec (RS): *[work→3 before marker ssk k{1} marker slip k{1} kNtog{2}]→3× more work→end',
+    'row dec (RS): *[work→3 before marker ssk k{1} marker slip k{1} kNtog{2}]→3× more work→end =8 decreased',
   ],
   ['Dec 1 st each side of the 4 markers every other rnd 10 (12, 14) times.', 'dec 8 atMarkers {every n=10 (12, 14) k=2}'],
   ['Dec at raglans every rnd until 12 sleeve sts remain.', 'UNREAD "Dec at raglans every rnd until 12 sleeve sts remain"'],
