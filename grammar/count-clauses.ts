@@ -4,14 +4,31 @@
  *     giving 84 sts · 84 remain · you will end up with 84 sts · total stitches 84 · this leaves you with 84 sts · 22 rows in all
  *     2 sts made · an increase of 2 sts · 14 patt reps · 84 body sts · (+2)
  */
-import { Close, Colon, Comma, Count, Dash, endOf, FullStop, isA, type KnitToken, Open, Other, Semicolon, Slash, Stitch, W } from './token-types.ts';
+import {
+  Close,
+  Colon,
+  Comma,
+  Count,
+  Dash,
+  endOf,
+  FullStop,
+  isA,
+  type KnitToken,
+  Open,
+  Other,
+  Semicolon,
+  Slash,
+  Stitch,
+  W,
+} from './token-types.ts';
 import type { Stated } from './tree.ts';
 
 const T = '(?:sts?|stitch(?:es)?|loops?)';
 const parts = 'front|fronts|back|body|sleeve|sleeves|gusset|instep|heel|sole|neck|yoke|thumb|hood|collar|band|shoulder|underarm|each side';
 /** What may follow the number of a total and says no more than that it is one. */
 const needle = 'on (?:your |both |all )*(?:(?:circular |working )?(?:needles?|ndls?|dpns?|circulars?)|hand)';
-const point = 'at this point|at (?:the )?end(?: of (?:this |the |last )?(?:row|rnd|round))?|after (?:this|last) (?:row|rnd|round)|when all \\w+ are (?:completed?|worked|done)';
+const point =
+  'at this point|at (?:the )?end(?: of (?:this |the |last )?(?:row|rnd|round))?|after (?:this|last) (?:row|rnd|round)|when all \\w+ are (?:completed?|worked|done)';
 const tail = `(?: (?:now|left|rem|remain|remains|remaining|in all|in total|total|altogether|all told|live|are left|still|${needle}|${point}))*`;
 const about = '(?: (?:now|still|then|just|exactly|only|again|about|a|total of|a total of))*';
 const may = '(?: (?:should|will|must|ought to|would|now|then|still|just|are|also))*';
@@ -25,17 +42,28 @@ interface Form {
   readonly alone?: boolean;
 }
 
-const total = (source: string, more: Partial<Form> = {}): Form => ({ pattern: new RegExp(`^(?:(?:and|so|then|now|check|here|thus|which|again) )*${source}$`), what: 'total', ...more });
+const total = (source: string, more: Partial<Form> = {}): Form => ({
+  pattern: new RegExp(`^(?:(?:and|so|then|now|check|here|thus|which|again) )*${source}$`),
+  what: 'total',
+  ...more,
+});
 
-const changed = "(inc|incs|inc'd|inc’d|increased?|increases|increasing|gained|made|added|dec|decs|dec'd|dec’d|decreased?|decreases|decreasing|lost)";
+const changed =
+  "(inc|incs|inc'd|inc’d|increased?|increases|increasing|gained|made|added|dec|decs|dec'd|dec’d|decreased?|decreases|decreasing|lost)";
 
 const forms: readonly Form[] = [
   total(`(?:you|we)(?:'ll|’ll)?${may} (?:have|end up with|be left with|left with|finish with|finish up with|get)${about} # ?${T}?${tail}`),
   total(`(?:count (?:your |all )?${T} ?:? )?there (?:should|must|will|ought to|are|is|were)(?: be)?${about} # ?${T}?${tail}`),
-  total(`(?:this|that|it|which)(?: row| rnd| round)?${may} (?:gives?|makes?|leaves?|brings?|results? in|comes? to|amounts to)(?: you| us)?(?: (?:with|to|up to|at|total|count|st count|stitch count|back to))*${about} # ${T}${tail}`),
-  total(`(?:giving|making|bringing|resulting|ending up|finishing up|so that|so you have|leaving you|leaving us)(?: you| us)?(?: (?:with|in|to|up to|at|total|count|st count|stitch count|back to|of))*${about} # ${T}${tail}`),
+  total(
+    `(?:this|that|it|which)(?: row| rnd| round)?${may} (?:gives?|makes?|leaves?|brings?|results? in|comes? to|amounts to)(?: you| us)?(?: (?:with|to|up to|at|total|count|st count|stitch count|back to))*${about} # ${T}${tail}`,
+  ),
+  total(
+    `(?:giving|making|bringing|resulting|ending up|finishing up|so that|so you have|leaving you|leaving us)(?: you| us)?(?: (?:with|in|to|up to|at|total|count|st count|stitch count|back to|of))*${about} # ${T}${tail}`,
+  ),
   total(`for a? ?total of # ${T}${tail}`),
-  total(`(?:your )?(?:total(?: number of)?(?: ${T})?|${T} ?(?:count|ct)|(?:number|no) ?\\.? of ${T}|${T} on (?:your )?(?:needles?|ndls?)|total number)(?: (?:is|are|now|will|should|be|=|:))* # ?${T}?${tail}`),
+  total(
+    `(?:your )?(?:total(?: number of)?(?: ${T})?|${T} ?(?:count|ct)|(?:number|no) ?\\.? of ${T}|${T} on (?:your )?(?:needles?|ndls?)|total number)(?: (?:is|are|now|will|should|be|=|:))* # ?${T}?${tail}`,
+  ),
   total(`(?:count|check|result|${T}) [:=] # ?${T}?${tail}`),
   total(`# (?:${T} )?(?:(?:should|will|must|now|still|be|are|is) )*(?:rem|remain|remains|remaining|left|are left|${needle})${tail}`),
   total(`# ${T}(?: (?:should|will|must|now|still|be))*${tail}`, { alone: true }),
@@ -43,8 +71,19 @@ const forms: readonly Form[] = [
   total(`(?:should|will|must) be # ${T}${tail}`),
   { pattern: new RegExp(`^(?:including|counting|incl) # (?:edge|selvedge|selvage|steek|seam|border|band) ${T}$`), what: 'none' },
   // changes
-  { pattern: new RegExp(`^# (?:(?:extra|additional|new|more) )?${T}(?: (?:have|has|were|are|been|now))* ${changed}(?: (?:on|in) this (?:row|rnd|round)| this (?:row|rnd|round)| in all| in total| (?:at|on) (?:each|both|either) (?:ends?|sides?)| (?:each|every|per) (?:time|row|rnd|round|rep|repeat))?$`), what: 'total', change: true },
-  { pattern: new RegExp(`^(?:you (?:have )?(?:now )?|we (?:have )?(?:now )?)?${changed} (?:by )?(?:a total of )?# ${T}$`), what: 'total', change: true, alone: true },
+  {
+    pattern: new RegExp(
+      `^# (?:(?:extra|additional|new|more) )?${T}(?: (?:have|has|were|are|been|now))* ${changed}(?: (?:on|in) this (?:row|rnd|round)| this (?:row|rnd|round)| in all| in total| (?:at|on) (?:each|both|either) (?:ends?|sides?)| (?:each|every|per) (?:time|row|rnd|round|rep|repeat))?$`,
+    ),
+    what: 'total',
+    change: true,
+  },
+  {
+    pattern: new RegExp(`^(?:you (?:have )?(?:now )?|we (?:have )?(?:now )?)?${changed} (?:by )?(?:a total of )?# ${T}$`),
+    what: 'total',
+    change: true,
+    alone: true,
+  },
   { pattern: new RegExp(`^# ${changed}(?: (?:made|worked|in all|on this row|this row))*$`), what: 'total', change: true, alone: true },
   { pattern: new RegExp(`^(?:an? |total )*(increase|decrease) of # ?${T}?$`), what: 'total', change: true },
   { pattern: new RegExp(`^(?:your )?(?:${T} )?count (?:has |is |now )*${changed} by # ?${T}?$`), what: 'total', change: true },
@@ -52,9 +91,22 @@ const forms: readonly Form[] = [
   { pattern: new RegExp(`^# ${T} (?:fewer|less)(?: than before)?$`), what: 'decreased', alone: true },
   { pattern: new RegExp(`^\\+ # ?${T}?$`), what: 'increased', alone: true },
   // rows and repeats
-  { pattern: /^# (?:rows?|rnds?|rounds?)(?: (?:have|has|been|were|are|now))* (?:worked|completed|complete|done|in all|total|in total|altogether)(?: (?:in all|in total|total|altogether|so far|in this way))?$/, what: 'rows' },
-  { pattern: /^(?:you|we)(?: (?:should|will|now|have))* have (?:now )?(?:worked|completed|done) (?:a total of |total of )?# (?:rows?|rnds?|rounds?)(?: (?:in all|in total|altogether|so far))?$/, what: 'rows' },
-  { pattern: /^# (?:full |complete )?(?:(?:patt|pattern|pat|stitch|lace|chart) )?(?:reps?|repeats?)(?: of (?:patt|pattern|chart|lace|rep))?(?: (?:worked|completed|done|in all|in total|total))?$/, what: 'repeats', alone: true },
+  {
+    pattern:
+      /^# (?:rows?|rnds?|rounds?)(?: (?:have|has|been|were|are|now))* (?:worked|completed|complete|done|in all|total|in total|altogether)(?: (?:in all|in total|total|altogether|so far|in this way))?$/,
+    what: 'rows',
+  },
+  {
+    pattern:
+      /^(?:you|we)(?: (?:should|will|now|have))* have (?:now )?(?:worked|completed|done) (?:a total of |total of )?# (?:rows?|rnds?|rounds?)(?: (?:in all|in total|altogether|so far))?$/,
+    what: 'rows',
+  },
+  {
+    pattern:
+      /^# (?:full |complete )?(?:(?:patt|pattern|pat|stitch|lace|chart) )?(?:reps?|repeats?)(?: of (?:patt|pattern|chart|lace|rep))?(?: (?:worked|completed|done|in all|in total|total))?$/,
+    what: 'repeats',
+    alone: true,
+  },
   // parts
   { pattern: new RegExp(`^# (${parts}) ${T}$`), what: 'part' },
   { pattern: new RegExp(`^# ${T} (${parts})$`), what: 'part' },
@@ -66,7 +118,9 @@ const forms: readonly Form[] = [
 /** The words of some tokens in one line: numbers as "#", articles left out. */
 function line(tokens: readonly KnitToken[]): string {
   return tokens
-    .map((token) => (isA(token, Count) ? '#' : isA(token, Colon) ? ':' : isA(token, Dash) ? '–' : token.image.toLowerCase().replace(/\s+/g, ' ')))
+    .map((token) =>
+      isA(token, Count) ? '#' : isA(token, Colon) ? ':' : isA(token, Dash) ? '–' : token.image.toLowerCase().replace(/\s+/g, ' '),
+    )
     .join(' ')
     .replace(/\b(?:the|a|an) (?=\w)/g, '')
     .replace(/ {2,}/g, ' ')
@@ -74,7 +128,8 @@ function line(tokens: readonly KnitToken[]): string {
 }
 
 /** Where or how often a change is made. */
-const placed = /(?:(?:at|on) (?:each|both|either) (?:ends?|sides?)|(?:each|every) (?:time|row|rnd|round)|(?:each|every|per) (?:rep|repeat))$/;
+const placed =
+  /(?:(?:at|on) (?:each|both|either) (?:ends?|sides?)|(?:each|every) (?:time|row|rnd|round)|(?:each|every|per) (?:rep|repeat))$/;
 const falls = /^(?:dec|lost)/;
 
 /** Longest clause that tells a count, in tokens. */
@@ -173,7 +228,10 @@ export function countSentence(
   }
   let at = from;
   while (at < to) {
-    if (isA(tokens[at], Comma, Semicolon, Dash, Colon, FullStop, Slash) || (isA(tokens[at], Other) && /^[<>|]$/.test(tokens[at]?.image ?? ''))) {
+    if (
+      isA(tokens[at], Comma, Semicolon, Dash, Colon, FullStop, Slash) ||
+      (isA(tokens[at], Other) && /^[<>|]$/.test(tokens[at]?.image ?? ''))
+    ) {
       at += 1;
       continue;
     }

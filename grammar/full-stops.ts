@@ -16,7 +16,7 @@ const orders = new Set(['rep', 'beg', 'foll']);
 const stop = /([A-Za-z]+)\.(?=(\s{0,3})(\S?))/g;
 /** Whether the passage is printed in that manner at all. */
 const dotted =
-  /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d+(?!\d|st\b|nd\b|rd\b|th\b)|\s(?:to|across|until|rows?|every|all)\b)|(?<![A-Za-z])(?:ins?|cms?)\.(?=\s?[,;])/;
+  /(?<![A-Za-z])(?:[Ss]ts?|[Rr]ep|[Bb]eg|[Dd]ec|[Ii]nc|[Pp]att|alt|tog|foll)\.(?=\s{1,3}[a-z]|\s?[,;])|(?<![A-Za-z])[KkPp]\.(?=\s?\d+(?!\d|st\b|nd\b|rd\b|th\b)|\s(?:to|across|until|rows?|every|all)\b)|(?<![A-Za-z])(?:ins?|cms?)\.(?=\s?[,;])|(?<=\d\s?)ins?\.(?=\s[a-z])/;
 /** "No. 12 needles": the number of a needle, a ball or a chart, in every manner of printing. */
 const numbered = /(?<![A-Za-z])([Nn]os?)\.(?=\s?\d)/g;
 /** "15 sts incl. st on needle", "approx. 20 cm": shortened in every manner of printing. */

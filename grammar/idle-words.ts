@@ -85,6 +85,12 @@ export function withoutIdle(tokens: readonly KnitToken[]): KnitToken[] {
       at = colon;
       continue;
     }
+    // "as soon as work measures 30 cm"
+    if (isA(tokens[at], W.As) && /^soon$/i.test(tokens[at + 1]?.image ?? '') && isA(tokens[at + 2], W.As)) {
+      out.push({ ...(tokens[at] as KnitToken), image: 'when', tokenType: Word, tokenTypeIdx: Word.tokenTypeIdx ?? 0 });
+      at += 3;
+      continue;
+    }
     const row = rowToldAsFollows(tokens, at);
     if (row > 0) {
       out.push(...tokens.slice(at + 1, row));

@@ -136,6 +136,13 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     // "removing m. 56 sts": the sentence ends behind the marker; nobody makes 56.
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
   }
+  // "Knit 10 cm": a length, and no ten stitches
+  if (
+    known?.meaning.is === 'stitch' &&
+    known.n !== null &&
+    /^\s?(?:cms?|mm|inch(?:es)?|ins)\b|^\s?["”]/i.test(text.slice(offset + known.length, offset + known.length + 8))
+  )
+    known = matchAt(/^[A-Za-z]+/.exec(text.slice(offset))?.[0] ?? '', 0, vocabulary, sizes);
   // "1. row: K. 2. row: P.": the number is the next row's.
   if (known?.meaning.is === 'stitch' && /^[kp][. ] ?\d+\.\s*(?:rows?|rnds?|rounds?)\b/i.test(text.slice(offset, offset + 20)))
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);

@@ -423,7 +423,8 @@ export interface Row extends Base {
 
 /** Rows by name: "rep last 2 rows", "Rows 1–4", "Rib rnd", "moss st row". */
 export interface RowsNamed {
-  readonly kind: 'last' | 'these' | 'first' | 'numbers' | 'name' | 'mark' | 'pattern';
+  /** 'shaping': "this inc rnd", "the decrease": the row that made the last change, an increase or decrease where `name` says which. */
+  readonly kind: 'last' | 'these' | 'first' | 'numbers' | 'name' | 'mark' | 'pattern' | 'shaping';
   readonly count: Count | null;
   readonly numbers: readonly number[];
   readonly name: string | null;

@@ -1,9 +1,9 @@
 /** Sentences that give no order of their own, or only behind a heading, an adverb or a condition. */
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
-import { statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
-import { Colon, Comma, Count as CountToken, Dash, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W } from '../tokens.ts';
-import type { Span } from '../tree.ts';
+import { goalAt, statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
+import { Colon, Comma, Count as CountToken, Dash, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W, Word } from '../tokens.ts';
+import type { EndSide, Goal, Span, Until } from '../tree.ts';
 import { ordersAt } from './orders.ts';
 import { holdsOrder } from './orders-within.ts';
 import type { Passage } from './passage.ts';
@@ -37,6 +37,12 @@ export function introduced(passage: Passage, from: number, to: number): number {
     isA(tokens[from + 1], W.CastOn, W.BindOff, W.PickUp, SlipStitch, W.Work, W.Inc, W.Dec, PlainStitch, W.Rep, W.Cont, W.Join, W.Place)
   )
     return from + 1;
+  const height = heightAt(passage, from, to);
+  if (height !== null && orders(height.next)) {
+    flush();
+    out.push(untilGoal(height.goal, null, { start: rest(from).start, end: base + endOf(tokens[height.next - 1] as KnitToken) }));
+    return height.next;
+  }
   // "When work measures 30 cm, cast off 5 sts at beg of next 2 rows": the rows go on as set until then.
   const trigger = triggerAt(tokens.slice(from, to), base, text);
   const after = trigger === null ? -1 : from + trigger.eaten;
@@ -47,19 +53,11 @@ export function introduced(passage: Passage, from: number, to: number): number {
   ) {
     flush();
     const span = { start: rest(from).start, end: base + endOf(tokens[after - 1] as KnitToken) };
-    out.push({
-      type: 'until',
-      verb: 'work',
-      fabric: null,
-      begin: null,
-      of: null,
-      goal: trigger.value.when,
-      ending: trigger.value.ending,
-      inside: [],
-      stated: [],
-      span,
-    });
-    return isA(tokens[after], Comma, Semicolon) ? after + 1 : after;
+    out.push(untilGoal(trigger.value.when, trigger.value.ending, span));
+    const begins = isA(tokens[after], Comma, Semicolon) ? after + 1 : after;
+    // "…, begin armhole shaping: BO 5 sts …"
+    const behind = isA(tokens[begins], W.Beg, W.Shaping, Word) ? headingEnd(tokens, begins, to) : -1;
+    return behind > 0 && orders(behind) ? behind : begins;
   }
   const place = placeEnd(tokens, from, to);
   if (place > 0 && place < to && orders(place) && (isA(tokens[place], W.Join) || clauseOrders(tokens, place, to))) return place;
@@ -72,6 +70,29 @@ export function introduced(passage: Passage, from: number, to: number): number {
   const span = rest(from);
   out.push({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
   return to;
+}
+
+/** Rows that go on as set up to a goal. */
+export function untilGoal(goal: Goal, ending: EndSide | null, span: Span): Until {
+  return { type: 'until', verb: 'work', fabric: null, begin: null, of: null, goal, ending, inside: [], stated: [], span };
+}
+
+/** "At 25 cm from beg, cast off …", "At a length of 30 cm cast off …": the goal, and where the order begins; null for other words. */
+function heightAt(passage: Passage, from: number, to: number): { readonly goal: Goal; readonly next: number } | null {
+  const { text, base, tokens } = passage;
+  if (!isA(tokens[from], W.At, W.After)) return null;
+  let number = from + 1;
+  while (number < from + 5 && (isA(tokens[number], Word, W.Of, W.InAll) || /^(?:a|total)$/i.test(tokens[number]?.image ?? ''))) number += 1;
+  if (!isA(tokens[number], CountToken) || !isA(tokens[number + 1], W.Cm, W.Inch, W.Mm, W.In)) return null;
+  for (let end = number + 2; end < Math.min(to, number + 14); end += 1) {
+    if (!isA(tokens[end], Comma, W.BindOff, W.CastOn, W.Inc, W.Dec, W.Work, W.Change) || isA(tokens[end - 1], W.From, W.Of)) continue;
+    // "from cast on edge"
+    if (isA(tokens[end], W.CastOn, W.BindOff) && isA(tokens[end + 1], W.Edge)) continue;
+    const read = goalAt(tokens.slice(number, end), base, text);
+    if (read?.value.kind !== 'measure') return null;
+    return { goal: read.value, next: isA(tokens[end], Comma) ? end + 1 : end };
+  }
+  return null;
 }
 
 /** Rows by number, a marker, a chart: an order that needs no more to be known for one. */

@@ -40,7 +40,7 @@ export class Goals extends ShapedEdges {
   override endSide = this.RULE('endSide', (): EndSide => {
     const start = this.from();
     const numbers: { row: Sized | null; before: Count | null } = { row: null, before: null };
-    this.MANY({ GATE: () => this.at(1, Comma, W.And), DEF: () => this.CONSUME(Any) });
+    this.MANY({ GATE: () => this.at(1, Comma, W.And, Semicolon, Colon, Dash), DEF: () => this.CONSUME(Any) });
     this.CONSUME1(Any);
     this.MANY1({
       GATE: () =>
@@ -107,7 +107,7 @@ export class Goals extends ShapedEdges {
       fromWords: -1,
     };
     this.MANY({
-      GATE: () => !this.goalEnds(state.unit !== null || state.st),
+      GATE: () => !this.goalEnds(state.unit !== null || state.st || state.rows),
       DEF: () => {
         const token = this.CONSUME(Any) as KnitToken;
         this.ACTION(() => {
@@ -163,14 +163,17 @@ export class Goals extends ShapedEdges {
       const marked = marksIn(words);
       if (number !== null && marked !== null)
         return { kind: 'marks', of: marked, count: this.countOf(number), eachSide: /each|both|either/.test(words) };
+      // "until 5 rows before armhole shaping": up to a place that no number of rows tells
+      if (state.rows && /\b(?:rows?|rnds?|rounds?) (?:before|short of|away from|from)\b/.test(words)) return { kind: 'loose', text: words };
       const less =
         state.rows && number !== null
-          ? /\b(?:less|fewer|shorter)(?: (?:have|has) been worked)? than(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(
+          ? /\b(?:less|fewer|shorter)(?: (?:have|has) been worked)? (?:than|to)(?: on| for| the)*\s+(.*?)(?: (?:have|has) been worked)?$/.exec(
               words,
             )
           : null;
       if (less !== null && number !== null) return { kind: 'matches', name: less[1] || null, fewer: this.countOf(number) };
-      if (state.matches) return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '') || null };
+      if (state.matches)
+        return { kind: 'matches', name: words.replace(/^.*(?:match\w*|same as|length as)\s*/, '').replace(/\bthe (?=\w)/g, '') || null };
       // A ridge is two rows of garter stitch.
       if (number !== null && /\bridges\b/.test(words))
         return {
@@ -215,12 +218,14 @@ export class Goals extends ShapedEdges {
 
   /** "5 cm in rib": the fabric stands behind the measure. */
   protected fabricBehind(): boolean {
-    if (!this.at(0, W.Cm, W.Inch, W.Mm, Close) && !(this.at(0, W.In) && this.at(-1, CountToken))) return false;
+    const unit = this.at(0, W.More) ? -1 : 0;
+    if (!this.at(unit, W.Cm, W.Inch, W.Mm, Close) && !(this.at(unit, W.In) && this.at(unit - 1, CountToken))) return false;
     if (this.at(1, Fabric, W.Patt, W.Rib)) return true;
     return this.at(1, W.In, W.Of) && this.at(2, Fabric, W.Patt, W.Rib, Name);
   }
 
   private goalEnds(settled: boolean): boolean {
+    if (this.at(1, Semicolon, Colon, Dash) && this.endingSideAhead()) return true;
     if (Number.isNaN(this.LA(1).startOffset) || this.at(1, FullStop, Semicolon, Dash, W.SameTime)) return true;
     // "until there are 56 sts: 28 sts on each needle"
     if (this.at(1, Colon, Equals) && this.at(0, W.St, W.Rem) && this.at(2, CountToken)) return true;

@@ -22,7 +22,7 @@ import {
   W,
   Word,
 } from '../tokens.ts';
-import type { Declare, EndSide, Statement, Until } from '../tree.ts';
+import type { Declare, EndSide, Goal, Statement, Until } from '../tree.ts';
 import { PlainRows, pieceNamed } from './plain-rows.ts';
 
 export class GoingOn extends PlainRows {
@@ -39,7 +39,15 @@ export class GoingOn extends PlainRows {
         return true;
       if (this.at(ahead, W.Until)) return !(this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.St) && this.at(first, PlainStitch));
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.In) && this.at(ahead + 2, W.In, W.Of, Fabric, W.Rib, W.Patt)) return true;
-      if (this.at(ahead, W.For) && this.at(ahead + 1, CountToken) && this.at(ahead + 2, W.Cm, W.Inch, W.In, W.Mm)) return true;
+      const length = this.at(ahead, W.For) && this.at(ahead + 1, W.More) ? ahead + 2 : ahead + 1;
+      if (this.at(ahead, W.For) && this.at(length, CountToken) && this.at(length + 1, W.Cm, W.Inch, W.In, W.Mm)) return true;
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, ...rowWords) && this.within(ahead + 2, 2, W.Or)) return false;
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, ...rowWords) && this.at(ahead + 2, Comma) && this.at(ahead + 3, W.Or))
+        return false;
+      // "work straight to armhole", "work to same length as back"
+      if (this.toLandmark(ahead) || (this.at(ahead, W.To) && this.at(ahead + 1, W.Matches))) return true;
+      // "work 1 in even"
+      if (this.at(ahead, CountToken) && this.at(ahead + 1, W.In) && this.at(ahead + 2, W.Straight)) return true;
       if (this.at(ahead, CountToken) && this.at(ahead + 1, W.Cm, W.Inch, W.Mm) && ahead < first + 5) return true;
       // "cont in st st, beg with a k row, until …"
       const begun = this.beginBehindComma(ahead);
@@ -52,6 +60,16 @@ export class GoingOn extends PlainRows {
       if (Number.isNaN(this.LA(ahead).startOffset) || (this.at(ahead, W.Rep) && this.at(ahead + 1, W.From))) return false;
     }
     return false;
+  }
+
+  /** "to armhole", "to shoulder" at the end of its clause, behind words that only go on. */
+  private toLandmark(ahead: number): boolean {
+    return (
+      this.at(ahead, W.To) &&
+      this.at(ahead - 1, W.Straight, W.Patt, Fabric) &&
+      /^(?:armholes?|armpits?|underarms?|shoulders?|neck|neckline|waist|wrist|elbow|thumb|heel|toe|ankle)$/.test(this.image(ahead + 1)) &&
+      (this.separator(ahead + 2) || this.at(ahead + 2, W.Shaping, W.Ending))
+    );
   }
 
   /** "Cont straight until armhole measures 19 (20: 21) cm, ending with a WS row"; "work in rib for 5 cm". */
@@ -67,11 +85,22 @@ export class GoingOn extends PlainRows {
       },
     });
     this.MANY({
-      GATE: () => !this.at(1, W.Until, W.For) && !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, W.In, ...rowWords)),
-      DEF: () => this.CONSUME(Any),
+      GATE: () =>
+        !this.at(1, W.Until, W.For) &&
+        !(this.at(1, CountToken) && this.at(2, W.Cm, W.Inch, W.Mm, W.In, ...rowWords)) &&
+        !this.toLandmark(1) &&
+        !(this.at(1, W.To) && this.at(2, W.Matches)),
+      DEF: () => {
+        const token = this.CONSUME(Any) as KnitToken;
+        this.ACTION(() => {
+          if (this.at(0, Fabric)) state.fabric ??= token.payload?.fabric ?? null;
+        });
+      },
     });
-    this.OPTION({ GATE: () => this.at(1, W.Until, W.For), DEF: () => this.CONSUME1(Any) });
-    const goal = this.SUBRULE(this.goal);
+    const landmark = this.ACTION(() => this.toLandmark(1));
+    this.OPTION({ GATE: () => this.at(1, W.Until, W.For, W.To), DEF: () => this.CONSUME1(Any) });
+    const told = this.SUBRULE(this.goal);
+    const goal: Goal = this.ACTION(() => (landmark && told.kind === 'loose' ? { kind: 'matches', name: told.text || null } : told));
     this.MANY1({
       GATE: () => this.endingSideAhead() || (this.at(1, Comma, W.And) && this.at(2, W.Inc, W.Dec)) || this.fabricBehind(),
       DEF: () =>

@@ -67,6 +67,7 @@ export class NamedRows extends PatternRepeats {
       unit: boolean;
       short: boolean;
       buttonhole: boolean;
+      shaping: string | null;
     } = {
       kind: 'name',
       count: null,
@@ -78,6 +79,7 @@ export class NamedRows extends PatternRepeats {
       unit: false,
       short: false,
       buttonhole: false,
+      shaping: null,
     };
     let nameEnd = start;
     this.OR([
@@ -115,10 +117,22 @@ export class NamedRows extends PatternRepeats {
         },
       },
       {
+        // "Rep this inc rnd every 6th rnd", "rep the decrease on foll 4th row"
+        GATE: () => this.shapingTold() > 0,
+        ALT: () => {
+          const word = this.ACTION(() => this.shapingWord());
+          this.SUBRULE(this.countedWords, { ARGS: [() => this.shapingTold()] });
+          this.ACTION(() => {
+            state.kind = 'shaping';
+            state.shaping = word;
+          });
+        },
+      },
+      {
         // "Rep until …", "Rep 5 times more", "Rep every other rnd until …": the rows just given.
         GATE: () => this.at(1, W.Until) || this.timesAhead() || this.shapingJustTold() || this.thisOnSchedule(),
         ALT: () => {
-          this.option(11, { GATE: () => this.at(1, W.Inc, W.Dec, W.Shaping) || this.thisOnSchedule(), DEF: () => this.consume(11, Any) });
+          this.option(11, { GATE: () => this.thisOnSchedule(), DEF: () => this.consume(11, Any) });
           this.ACTION(() => {
             state.kind = 'these';
           });
@@ -236,6 +250,8 @@ export class NamedRows extends PatternRepeats {
         .toLowerCase()
         .replace(/^(?:the |a )*(?:last |first |this |same |above )?(?=\S)/, '');
       if (state.buttonhole) return { kind: 'name', count: null, numbers: [], name: 'buttonhole', of: null, mark: null, toMark: null };
+      if (state.kind === 'shaping')
+        return { kind: 'shaping', count: null, numbers: [], name: state.shaping, of: null, mark: null, toMark: null };
       // "Rep this row" is the row just given; "SR3" is short row 3.
       // "rep both until 28 sts": the two rows just given
       if (state.kind === 'name' && /^both(?: rows| rnds| rounds)?$/.test(name ?? ''))
@@ -266,6 +282,29 @@ export class NamedRows extends PatternRepeats {
       };
     });
   });
+
+  /** Tokens of "this inc rnd", "the increase", "these decs" before their schedule or how often; 0 when the words are others. */
+  private shapingTold(): number {
+    const named = this.at(1, W.These, W.Last, W.Same) || (this.at(1, Word) && /^(?:this|above)$/.test(this.image(1)));
+    let ahead = named ? 2 : 1;
+    if (!this.at(ahead, W.Inc, W.Dec, W.Shaping)) return 0;
+    ahead += 1;
+    // "Rep Inc rnd every 6th rnd" names a row.
+    if (this.at(ahead, ...rowWords)) {
+      if (!named) return 0;
+      ahead += 1;
+    }
+    return this.segmentAhead(ahead) || this.at(ahead, CountToken, TimesNumber, W.More, W.Until) ? ahead - 1 : 0;
+  }
+
+  /** Whether the shaping told increases or decreases; null where the words leave it open. */
+  private shapingWord(): string | null {
+    for (let ahead = 1; ahead < 4; ahead += 1) {
+      if (this.at(ahead, W.Inc)) return 'inc';
+      if (this.at(ahead, W.Dec)) return 'dec';
+    }
+    return null;
+  }
 
   /** "Rep every 8th row 6 times more", "rep incs every 2 cm": the row just told; "rep this row every 6th row" names it. */
   private shapingJustTold(): boolean {

@@ -64,6 +64,10 @@ class Phrases extends Series {
     );
   }
 
+  endingBegins(): boolean {
+    return this.endingSideAhead();
+  }
+
   statedBegins(): boolean {
     return this.statedAhead();
   }
@@ -139,6 +143,16 @@ export function stepAt(tokens: readonly KnitToken[], base: number, text: string)
 export function triggerAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<{ when: Goal; ending: EndSide | null }> | null {
   const phrases = phrasesAt(tokens, base, text);
   return phrases.triggerBegins() ? run(() => phrases.trigger, tokens, base, text) : null;
+}
+
+/** Reads "25 cm from beg" as what ends a stretch of rows. */
+export function goalAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<Goal> | null {
+  return run((phrases) => phrases.goal, tokens, base, text);
+}
+
+/** Reads "End with a WS row" at the head of the tokens; null where no such words begin there. */
+export function endingAt(tokens: readonly KnitToken[], base: number, text: string): Parsed<EndSide> | null {
+  return phrasesAt(tokens, base, text).endingBegins() ? run((phrases) => phrases.endSide, tokens, base, text) : null;
 }
 
 /** Reads a stated count with those of its parts; null when none stands at the head of the tokens. */

@@ -202,7 +202,7 @@ export class PlainRows extends RowHeads {
               });
             },
           },
-          { GATE: () => this.at(1, Comma, Open), ALT: () => this.SUBRULE(this.asideClause) },
+          { GATE: () => this.at(1, Comma, Open, W.Or), ALT: () => this.SUBRULE(this.asideClause) },
           {
             ALT: () => {
               const word = this.CONSUME6(Any) as KnitToken;
@@ -300,7 +300,14 @@ export class PlainRows extends RowHeads {
     return false;
   }
 
+  private orElse(): boolean {
+    const or = this.at(1, Comma) ? 2 : 1;
+    return this.at(or, W.Or) && this.at(or + 1, W.Until, W.To);
+  }
+
   private plainTailAhead(): boolean {
+    // "or until piece measures 10 cm", ", or to desired length": the rows are the number
+    if (this.orElse()) return true;
     if (this.endingSideAhead() || this.resolveAhead() || this.insideAhead() || this.beginClauseAhead()) return true;
     if (this.at(1, Comma))
       return (

@@ -42,6 +42,8 @@ export class ReferenceHeads extends Goals {
     // "make buttonhole as before", "as Row 3 to last 6 sts": neither a piece nor the whole row
     if (/^(?:make|work) (?:a |the |one )?buttonholes?\b|^as (?:row|rnd|round) \d+ to (?:last|within|\d)/i.test(this.clauseWords()))
       return false;
+    // "work to same length as back": a goal
+    if (/^(?:work|cont(?:inue)?)\b[^.;]{0,40}?\bsame length as\b/i.test(this.clauseWords())) return false;
     if (this.toldOfPieceAhead() || this.markedStretch() !== null) return true;
     // "Knit as for back to **"
     if (this.at(1, PlainStitch) && this.payload(1)?.values === undefined)

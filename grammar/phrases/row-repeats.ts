@@ -172,7 +172,7 @@ export class RowRepeats extends NamedRows {
             },
           },
           {
-            GATE: () => this.at(1, W.Until, W.To) && !this.segmentAhead(1),
+            GATE: () => this.at(1, W.Until, W.To) && !this.segmentAhead(1) && !this.forLengthAhead(),
             ALT: () => {
               this.CONSUME5(Any);
               const goal = this.SUBRULE(this.goal);
@@ -225,7 +225,9 @@ export class RowRepeats extends NamedRows {
   }
 
   private forLengthAhead(): boolean {
-    return this.at(1, W.For) && this.at(2, CountToken) && this.at(3, W.Cm, W.Inch, W.Mm, W.In, ...rowWords);
+    const number = this.at(2, W.More) ? 3 : 2;
+    if (this.at(1, W.To)) return this.at(number, CountToken) && this.at(number + 1, W.Cm, W.Inch, W.Mm);
+    return this.at(1, W.For) && this.at(number, CountToken) && this.at(number + 1, W.Cm, W.Inch, W.Mm, W.In, ...rowWords);
   }
 
   private repeatTailAhead(settled: boolean): boolean {

@@ -208,6 +208,13 @@ export class Series extends GoingOn {
     )
       ahead += 3;
     else if (this.at(ahead, W.As) && /^(before|above)$/.test(this.image(ahead + 1))) ahead += 2;
+    else if (this.at(ahead, W.More) && this.image(ahead) === 'again') ahead += 1;
+    // "in same way at each end of 4 foll alt rows"
+    if (ahead > head + 1 && this.at(ahead, W.At)) {
+      let place = ahead + 1;
+      while (place < ahead + 5 && this.at(place, W.Each, W.End, W.Edge, W.Of, Word)) place += 1;
+      if (this.segmentAhead(place)) ahead = place;
+    }
     if (!this.segmentAhead(ahead)) return 0;
     const words = this.text.slice(this.from(), this.from() + 140).split(/[.;]/)[0] ?? '';
     // Increases of a part of the piece are no row that could be worked over: "inc every other rnd on body".
@@ -245,7 +252,7 @@ export class Series extends GoingOn {
         type: 'repeatRows',
         verb: 'rep',
         rows: {
-          kind: 'name',
+          kind: 'shaping',
           count: null,
           numbers: [],
           name: head.tokenType === W.Inc ? 'inc' : 'dec',

@@ -4,7 +4,20 @@
  *     Dec 1 st at each end of next 3 rows, then on foll 2 alt rows, then on every foll 4th row until 48 sts rem
  */
 import { stitchUse } from '../lexicon/use.ts';
-import { Any, Comma, Count as CountToken, type KnitToken, Ordinal, Stitch, TimesNumber, W, Word } from '../tokens.ts';
+import {
+  Any,
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  type KnitToken,
+  Ordinal,
+  Semicolon,
+  Stitch,
+  TimesNumber,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { Count, Segment, Shape } from '../tree.ts';
 import { Schedules } from './schedules.ts';
 
@@ -209,6 +222,10 @@ export class Shaping extends Schedules {
           (this.at(1, W.First, W.Last, Ordinal) && this.at(2, W.Marker)) ||
           (this.at(1, W.St) && (this.at(0, W.Centre) || this.at(-1, W.Centre))) ||
           (this.at(1, W.Ending) && this.at(0, W.Each)) ||
+          // "dec 1 st at each end as before on every foll 4th row"
+          (this.at(1, W.As) && /^(?:before|set|above)$/.test(this.image(2))) ||
+          (this.at(1, W.Set) && this.at(0, W.As)) ||
+          (this.at(1, W.Patt) && /^as /.test(this.image(1))) ||
           this.at(1, Word)),
       DEF: () => this.CONSUME2(Any),
     });
@@ -268,14 +285,19 @@ export class Shaping extends Schedules {
   }
 
   protected endingSideAhead(): boolean {
-    const ahead = this.at(1, Comma) ? 2 : 1;
+    const set = this.at(1, Semicolon, Colon, Dash) && this.at(2, W.Ending, W.End);
+    const ahead = this.at(1, Comma) || set ? 2 : 1;
     const at = this.at(ahead, W.And) ? ahead + 1 : ahead;
     // "at each end on 5th row" ends nothing
     if (at === 1 && this.at(0, W.Each)) return false;
     if (this.countAhead(at)) return false;
     return (
       this.at(at, W.Ending) ||
-      (this.at(at, W.End) && this.at(at + 1, W.With, W.On, W.After)) ||
+      (this.at(at, W.End) && this.at(at + 1, W.With, W.On, W.After) && !/^no /.test(this.image(at))) ||
+      (this.at(at, W.End) &&
+        this.image(at) === 'end' &&
+        this.at(at + 1, W.Rs, W.Ws) &&
+        (this.separator(at + 2) || this.at(at + 2, W.Row, W.Facing))) ||
       (this.at(at, Word) && /^(having|ready)$/.test(this.image(at)))
     );
   }

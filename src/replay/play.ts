@@ -17,6 +17,8 @@ export interface Worked {
   readonly label: string;
   /** Change of the count, for rows told as shaping. */
   readonly change: number;
+  /** What each of its shaping rows changes, where the others change nothing. */
+  readonly step?: number;
 }
 
 /** One size: its needles, what it holds, what it has worked. */

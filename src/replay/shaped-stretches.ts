@@ -53,7 +53,12 @@ export function playShape(play: Play, node: Shape, sizes: readonly number[]): vo
 function countedBehind(play: Play, node: Shape): boolean {
   if (node.schedule.length > 0 || play.flow[play.at]?.statement !== node) return false;
   const next = play.flow[play.at + 1]?.statement;
-  return next?.type === 'repeatRows' && next.rows.kind === 'these' && next.schedule.length > 0 && next.times?.sense === 'all';
+  return (
+    next?.type === 'repeatRows' &&
+    (next.rows.kind === 'these' || next.rows.kind === 'shaping') &&
+    next.schedule.length > 0 &&
+    next.times?.sense === 'all'
+  );
 }
 
 /** "Dec on next and every 4th row 5 times": whether the first is one of the five, as custom has it, or the five come after it. */
@@ -97,6 +102,7 @@ function apply(play: Play, node: Statement, size: number, step: number, found: E
     textSpan: node.span,
     label: words(play, node),
     change: found.count === found.rows ? step : 0,
+    step,
   });
 }
 

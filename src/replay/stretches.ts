@@ -1,6 +1,6 @@
 /** Stretches of rows that go on: so many plain rows, or rows to a length or a count. */
 import { sizeValue } from '../../grammar/count.ts';
-import type { Evenly, Plain, Statement, Until } from '../../grammar/tree.ts';
+import type { Count, Evenly, Plain, Statement, Until } from '../../grammar/tree.ts';
 import { evenlyChange } from './evenly.ts';
 import { remember } from './memory.ts';
 import { live, setLive } from './needles.ts';
@@ -137,6 +137,10 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
     for (const stated of node.stated) checkStated(play, stated, active, { before: [], node, label: null });
     return;
   }
+  if (node.goal.kind === 'rows' && node.inside.length === 0) {
+    playToRows(play, node, node.goal.count, active);
+    return;
+  }
   const before = play.hands.map(shown);
   const counts = play.hands.map((hand) => live(hand.needles));
   const facing = nextSide(handOf(play, active[0] as number).needles);
@@ -159,6 +163,38 @@ export function playUntil(play: Play, node: Until, sizes: readonly number[]): vo
   }
   write(play, { label: words(play, node), span: node.span, textSpan: node.span, node, side: facing, unit: 'row' }, active, before);
   for (const stated of node.stated) checkStated(play, stated, active, { before: counts, node, label: null });
+}
+
+/** "Until 12 rows have been worked": twelve in all since the section began; as many more where it has more already. */
+function playToRows(play: Play, node: Until, goal: Count, sizes: readonly number[]): void {
+  const had = new Map(sizes.map((size) => [size, handOf(play, size).sectionRows]));
+  const values = play.hands.map((hand, size) => {
+    const rows = sizeValue(goal.values, size);
+    return rows === null || rows <= hand.sectionRows ? rows : rows - hand.sectionRows;
+  });
+  playPlain(
+    play,
+    {
+      type: 'plain',
+      count: { ...goal, values },
+      unit: 'row',
+      fabric: node.fabric,
+      begin: node.begin,
+      beginRow: null,
+      of: node.of,
+      ending: null,
+      inside: [],
+      stated: node.stated,
+      span: node.span,
+    },
+    sizes,
+  );
+  for (const size of sizes) {
+    const { needles } = handOf(play, size);
+    // Counted from here it may be another number of rows, which would end on the other side.
+    if ((had.get(size) ?? 0) % 2 === 1 && needles.mode === 'flat') needles.side = null;
+    checkEnding(play, node.ending, size, node, false);
+  }
 }
 
 /** "Cont to dec in this way until 16 sts rem": the shaping worked last goes on to that number, if it can come to it. */

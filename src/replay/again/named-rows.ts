@@ -122,6 +122,10 @@ export function rowsNamed(
       }
       return { list, missing: null, section: found.section };
     }
+    case 'shaping': {
+      const list = shapedLast(play, hand, rows.name);
+      return list === null ? null : { list: [list], missing: null, section: play.section };
+    }
     case 'name': {
       if (rows.name === null) return null;
       const list: Again[] = [];
@@ -135,6 +139,22 @@ export function rowsNamed(
     default:
       return null;
   }
+}
+
+/** "This inc rnd", "the decrease": the row of that name in this section, else the last row that made such a change, else any of the name. */
+function shapedLast(play: Play, hand: Hand, name: string | null): Again | null {
+  const named = name === null ? null : findRow(play, name, null);
+  if (named !== null && named.section === play.section) return again(named.row, null);
+  const sign = name === 'inc' ? 1 : name === 'dec' ? -1 : 0;
+  for (let at = hand.history.length - 1; at >= 0; at -= 1) {
+    const worked = hand.history[at] as Worked;
+    if (worked.section !== play.section) break;
+    const step = worked.step ?? worked.change;
+    if (step === 0 || (sign !== 0 && Math.sign(step) !== sign)) continue;
+    const number = worked.row?.label?.numbers[0] ?? null;
+    return { row: worked.row, number, times: 1, textSpan: worked.textSpan, label: worked.label, change: worked.row === null ? step : 0 };
+  }
+  return named === null ? null : again(named.row, null);
 }
 
 function lastRows(hand: Hand, count: number): { list: Again[]; missing: number | null; section: number } | null {

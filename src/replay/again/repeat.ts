@@ -154,7 +154,9 @@ function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list:
 
 /** "Rep Dec Rnd every 10 (10, 8) rnds 6 (7, 9) more times". */
 function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], sizes: readonly number[]): void {
-  const isNamed = (worked: Worked): boolean => worked.row !== null && worked.row === list.at(-1)?.row;
+  const last = list.at(-1);
+  const isNamed = (worked: Worked): boolean =>
+    worked.row !== null ? worked.row === last?.row : node.rows.kind === 'shaping' && worked.textSpan.start === last?.textSpan.start;
   const intervals = new Map(sizes.map((size) => [size, intervalsOf(play, node, size, passChange(play, list, size), isNamed)]));
   const side = list[0]?.row?.label?.side ?? null;
   playIntervals(play, intervals, (now) => {

@@ -66,7 +66,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Rep Dec Row on every foll 4th row until 62 sts rem.', 'rep rows [name dec] {every k=4 until 62}'],
       ['Work a Dec Row on next and every foll 4th row 5 times.', 'work rows [name dec] {next; every n=5 k=4}'],
       ['Rep dec row every 4 (6, 6, 8)th row 3 times.', 'rep rows [name dec] {every n=3 k=4 (6, 6, 8)}'],
-      ['Rep last dec row on foll 6th row.', 'rep rows [name dec] {follEvery k=6}'],
+      ['Rep last dec row on foll 6th row.', 'rep rows [shaping dec] {follEvery k=6}'],
       [
         'Rep inc row on every RS row 10 times, then on every other RS row 5 times.',
         'rep rows [name inc] {every n=10 RS; every n=5 k=4 RS}',
@@ -123,7 +123,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Inc 1 st each side of markers on every RS row 10 times.', 'inc 1 eachSideOfMarkers {every n=10 RS}'],
       ['Inc 1 st each end every ¾ in 7 times.', 'inc 1 bothEnds {every n=7 measure=0.75}'],
       ['Dec 1 st each side every 4 cm 3 (4, 4, 4) times.', 'dec 1 bothEnds {every n=3 (4, 4, 4) measure=4}'],
-      ['Inc 1 st each side of next row; rep incs every 1 in 8 times.', 'inc 1 bothEnds {next} | rep rows [these] {every n=8 measure=1}'],
+      ['Inc 1 st each side of next row; rep incs every 1 in 8 times.', 'inc 1 bothEnds {next} | rep rows [shaping inc] {every n=8 measure=1}'],
       ['Dec 1 st each end alternately every RS row and every other RS row 6 times.', 'dec 1 bothEnds {alternately n=6 k=2,4 RS}'],
       ['Inc each end every 4th and 6th row alternately to 72 sts.', 'inc 1 bothEnds {alternately k=4,6 until 72}'],
       ['Inc 1 st at each end of every 4th and 6th row alternately until there are 72 sts.', 'inc 1 bothEnds {alternately k=4,6 until 72}'],
@@ -192,7 +192,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
         'Rep Dec Row on foll 4th row, then on every foll alt row until 40 sts rem.',
         'rep rows [name dec] {follEvery k=4; every k=2 until 40}',
       ],
-      ['Rep the last inc row on every foll 6th row until there are 80 sts.', 'rep rows [name inc] {every k=6 until 80}'],
+      ['Rep the last inc row on every foll 6th row until there are 80 sts.', 'rep rows [shaping inc] {every k=6 until 80}'],
       [
         'Working incs as set, inc 1 st at each end of every 6th row 5 times.',
         'declare rule working incs as set | inc 1 bothEnds {every n=5 k=6}',

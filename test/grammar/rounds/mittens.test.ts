@@ -17,7 +17,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
     'rep rows [name inc] {every n=5 (6, 6) k=3 more} =13 (15, 15) part (thumb)',
   ],
   ['Rep Inc rnd on every foll 3rd rnd until there are 15 sts between markers.', 'rep rows [name inc] {every k=3 until 15}'],
-  ['Inc as set on every foll 4th rnd 4 (5, 5) times more.', 'rep rows [name inc] {every n=4 (5, 5) k=4 more}'],
+  ['Inc as set on every foll 4th rnd 4 (5, 5) times more.', 'rep rows [shaping inc] {every n=4 (5, 5) k=4 more}'],
   [
     'Next rnd: K to m, remove m, place next 15 sts on waste yarn, remove m, CO 1 st over gap, k to end. 38 sts.',
     'round next: k→to marker marker remove hold next 15 on waste yarn marker remove CO 1 here over gaps k→end =38 total',

@@ -85,10 +85,10 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Rep Rows 3 and 4 until gap is 4 sts from end.', 'rep rows [numbers 3,4] until 4 sts unworked'],
   [
     'Dec every other rnd until 30 sts rem, then every rnd until 10 sts rem.',
-    'rep rows [name dec] {every k=2 until 30; every k=1 until 10}',
+    'rep rows [shaping dec] {every k=2 until 30; every k=1 until 10}',
   ],
-  ['Dec as set every 4th rnd 3 times more.', 'rep rows [name dec] {every n=3 k=4 more}'],
-  ['Inc in this way every 3rd rnd until there are 60 (64, 68) sts.', 'rep rows [name inc] {every k=3 until 60 (64, 68)}'],
+  ['Dec as set every 4th rnd 3 times more.', 'rep rows [shaping dec] {every n=3 k=4 more}'],
+  ['Inc in this way every 3rd rnd until there are 60 (64, 68) sts.', 'rep rows [shaping inc] {every k=3 until 60 (64, 68)}'],
   ['Rep Row 4 until there are 40 ridges.', 'rep rows [numbers 4] until 80 rows'],
   ['Rep Rows 1–6 18 times (108 live sts used).', 'rep rows [numbers 1,2,3,4,5,6] 18× =108 used'],
 ];

@@ -47,7 +47,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ],
   ['Rep last 2 rnds 8 (9, 10) times more. 56 (60, 64) sts.', 'rep rows [last 2] 8 (9, 10)× more =56 (60, 64) total'],
   ['Rep Rnds 1 and 2 until 60 sts rem, ending after a dec rnd.', 'rep rows [numbers 1,2] until 60 sts ending'],
-  ['Dec every alt rnd to 32 sts, then every rnd to 16 sts.', 'rep rows [name dec] {every k=2 until 32; every k=1 until 16}'],
+  ['Dec every alt rnd to 32 sts, then every rnd to 16 sts.', 'rep rows [shaping dec] {every k=2 until 32; every k=1 until 16}'],
   ['[Ssk, k to last 2 sts of needle, k2tog] twice.', 'row: [ssk k→last 2 of needle kNtog{2}]→2×'],
   [
     "Rnd 1: *K1, ssk, k to 3 sts before m, k2tog, k1, sm; rep from * once more (4 sts dec'd).",
@@ -65,7 +65,7 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
     'round inc: [k{1} M1R k→last 1 of needle M1L k{1}]→2× =4 increased',
   ],
   ['[K1, kfb, k to 2 sts before end of needle, kfb, k1] twice.', 'row: [k{1} kfb k→last 2 of needle kfb k{1}]→2×'],
-  ['Inc every rnd to 36, then every other rnd to 60.', 'rep rows [name inc] {every k=1 until 36; every k=2 until 60}'],
+  ['Inc every rnd to 36, then every other rnd to 60.', 'rep rows [shaping inc] {every k=1 until 36; every k=2 until 60}'],
   ['Rep last 2 rnds until there are 56 (60, 64) sts.', 'rep rows [last 2] until 56 (60, 64) sts'],
   [
     'Row 1: K26, w&t. Row 2: P25, w&t. Row 3: k to 1 st before wrapped st, w&t. Row 4: p to 1 st before wrapped st, w&t.',
