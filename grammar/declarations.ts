@@ -11,9 +11,14 @@ type Multiple = NonNullable<Declare['multiple']>;
 
 const ST = String.raw`(?:sts?\b\.?|stitch(?:es)?\b)`;
 /** What may stand before the number of stitches: "Worked over", "Stitch count is", "Requires", "Cast on". */
-const prelude = String.raw`(?:(?:stitch )?multiple:|(?:this )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|with|and|the|a|an|[,:=(]) ?){0,9}`;
+const prelude = String.raw`(?:(?:stitch )?multiple ?: ?|${ST} ?: ?|(?:this |your )?(?:stitch )?(?:patt(?:ern)?|lace|stitch count|st count|chart|panel|number of ${ST}|work(?:ed|s)?|cast on|co|requires?|needs?|uses?|is|are|has|you|must|will|for|for swatch|over|on|in the round|in rounds|in rnds|flat|back and forth|to be|must be|should be|be|this|with|and|the|a|an|[,:=(]) ?){0,9}`;
 const multipleOf = new RegExp(
-  String.raw`^${prelude}(?:(?:multiples?|mult\.?|multiple number) (?:of )?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`,
+  String.raw`^${prelude}(?:(?:stitch )?(?:multiples?|mult\.?|multiple number) ?(?:of|is|[:=–—-])? ?|any (?:number|multiple) (?:of ${ST} )?(?:of|divisible by) |(?:number of ${ST} )?divisible by )(\d+)(?: ${ST})?`,
+  'i',
+);
+/** "6 sts + 5", "rep of 6 sts + 5", "6-st repeat plus 5", "4n + 1": a multiple by its plus. */
+const byPlus = new RegExp(
+  String.raw`^(?:(?:st(?:itch)? |patt(?:ern)? )?rep(?:eat)?(?: of| is| ?[:=])? ?)?(\d+)(?:n|[- ]?${ST}(?: rep(?:eat)?)?) ?(?=(?:\+|plus) ?\d)`,
   'i',
 );
 const parity = new RegExp(String.raw`^${prelude}(?:any )?(odd|even) (?:number|no\.?) (?:of ${ST})`, 'i');
@@ -28,6 +33,22 @@ const repeat = new RegExp(
 );
 const more =
   /^(?:,? ?(?:\+|plus|and) ?(\d+)(?![\d½]| ?(?:rows?|rnds?|rounds?)\b)(?: (?:edge|extra|balancing|selvedge|selvage|more))?(?: (?:sts?\b\.?|stitch(?:es)?\b))?)/i;
+/** "less 1", "minus 1" behind the multiple. */
+const fewer = /^,? ?(?:less|minus) ?(\d+)\b/i;
+const spelled = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** Header words in one manner: numbers in digits, "with 3 over" as "plus 3", "uneven" as "odd", no bracket around what is added. */
+function plainHeader(words: string): string {
+  return words
+    .replace(
+      /\b(of|plus|and|over|with|\+) (one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b/gi,
+      (_, before: string, number: string) => `${before} ${spelled.indexOf(number.toLowerCase()) + 1}`,
+    )
+    .replace(/,? ?\b(?:with|and|plus) (\d+)(?: (?:sts?|stitch(?:es)?))? (?:left )?over\b/gi, ' plus $1')
+    .replace(/\buneven\b/gi, 'odd')
+    .replace(/ ?[([] ?(plus|\+) ([^()[\]]*)[)\]]?/gi, ' $1 $2');
+}
+
 const rows = /(\d+)[- ](?:rows?|rnds?|rounds?)\b/i;
 
 /**
@@ -36,15 +57,16 @@ const rows = /(\d+)[- ](?:rows?|rnds?|rounds?)\b/i;
  */
 export function multipleIn(words: string): Multiple | null {
   const text = words.replace(/\s+/g, ' ').trim().replace(/^[([]/, '').replace(/\)$/, '');
-  const found = /\b(?:a )?(?:multiples?|mult|divisible|odd number|even number|any number)\b/i.exec(text);
-  if (found === null) return null;
+  const found = /\b(?:a )?(?:multiples?|mult|divisible|odd number|uneven number|even number|any number)\b/i.exec(text);
+  if (found === null) return byPlus.test(text) ? declared(text) : null;
   return declared(text) ?? declared(text.slice(found.index));
 }
 
-function declared(text: string): Multiple | null {
+function declared(words: string): Multiple | null {
+  const text = plainHeader(words);
   const high = rows.exec(text);
   const height = high === null ? null : Number(high[1]);
-  const match = multipleOf.exec(text);
+  const match = multipleOf.exec(text) ?? byPlus.exec(text);
   if (match && !/^ ?[([]/.test(text.slice(match[0].length).replace(/^ ?[([](?=\D)/, ''))) {
     let plus = 0;
     let at = match[0].length;
@@ -56,10 +78,15 @@ function declared(text: string): Multiple | null {
       plus += Number(next[1]) * (bothSides ? 2 : 1);
     }
     plus += edges(text.slice(at));
-    return { of: Number(match[1]), plus, rows: height };
+    const of = Number(match[1]);
+    const less = Number(fewer.exec(text.slice(at))?.[1] ?? 0);
+    return { of, plus: less > 0 && of > 0 ? plus + of - (less % of) : plus, rows: height };
   }
   const oddEven = parity.exec(text);
-  if (oddEven) return { of: 2, plus: /odd/i.test(oddEven[1] ?? '') ? 1 : 0, rows: height };
+  if (oddEven) {
+    const over = more.exec(text.slice(oddEven[0].length))?.[1];
+    return { of: 2, plus: (/odd/i.test(oddEven[1] ?? '') ? 1 : 0) + Number(over ?? 0), rows: height };
+  }
   if (any.test(text)) return { of: 1, plus: 0, rows: height };
   return null;
 }
@@ -125,14 +152,28 @@ export function declaration(tokens: readonly KnitToken[], from: number, to: numb
   return null;
 }
 
+/** Names that stitch patterns have, and pieces have not. */
+const patternName =
+  /^(?!(?:work|knit|purl|rep|rib|cont|cast|bind|place|slip)\b).*\b(?:panel|cable|lace|rib|stitch|patt(?:ern)?|edging|motif|braid|plait|twist|trellis|rope|insertion)(?: [a-z\d])?$/i;
+
+/** "Multiple of 4 (6, 8) sts + 1": a multiple of its own for each size, which no pattern row is held against. */
+export function sizedMultiple(words: string): boolean {
+  return /^(?:worked over )?(?:an? )?(?:stitch )?mult(?:iple)?s?\b[^.;]{0,12}?\d+ ?[([]\d+[,:; ]/i.test(words);
+}
+
 /** A stitch-pattern header: "multiple of 8 + 3", "Cable panel (over 12 sts)", "(patt rep = 12 sts and 16 rows)". */
 function headerIn(words: string): Pick<Declare, 'what' | 'name' | 'multiple'> | null {
-  const titled = /^([A-Za-z][A-Za-z' -]{1,40}?) ?[([]([^()[\]]+)[)\]][.:]?$/.exec(words);
+  // "Broken Rib, multiple of 4 + 3"
+  const behindComma = /^([A-Za-z0-9][\w' -]{1,40}?), ((?:multiples?|mult|odd|even|uneven|any) .*)$/i.exec(words);
+  const titled = behindComma ?? /^([A-Za-z0-9][\w',&/ -]{1,40}?) ?[([](.+)[)\]][.:]?$/.exec(words);
   const inside = titled?.[2] ?? words.replace(/^[([]\s*/, '').replace(/[)\]]?[.:]?\s*[)\]]?$/, '');
   const name = titled?.[1]?.trim() ?? null;
-  const text = inside.trim();
+  const text = plainHeader(inside.trim());
   const multiple = declared(text);
   if (multiple !== null) return { what: 'multiple', name, multiple };
+  // "Lace Panel (15 sts)": as wide as its name has stitches
+  const width = name !== null && patternName.test(name) ? /^(\d+) (?:sts?|stitch(?:es)?)(?: wide)?$/i.exec(text) : null;
+  if (width) return { what: 'panel', name, multiple: { of: 0, plus: Number(width[1]), rows: null } };
   const height = rows.exec(text);
   const high = height === null ? null : Number(height[1]);
   const wide = panel.exec(text);

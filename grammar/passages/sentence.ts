@@ -1,6 +1,6 @@
 /** One sentence: a title, a label and its row, a declaration, an order, or words that go on with the row before. */
 import { countSentence } from '../count-clauses.ts';
-import { declaration } from '../declarations.ts';
+import { declaration, sizedMultiple } from '../declarations.ts';
 import { adverbAt, clauseOrders, headingEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
 import { endingAt, partBegins, statedAt, statedBegins, statementAt, triggerAt } from '../phrases/parser.ts';
@@ -214,6 +214,21 @@ function readTold(passage: Passage, at: number, to: number): boolean {
   if (said !== null) {
     flush();
     out.push(said);
+    return true;
+  }
+  // "Broken Rib – odd number of sts": the name of the pattern before its header
+  const heading = headingEnd(tokens, at, to);
+  const header = heading > 0 && heading < to ? declaration(tokens, heading, to, text, base) : null;
+  if (header?.what === 'multiple' || header?.what === 'panel') {
+    declareTitle(passage, at, heading - 1);
+    out.push(header);
+    return true;
+  }
+  const sentence = { start: base + (tokens[at] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+  const own = text.slice(sentence.start - base, sentence.end - base);
+  if (sizedMultiple(own)) {
+    flush();
+    out.push({ type: 'unread', text: own, span: sentence });
     return true;
   }
   const told = countsTold(tokens, at, to, text, base);

@@ -123,7 +123,10 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ['Inc 1 st each side of markers on every RS row 10 times.', 'inc 1 eachSideOfMarkers {every n=10 RS}'],
       ['Inc 1 st each end every ¾ in 7 times.', 'inc 1 bothEnds {every n=7 measure=0.75}'],
       ['Dec 1 st each side every 4 cm 3 (4, 4, 4) times.', 'dec 1 bothEnds {every n=3 (4, 4, 4) measure=4}'],
-      ['Inc 1 st each side of next row; rep incs every 1 in 8 times.', 'inc 1 bothEnds {next} | rep rows [shaping inc] {every n=8 measure=1}'],
+      [
+        'Inc 1 st each side of next row; rep incs every 1 in 8 times.',
+        'inc 1 bothEnds {next} | rep rows [shaping inc] {every n=8 measure=1}',
+      ],
       ['Dec 1 st each end alternately every RS row and every other RS row 6 times.', 'dec 1 bothEnds {alternately n=6 k=2,4 RS}'],
       ['Inc each end every 4th and 6th row alternately to 72 sts.', 'inc 1 bothEnds {alternately k=4,6 until 72}'],
       ['Inc 1 st at each end of every 4th and 6th row alternately until there are 72 sts.', 'inc 1 bothEnds {alternately k=4,6 until 72}'],
