@@ -24,28 +24,28 @@ export interface Doing {
 
 const names: readonly string[] = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
-const NUM = String.raw`(\d{1,2}|one|two|three|four|five|six|seven|eight|nine)`;
+export const NUM = String.raw`(\d{1,2}|one|two|three|four|five|six|seven|eight|nine)`;
 
-const ST = String.raw`(?:sts?|stitch(?:es)?|loops?)\b`;
+export const ST = String.raw`(?:sts?|stitch(?:es)?|loops?)\b`;
 
-const VERB = String.raw`(knit|k|purl|p)`;
+export const VERB = String.raw`(knit|k|purl|p)`;
 
-const LEFT = String.raw`(?:the )?(?:left-hand|left hand|left|lh|l)(?: (?:needle|ndl|n))?\b`;
+export const LEFT = String.raw`(?:the )?(?:left-hand|left hand|left|lh|l)(?: (?:needle|ndl|n))?\b`;
 
-const CN = String.raw`(?:a |the |1st |first |2nd |second )?(?:cn|cable needle|cable-needle|cable ndl|spare needle|dpn)(?: ?([ab12]))?\b`;
+export const CN = String.raw`(?:a |the |1st |first |2nd |second )?(?:cn|cable needle|cable-needle|cable ndl|spare needle|dpn)(?: ?([ab12]))?\b`;
 
 /** What stands between the legs that a stitch is worked into. */
 const JOIN = String.raw`(?:[ ,&]|and\b|then\b|into\b|in\b|the\b|knit\b|purl\b)+`;
 
-const BACKLOOP = String.raw`(?:tbl|b|through (?:the |their )?backs? ?(?:of )?(?:the |their |both )?(?:loops?|legs?)?|in(?:to)? (?:the |their )?back(?: loops?)?)`;
+export const BACKLOOP = String.raw`(?:tbl|b|through (?:the |their )?backs? ?(?:of )?(?:the |their |both )?(?:loops?|legs?)?|in(?:to)? (?:the |their )?back(?: loops?)?)`;
 
-const number = (text: string | undefined, otherwise: number): number => {
+export const number = (text: string | undefined, otherwise: number): number => {
   if (text === undefined) return otherwise;
   const word = names.indexOf(text);
   return word >= 0 ? word : Number(text);
 };
 
-const face = (verb: string | undefined): 'k' | 'p' => (verb?.startsWith('p') ? 'p' : 'k');
+export const face = (verb: string | undefined): 'k' | 'p' => (verb?.startsWith('p') ? 'p' : 'k');
 
 /** Puts stitches that "them" names back on the left needle if they were slipped and not yet returned. */
 function takeBack(doing: Doing, count: number): void {
@@ -56,13 +56,13 @@ function takeBack(doing: Doing, count: number): void {
   }
 }
 
-function made(doing: Doing, count: number): void {
+export function made(doing: Doing, count: number): void {
   doing.since += count;
   doing.sinceYarnOver += count;
 }
 
 /** "k1, yo, k1" worked into one stitch: every stitch but the last keeps the old one on the needle. */
-function intoOne(inside: string, doing: Doing): boolean {
+export function intoOne(inside: string, doing: Doing): boolean {
   const parts: string[] = [];
   const again = /\(([^()]+)\) ?(?:x ?)?(twice|\d|two times|three times|\d times)(?: times)?/g;
   const flat = inside.replace(again, (_, group: string, often: string) =>
@@ -86,19 +86,19 @@ function intoOne(inside: string, doing: Doing): boolean {
   return true;
 }
 
-interface Clause {
+export interface Clause {
   readonly pattern: RegExp;
   readonly does: (match: RegExpExecArray, doing: Doing) => boolean;
 }
 
-const clause = (source: string, does: Clause['does']): Clause => ({ pattern: new RegExp(source, 'y'), does });
+export const clause = (source: string, does: Clause['does']): Clause => ({ pattern: new RegExp(source, 'y'), does });
 
 const ok = (): boolean => true;
 
 export const clauses: readonly Clause[] = [
   // cables
   clause(
-    String.raw`(?:slip|sl|place|put|move) ?(?:the )?(?:next |first |foll )?${NUM}? ?(?:${ST} )?(?:purlwise |pwise )?(?:on ?to|to|on) ${CN}(?:,? (?:and )?(?:hold|holding|held|leave|leaving|keep|place)(?: it| them)?)?(?:,? (?:in|at|to))?(?: the)?(?: (front|back))?(?: of (?:the )?(?:work|needle|knitting))?`,
+    String.raw`(?:(?:slip|sl|place|put|move) ?|(?=next ))(?:the )?(?:next |first |foll )?${NUM}? ?(?:${ST} )?(?:purlwise |pwise )?(?:on ?to|to|on) ${CN}(?:,? (?:and |& )?(?:hold|holding|held|leave|leaving|keep|place)(?: it| them)?)?(?:,? (?:in|at|to))?(?: the)?(?: (front|back))?(?: of (?:the )?(?:work|needle|knitting))?`,
     ([, count, which, hold], doing) => {
       const n = number(count, 1);
       if (hold === undefined) return false;
@@ -183,7 +183,7 @@ export const clauses: readonly Clause[] = [
   }),
   // lifted strands and loops
   clause(
-    String.raw`(?:(?:make|inc|increase) (?:1|one)(?: ${ST})?(?: (?:purlwise|left|right|knitwise))?,? ?(?:by )?)?(?:insert(?:ing)? [a-z -]*needle [a-z ]*under|lift(?:ing)?|pick(?:ing)? up|knit(?:ting)? into|using) (?:the )?(?:horizontal |running |connecting )*(?:bar|strand|thread|loop|yarn)\b(?! (?:of|below))([a-z ,'()-]*)`,
+    String.raw`(?:(?:make|inc|increase) (?:1|one)(?: ${ST})?(?: (?:purlwise|left|right|knitwise))?,? ?(?:by )?)?(?:insert(?:ing)? [a-z -]*needle [a-z ]*under|lift(?:ing)?|pick(?:ing)? up|knit(?:ting)? into|using) (?:the )?(?:horizontal |running |connecting )*(?:bar|strand|thread|loop|yarn)\b(?! (?:of|below))([a-z ,;'()-]*)`,
     ([whole, rest = ''], doing) => {
       if (/\b(?:slip|sl|pass|yo|tog|together|below|turn)\b/.test(rest)) return false;
       const verbs = [...rest.matchAll(/\b(k|knit|knitting|p|purl|purling|work|working)\b/g)];
@@ -215,7 +215,7 @@ export const clauses: readonly Clause[] = [
   ),
   // twists: a stitch worked before its neighbour, both let go at last
   clause(
-    String.raw`${VERB} ?2 ?(?:together|tog)(?: ${BACKLOOP})?,? (?:but |and )?(?:leave|leaving|do not|don't|without|keep|keeping)[^,;.]*(?:needle|off|dropping them|slipping them),? ?(?:then |and )*(knit|k|purl|p) (?:the )?(?:into )?(?:the )?(?:first|1st) (?:${ST})?(?: again)?,? ?(?:then |and )*(?:slip|sl|drop|let|slipping|dropping|take) [^,;.]*(?:off|tog|together)[^,;.]*`,
+    String.raw`${VERB} ?2 ?(?:together|tog)(?: ${BACKLOOP})?,? (?:but |and )?(?:leave|leaving|do not|don't|without|keep|keeping)[^,;.]*(?:needle|off|dropping them|slipping them)[,;]? ?(?:insert[a-z -]* needle between [a-z\d ]{0,16}sts?(?: just knitted)? and )?(?:then |and )*(knit|k|purl|p) (?:the )?(?:into )?(?:the )?(?:first|1st) (?:${ST})?(?: again)?[,;]? ?(?:then |and )*(?:slip|sl|drop|let|slipping|dropping|take) [^,;.]*(?:off|tog|together|both)[^,;.]*`,
     ([, verb, again], doing) => {
       doing.moves.push(`${face(verb)}t+(2)`, face(again), 'off(1)');
       made(doing, 2);
@@ -223,7 +223,7 @@ export const clauses: readonly Clause[] = [
     },
   ),
   clause(
-    String.raw`${VERB} (?:in|into)? ?(?:the )?(?:(back|front) of )?(?:the )?(?:second|2nd) ${ST}(?: on [a-z ]*needle)?(?: (?:${BACKLOOP}))?(?: ?,? (?:but |and )?(?:leave|leaving|do not|don't|without)[^,;.]*(?:needle|off|it))?,? ?(?:then |and )*(knit|k|purl|p) (?:in|into)? ?(?:the )?(?:(?:front|back) of )?(?:the )?(?:first|1st) (?:${ST})?(?: tbl)?,? ?(?:then |and )*(?:slip|sl|drop|let|slipping|dropping|take) [^,;.]*(?:off|tog|together)[^,;.]*`,
+    String.raw`${VERB} (?:in|into)? ?(?:the )?(?:(back|front) of )?(?:the )?(?:second|2nd) ${ST}(?: on [a-z ]*needle)?(?: (?:${BACKLOOP}))?(?: (?:passing )?(?:from behind|from the back|from the front|(?:in front of|behind) (?:the )?first(?: ${ST})?))?(?: ?,? (?:but |and )?(?:leave|leaving|do not|don't|without)[^,;.]*(?:needle|off|it))?,? ?(?:then |and )*(knit|k|purl|p) (?:in|into)? ?(?:the )?(?:(?:front|back) of )?(?:the )?(?:first|1st)(?: ${ST})?(?: tbl| through (?:the )?(?:front|back)(?: loop)?)?,? ?(?:then |and )*(?:slip|sl|drop|let|slipping|dropping|take) [^,;.]*(?:off|tog|together|both)[^,;.]*`,
     ([, verb, , again], doing) => {
       doing.moves.push(`${face(verb)}@+(2)`, face(again), 'off(1)');
       made(doing, 2);
@@ -277,7 +277,7 @@ export const clauses: readonly Clause[] = [
     },
   ),
   clause(
-    String.raw`(?:p(2|3)?ss?so|psso|p2sso|(?:pass|lift|pull|draw|slip) (?:the |both |all )?(?:first )?(?:${NUM} )?(?:slipped |sl |slip[- ])(?:${ST})? ?(?:tog(?:ether)? )?over)(?: (?:both|them|it|all|the|these|last|knitted|knit|purled|purl|knit ones|k1|k2tog|k2|k st|decrease|dec|decreased|k-st|worked|just|\d|two|three|${ST}))*(?: and off (?:the )?(?:right |rh )?needle)?`,
+    String.raw`(?:p(2|3)?ss?so|psso|p2sso|(?:pass|lift|pull|draw|slip) (?:the |both |all )?(?:first )?(?:${NUM} )?(?:slipped |sl |slip[- ])(?:${ST})?,? ?(?:one at a time,? |one by one,? )?(?:tog(?:ether)? )?over)(?: (?:both|them|it|all|the|these|last|made|one at a time|one by one|knitted|knit|purled|purl|knit ones|k1|k2tog|k2|k st|decrease|dec|decreased|k-st|worked|just|\d|two|three|${ST}))*(?: and off (?:the )?(?:right |rh )?needle)?`,
     ([whole, short, count], doing) => {
       const over = number(short ?? count, /\bboth\b|sts\b over|stitches over/.test(whole) && doing.slipped > 1 ? doing.slipped : 1);
       if (over > doing.slipped || over < 1 || doing.since < 1) return false;

@@ -5,11 +5,15 @@
  */
 
 import { clauses, type Doing } from './definition-clauses.ts';
+import { knots } from './definition-knots.ts';
 import { matchAt, type Vocabulary } from './vocabulary.ts';
+
+/** What is worked twice is tried before the plain clauses that begin with the same words. */
+const known: readonly (typeof clauses)[number][] = [...knots, ...clauses];
 
 /** Words that say nothing the hands do. */
 const silent =
-  /(?:[,;.:&+/ ]+|(?:and|then|next|now|by|making|work|to|also|thus|again|carefully|on (?:the )?(?:left|right)[ -]?(?:hand)? ?needle|from (?:left|lh) needle|all|as follows|a |one (?=stitch)|(?:left|right|central|centred|centered|double|single)?[ -]?(?:leaning|slanting|slant) (?:decrease|increase|dec|inc|single decrease))(?![a-z]))/y;
+  /(?:[,;.:&+/ ]+|(?:and|then|next|now|by|making|work|to|also|thus|again|carefully|on (?:the )?(?:left|right)[ -]?(?:hand)? ?needle|with (?:the )?(?:left|lh)[ -]?(?:hand)? ?needle(?: tip)?|(?:both|these (?:2|two)) (?:(?:knit|k|purl|p) )?(?:sts|stitches)|from (?:the )?(?:back|front)(?=,)|from (?:left|lh) needle|all|as follows|a |one (?=stitch)|(?:left|right|central|centred|centered|double|single)?[ -]?(?:leaning|slanting|slant) (?:decrease|increase|dec|inc|single decrease))(?![a-z]))/y;
 
 /** Reads the clauses of a definition; null when one of them is not known. */
 export function movesOf(text: string, vocabulary: Vocabulary): Doing | null {
@@ -20,10 +24,10 @@ export function movesOf(text: string, vocabulary: Vocabulary): Doing | null {
       at += 1;
       continue;
     }
-    const known = matchAt(text, at, vocabulary, null);
-    const stitch = known?.meaning.is === 'stitch' ? known : null;
+    const named = matchAt(text, at, vocabulary, null);
+    const stitch = named?.meaning.is === 'stitch' ? named : null;
     let done = false;
-    for (const { pattern, does } of clauses) {
+    for (const { pattern, does } of known) {
       pattern.lastIndex = at;
       const match = pattern.exec(text);
       if (match === null || match[0] === '') continue;
@@ -38,17 +42,17 @@ export function movesOf(text: string, vocabulary: Vocabulary): Doing | null {
       break;
     }
     if (done) continue;
-    if (stitch !== null && known !== null && stitch.meaning.is === 'stitch' && stitch.meaning.entry.moves !== '') {
+    if (stitch !== null && named !== null && stitch.meaning.is === 'stitch' && stitch.meaning.entry.moves !== '') {
       const { entry, spelling } = stitch.meaning;
-      if (known.n !== null && known.n.length !== 1) return null;
-      const n = known.n?.[0] ?? entry.literals?.[spelling]?.N ?? 1;
-      const m = known.m ?? entry.literals?.[spelling]?.M ?? 1;
+      if (named.n !== null && named.n.length !== 1) return null;
+      const n = named.n?.[0] ?? entry.literals?.[spelling]?.N ?? 1;
+      const m = named.m ?? entry.literals?.[spelling]?.M ?? 1;
       doing.moves.push(`(${fillIn(entry.moves, n, m)})`);
       const yarnOver = entry.kind === 'yarnOver';
       if (yarnOver) doing.sinceYarnOver = 0;
       doing.since += 1;
       if (!yarnOver) doing.sinceYarnOver += 1;
-      at += known.length;
+      at += named.length;
       continue;
     }
     silent.lastIndex = at;

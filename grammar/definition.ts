@@ -106,6 +106,18 @@ function wordings(text: string): string[] {
   const out: string[] = [];
   const gloss = /^[^:–—=(]{2,60}?(?::|\s[–—=-]\s|=)\s*(.+)$/.exec(bare);
   if (gloss?.[1]) out.push(gloss[1]);
+  // "Make bobble. K into front …": the name once more, then how
+  const named = /^(?:make (?:an? )?|work (?:an? )?)?[a-z][a-z -]{2,30}\d{0,2}\. (.+)$/.exec(bare);
+  if (named?.[1] && !/\b(?:knit|purl|slip|k|p|sl|yo)\b/.test(bare.slice(0, bare.indexOf('.')))) out.push(named[1]);
+  // "narrow (knit 2 sts together)", "narrow, i.e. k 2 tog"
+  const told = /^(?:narrow|widen|over|throw over|increase|decrease|inc|dec)(?: \(([^()]+)\)|,? (?:i\.e\.|that is),? (.+))$/.exec(text);
+  const inner = told?.[1] ?? told?.[2];
+  if (inner !== undefined && !/^(?:knit|purl|slip|k|p|sl|yo)\b/.test(text)) out.push(inner);
+  // "increase by knitting into front and back of it"
+  const by = /^(?:increase|inc|decrease|dec)(?: (?:one|1|a) (?:st|stitch))? by (?:(knitting|working)|(purling)|(slipping)) (.+)$/.exec(
+    bare,
+  );
+  if (by?.[4]) out.push(`${by[1] ? 'knit' : by[2] ? 'purl' : 'slip'} ${by[4].replace(/\bof it$/, 'of next st')}`);
   out.push(text, bare);
   const comma =
     /^(?:make (?:a )?(?:bobble|knot)|(?:left|right|centred|centered|double)[a-z ]*(?:decrease|increase|twist|cross)|increase|decrease|cable \d+ (?:front|back|left|right)),\s*(.+)$/.exec(

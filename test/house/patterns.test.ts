@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { clauses } from '../../grammar/definition-clauses.ts';
+import { knots } from '../../grammar/definition-knots.ts';
 import { ambiguous, NotFinite, repeatedGroups, wordsOf } from './unambiguous.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -42,7 +43,10 @@ function literals(): { at: string; source: string }[] {
   return found;
 }
 
-const all = [...literals(), ...clauses.map(({ pattern }) => ({ at: 'grammar/definition-clauses.ts', source: pattern.source }))];
+const all = [
+  ...literals(),
+  ...[...clauses, ...knots].map(({ pattern }) => ({ at: 'grammar/definition-clauses.ts', source: pattern.source })),
+];
 
 test('what a pattern repeats without end can be taken in one way only', () => {
   const doubtful = all.flatMap(({ at, source }) =>
