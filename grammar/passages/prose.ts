@@ -2,7 +2,20 @@
 import { adverbAt, clauseOrders, headingEnd, placeEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
 import { goalAt, statedBegins, statementAt, stepAt, triggerAt } from '../phrases/parser.ts';
-import { Colon, Comma, Count as CountToken, Dash, endOf, isA, type KnitToken, PlainStitch, Semicolon, SlipStitch, W, Word } from '../tokens.ts';
+import {
+  Colon,
+  Comma,
+  Count as CountToken,
+  Dash,
+  endOf,
+  isA,
+  type KnitToken,
+  PlainStitch,
+  Semicolon,
+  SlipStitch,
+  W,
+  Word,
+} from '../tokens.ts';
 import type { EndSide, Goal, Span, Until } from '../tree.ts';
 import { ordersAt } from './orders.ts';
 import { holdsOrder } from './orders-within.ts';
