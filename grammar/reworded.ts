@@ -64,6 +64,8 @@ function youAre(tokens: readonly KnitToken[], at: number): Rewording | null {
   if (!isA(tokens[at], W.Until) || lower(tokens[at + 1]) !== 'you') return null;
   if (isA(tokens[at + 2], W.Measures) && isA(tokens[at + 3], Count) && isA(tokens[at + 4], W.St) && isA(tokens[at + 5], W.From, W.Before))
     return { words: [as(tokens[at], W.To), ...tokens.slice(at + 3, at + 5), as(tokens[at + 5], W.Before)], eaten: 6 };
+  // "until you are down to 14 sts": a number, and no place of the row
+  if (isA(tokens[at + 2], W.Measures) && (/^down$/.test(lower(tokens[at + 3])) || isA(tokens[at + 3], W.At))) return null;
   return /^(?:reach|reaches|get to|come to)$/.test(lower(tokens[at + 2])) || isA(tokens[at + 2], W.Measures)
     ? { words: [as(tokens[at], W.To)], eaten: 3 }
     : null;

@@ -101,6 +101,8 @@ function readingOf(
 ): number {
   const { times } = node;
   if (times === null || times.sense !== 'plain') return 0;
+  // "Rep this row once": once in all would be nothing at all.
+  if (worked && node.verb === 'rep' && times.count.values.every((value) => value === 1)) return 0;
   return chooseWay(play, sizes, {
     play: (way) => {
       action(way);

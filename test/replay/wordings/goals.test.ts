@@ -28,6 +28,14 @@ describe('So many rows by their goal', () => {
   ]);
 });
 
+describe('Rows told once and worked once more', () => {
+  holdsFor([
+    ['Row 1: K2tog, k to end. Rep this row once.', [20], [18], { rows: [2] }],
+    ['Row 1: K2tog, k to end. Row 2: P. Rep these 2 rows once.', [20], [18], { rows: [4] }],
+    ['Row 1: K2tog, k to end. Rep Row 1 once more.', [20], [18], { rows: [2] }],
+  ]);
+});
+
 describe('A step told once and then again and again', () => {
   holdsFor([
     ['Next rnd: K1, m1, k to last st, m1, k1. Rep this inc rnd every 6th rnd 5 more times.', [40], [52], { mode: 'round', rows: [31] }],
