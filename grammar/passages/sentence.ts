@@ -3,7 +3,7 @@ import { countSentence } from '../count-clauses.ts';
 import { declaration, sizedMultiple } from '../declarations.ts';
 import { adverbAt, clauseOrders, headingEnd } from '../introductions.ts';
 import { labelAt } from '../phrases/labels.ts';
-import { endingAt, partBegins, statedAt, statedBegins, statementAt, triggerAt } from '../phrases/parser.ts';
+import { partBegins, statedAt, statedBegins, statementAt } from '../phrases/parser.ts';
 import { sizesOf } from '../some-sizes.ts';
 import {
   Colon,
@@ -28,9 +28,10 @@ import { countsTold, exception, needless } from '../told-counts.ts';
 import type { Label, RepeatRows } from '../tree.ts';
 import { readBody } from './body.ts';
 import { bracketedRows } from './bracketed-rows.ts';
+import { readAtGoal, readEnding } from './goal-sentences.ts';
 import { chartOrder, ordersAt } from './orders.ts';
 import type { Passage } from './passage.ts';
-import { introduced, readProse, untilGoal } from './prose.ts';
+import { introduced, readProse } from './prose.ts';
 import { openSizeBlock } from './size-blocks.ts';
 
 /** "As Back to **" behind a heading; "as Needle 1" and "as Row 2" are parts of a row. */
@@ -356,33 +357,6 @@ function behindAdverb(passage: Passage, at: number, to: number): number {
   return begins < to && ordersAt(tokens[begins]) ? begins : at;
 }
 
-/** "End with a WS row." behind rows to a goal: the side of their last row. */
-function readEnding(passage: Passage, at: number, to: number): boolean {
-  const { text, base, tokens, out, state } = passage;
-  const last = out.at(-1);
-  if (state.open !== null || (last?.type !== 'until' && last?.type !== 'plain' && last?.type !== 'repeatRows') || last.ending !== null)
-    return false;
-  const ending = endingAt(tokens.slice(at, to), base, text);
-  if (ending === null || ending.value.last === null || at + ending.eaten < (isA(tokens[to - 1], FullStop) ? to - 1 : to)) return false;
-  out[out.length - 1] = { ...last, ending: ending.value, span: { start: last.span.start, end: ending.value.span.end } };
-  return true;
-}
-
-/** "Bind off when piece measures 30 cm", "Change to larger needles when work measures 5 cm": the goal comes first. */
-function readAtGoal(passage: Passage, at: number, to: number): boolean {
-  const { text, base, tokens, out, flush } = passage;
-  if (!isA(tokens[at], W.BindOff, W.Change)) return false;
-  const when = tokens.findIndex((token, index) => index > at && index < to && isA(token, Word) && /^(?:when|once)$/i.test(token.image));
-  const trigger = when < 0 ? null : triggerAt(tokens.slice(when, to), base, text);
-  if (trigger === null || (trigger.value.when.kind !== 'measure' && trigger.value.when.kind !== 'rows')) return false;
-  if (when + trigger.eaten < (isA(tokens[to - 1], FullStop) ? to - 1 : to)) return false;
-  flush();
-  const span = { start: base + (tokens[when] as KnitToken).startOffset, end: base + endOf(tokens[when + trigger.eaten - 1] as KnitToken) };
-  out.push(untilGoal(trigger.value.when, trigger.value.ending, span));
-  readSentence(passage, at, isA(tokens[when - 1], Comma) ? when - 1 : when, -1);
-  return true;
-}
-
 /** Reads one sentence; `index` is its place in the passage, -1 for a sentence within another. */
 export function readSentence(passage: Passage, from: number, to: number, index: number): void {
   const at = behindAdverb(passage, openSizeBlock(passage, from, to), to);
@@ -394,7 +368,7 @@ export function readSentence(passage: Passage, from: number, to: number, index: 
     readNumbered(passage, at, to, index) ||
     readTitle(passage, at, to) ||
     readEnding(passage, at, to) ||
-    readAtGoal(passage, at, to) ||
+    readAtGoal(passage, at, to, readSentence) ||
     readTold(passage, at, to);
   if (read) return;
   if (headed(passage, at, to) || !ordered(passage, at, to)) readIntroduced(passage, at, to);
