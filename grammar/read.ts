@@ -47,11 +47,12 @@ export function readPassage(text: string, base: number, options: ReadOptions): S
     options.sizes ?? [],
     text,
   );
-  const tokens = reworded(withoutIdle(all));
+  const { tokens, said } = reworded(withoutIdle(all));
   pairBrackets(tokens);
   const sentences = options.label ? sentencesOf(tokens, text) : sentencesBySize(text, base, options, tokens);
   const passage = openPassage(text, base, options, tokens, sentences, readPassage);
   const { out, prose, state } = passage;
+  prose.push(...said.map((span) => ({ start: base + span.start, end: base + span.end })));
 
   if (options.label) {
     passage.openRow(options.label, options.label.span.start);

@@ -11,6 +11,7 @@ import {
   Colon,
   Comma,
   Count,
+  endOf,
   Fabric,
   FullStop,
   isA,
@@ -24,6 +25,7 @@ import {
   W,
   Word,
 } from './tokens.ts';
+import type { Span } from './tree.ts';
 
 const lower = (token: KnitToken | undefined): string => token?.image.toLowerCase() ?? '';
 const bare = (token: KnitToken | undefined): boolean => isA(token, PlainStitch) && token?.payload?.values === undefined;
@@ -128,6 +130,29 @@ function incInMiddle(tokens: readonly KnitToken[], at: number): Rewording | null
   return { words: [...tokens.slice(at, at + 2), as(tokens[at + 2], W.Inc)], eaten: 3 };
 }
 
+/** "k the next 2 sts together": a decrease told by what it takes. */
+function takenTogether(tokens: readonly KnitToken[], at: number): Rewording | null {
+  const entry = entryNamed(/^p/.test(lower(tokens[at])) ? 'pNtog' : 'kNtog');
+  const number = tokens[at + 2];
+  if (!bare(tokens[at]) || !isA(tokens[at + 1], W.Next) || !isA(number, Count) || !isA(tokens[at + 3], W.St) || entry === undefined)
+    return null;
+  if (!/^tog(?:ether)?$/.test(lower(tokens[at + 4]))) return null;
+  const word = number as KnitToken;
+  const payload = { ...word.payload, entry, nOffset: word.startOffset, nLength: word.image.length };
+  return { words: [{ ...(tokens[at] as KnitToken), tokenType: Stitch, tokenTypeIdx: Stitch.tokenTypeIdx ?? 0, payload }], eaten: 5 };
+}
+
+/** "Cast off 3 sts, 1 st on needle, k6": the loop that is left, which no one counts; "knit round to 1 st before m": the way it goes. */
+function saidBeside(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if ((bare(tokens[at]) || isA(tokens[at], Fabric, W.Rib, W.Patt, W.Work)) && isA(tokens[at + 1], W.Round) && isA(tokens[at + 2], W.To))
+    return { words: [tokens[at] as KnitToken], eaten: 2 };
+  if (!isA(tokens[at], Comma) || !isA(tokens[at + 1], Count) || !isA(tokens[at + 2], W.St) || !isA(tokens[at + 3], W.On)) return null;
+  const one = tokens[at + 1]?.payload?.values?.every((value: number | null) => value === 1) === true;
+  const needle = isA(tokens[at + 4], W.Needle) ? at + 5 : 0;
+  const bindsOff = [at - 3, at - 4].some((before) => isA(tokens[before], W.BindOff));
+  return one && needle > 0 && bindsOff && isA(tokens[needle], Comma) ? { words: [], eaten: needle - at } : null;
+}
+
 /** "taking 2 tog at each end" is a decrease there; "work up 68 sts along" picks them up. */
 function oldVerbs(tokens: readonly KnitToken[], at: number): Rewording | null {
   if (
@@ -187,6 +212,23 @@ function castOnAdds(tokens: readonly KnitToken[], at: number): Rewording | null 
     : null;
 }
 
+/**
+ * "Pick up and k 22 up right side, k 30 from back holder, 22 down left side": behind held stitches that are knitted, the list of those
+ * picked up goes on.
+ */
+function picksOn(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (!isA(tokens[at], Comma, W.And) || !isA(tokens[at + 1], Count)) return null;
+  const place = isA(tokens[at + 2], W.St) ? at + 3 : at + 2;
+  if (!/^(?:down|up|along|around|round)$/.test(lower(tokens[place])) && !isA(tokens[place], W.Around)) return null;
+  let verb = at - 1;
+  while (verb > 0 && !isA(tokens[verb], Comma, W.And, FullStop, Semicolon)) verb -= 1;
+  const first = tokens[verb + 1];
+  if (!isA(first, PlainStitch) || !tokens.slice(verb + 1, at).some((token) => isA(token, W.Holder, W.From, W.Rem))) return null;
+  for (let before = verb; before >= 0 && !isA(tokens[before], FullStop); before -= 1)
+    if (isA(tokens[before], W.PickUp)) return { words: [tokens[at] as KnitToken, as(tokens[at], W.PickUp)], eaten: 1 };
+  return null;
+}
+
 /** "joining in colours as required" behind an order: nothing to be worked. */
 function coloursAsRequired(tokens: readonly KnitToken[], at: number): Rewording | null {
   if (!isA(tokens[at], W.Join) || !isA(tokens[at - 1], Comma, W.And)) return null;
@@ -224,28 +266,42 @@ function chartRead(tokens: readonly KnitToken[], at: number): Rewording | null {
   return null;
 }
 
-/** The words with those wordings put in order. */
-export function reworded(tokens: readonly KnitToken[]): KnitToken[] {
+const forms: readonly ((tokens: readonly KnitToken[], at: number) => Rewording | null)[] = [
+  colouredRun,
+  endInColour,
+  youAre,
+  toBeginning,
+  theRest,
+  incInLast,
+  lastThroughBack,
+  incInMiddle,
+  takenTogether,
+  saidBeside,
+  oldVerbs,
+  rowsToWork,
+  castOnAdds,
+  picksOn,
+  coloursAsRequired,
+  chartPlaced,
+  chartRead,
+];
+
+/** The words with those wordings put in order, and the stretches of the text that were put so: nothing in them is missing. */
+export function reworded(tokens: readonly KnitToken[]): { readonly tokens: KnitToken[]; readonly said: readonly Span[] } {
   const out: KnitToken[] = [];
+  const said: Span[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found =
-      colouredRun(tokens, at) ??
-      endInColour(tokens, at) ??
-      youAre(tokens, at) ??
-      theRest(tokens, at) ??
-      toBeginning(tokens, at) ??
-      incInLast(tokens, at) ??
-      incInMiddle(tokens, at) ??
-      lastThroughBack(tokens, at) ??
-      oldVerbs(tokens, at) ??
-      rowsToWork(tokens, at) ??
-      castOnAdds(tokens, at) ??
-      coloursAsRequired(tokens, at) ??
-      chartPlaced(tokens, at) ??
-      chartRead(tokens, at);
-    if (found === null) out.push(tokens[at] as KnitToken);
-    else out.push(...found.words);
-    at += found === null ? 1 : found.eaten;
+    const found = forms.map((form) => form(tokens, at)).find((each) => each !== null) ?? null;
+    const first = tokens[at];
+    const last = tokens[at + (found?.eaten ?? 1) - 1];
+    if (found === null || first === undefined || last === undefined) {
+      out.push(tokens[at] as KnitToken);
+      at += 1;
+      continue;
+    }
+    out.push(...found.words);
+    said.push({ start: first.startOffset, end: endOf(last) });
+    at += found.eaten;
   }
-  return out;
+  return { tokens: out, said };
 }

@@ -7,6 +7,7 @@
 import { Count as CountToken, endOf, isA, type KnitToken, Ordinal, PlainStitch, Semicolon, W } from './tokens.ts';
 import type { Declare, Stated } from './tree.ts';
 
+const ordinals: Readonly<Record<string, number>> = { first: 1, '1st': 1, second: 2, '2nd': 2, third: 3, '3rd': 3, fourth: 4, '4th': 4 };
 const holds = /^(holds?|has|have|carries|carry|contains?|with|will|should)$/;
 
 /** The stitches a needle is said to hold, from `at` on; null when no needle with its number stands there. */
@@ -71,6 +72,42 @@ export function countsTold(
     .slice(from, to)
     .filter((token) => isA(token, CountToken) || (isA(token, PlainStitch) && token.payload?.values !== undefined));
   const all = (stated: readonly Stated[]): { stated: readonly Stated[]; next: number } => ({ stated, next: to });
+
+  // "There are now 48 more sts than you began with": against a row long past, and no count of what there is.
+  if (
+    /^(?:there are|you (?:now )?have|this (?:gives|makes)) (?:now )?[\d ([\]),:;–-]+ ?(?:more|fewer|less|extra) (?:sts|stitches) than\b/.test(
+      words,
+    )
+  )
+    return all([]);
+  const only = numbers.length === 1 ? numbers[0] : undefined;
+  if (only !== undefined) {
+    // "The round now counts 96 sts", "Work has 40 sts again", "That makes 112 sts on the needle altogether"
+    if (
+      /^(?:(?:the )?(?:round|rnd|row|work|piece|ring|needle) (?:now |again )?(?:has|counts|holds|contains|numbers|measures)|that (?:now )?(?:makes|gives)) (?:now |again )?[\d ([\]),:;–-]+ ?(?:sts|stitches)(?: (?:again|now|in all|altogether|in total|on (?:the )?needles?))*\.?$/.test(
+        words,
+      )
+    )
+      return all([made(only, 'total', null)]);
+    // "Each needle now has 20 sts"
+    if (/^(?:each|every) needle (?:should )?(?:now )?(?:has|have|holds?|carries) [\d ([\]),:;–-]+ ?(?:sts|stitches)\.?$/.test(words))
+      return all([made(only, 'part', 'on each needle')]);
+    // "This leaves 24 sts for the heel", "Half the sts, 32, are for the heel"
+    const share =
+      /^(?:this|that|which) leaves [\d ([\]),:;–-]+ ?(?:sts|stitches) (?:for|on|at) (?:the |each )?([a-z ]+?)\.?$/.exec(words) ??
+      /^half (?:of )?(?:the )?(?:sts|stitches),? [\d ([\]),:;–-]+,? (?:are|is) (?:for )?(?:the )?([a-z ]+?)\.?$/.exec(words);
+    if (share !== null) return all([made(only, 'part', share[1] ?? null)]);
+    // "All sts have been worked off the heel, leaving 18 live sts"
+    if (
+      /\b(?:have|has) (?:now )?been\b.*\bleaving [\d ([\]),:;–-]+ ?(?:live )?(?:sts|stitches)\.?$/.test(words) &&
+      !isA(first, W.Work, W.Rep, W.Cont)
+    )
+      return all([made(only, 'total', null)]);
+  }
+  // "You should have 12 sts on the first needle, 24 on the second and 12 on the third."
+  const places = [...words.matchAll(/\d[\d ([\]),:;–-]*(?:sts |stitches )?on (?:the )?(first|second|third|fourth|1st|2nd|3rd|4th)\b/g)];
+  if (places.length > 1 && places.length === numbers.length && /^(?:there|you|this|now)\b/.test(words) && /needle|ndl|dpn/.test(words))
+    return all(numbers.map((number, place) => made(number, 'part', `needle ${ordinals[places[place]?.[1] ?? ''] ?? place + 1}`)));
 
   const needles: Stated[] = [];
   for (let at = from; at < to; ) {

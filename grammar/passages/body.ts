@@ -56,6 +56,7 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
   const { text, base, tokens, out, state, flush, attach, addStep, markBlock } = passage;
   let at = from;
   let head = true;
+  let again = false;
   while (at < to) {
     const rest = tokens.slice(at, to);
     if (isA(rest[0], ...separators) && !statedBegins(rest)) {
@@ -75,6 +76,12 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
       at = counted.next;
       head = false;
       continue;
+    }
+    // "Rep row 4, ending p2": how the row ends otherwise than it did is not followed.
+    if (again && isA(rest[0], W.Ending) && isA(rest[1], Stitch)) {
+      const span = { start: base + (rest[0] as KnitToken).startOffset, end: base + endOf(tokens[to - 1] as KnitToken) };
+      addStep({ type: 'unread', text: text.slice(span.start - base, span.end - base), span });
+      return;
     }
     if (isA(rest[0], W.SameTime)) {
       at = readSameTime(passage, at + 1, to);
@@ -118,6 +125,7 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
         }
         at += parsed.eaten;
         head = false;
+        again = parsed.value.type === 'repeatRows';
         continue;
       }
     }

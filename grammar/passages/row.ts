@@ -64,7 +64,9 @@ function statementsOf(open: OpenRow, between: (start: number, end: number) => st
   if (change !== null) return change;
   const steps = settled(
     listed(
-      explained(including(wholeRow(slippedAside(likeNeedles(open.steps))), between), (part) => between(part.start, part.end)),
+      explained(including(wholeRow(slippedAside(likeNeedles(firstThings(open.steps, between)))), between), (part) =>
+        between(part.start, part.end),
+      ),
       (part) => between(part.start, part.end),
     ),
     open.label?.side ?? null,
@@ -111,6 +113,18 @@ function behindCount(row: Row): [Row, Step[]] {
   const orders = row.children.slice(first);
   if (first === 0 || !orders.some((step) => step.type === 'hold')) return [row, []];
   return [{ ...row, children: row.children.slice(0, first), span: { start: row.span.start, end: counted.end } }, orders];
+}
+
+/** "Knit, casting off the first 4 sts": told last, and done at the beginning of the row. */
+function firstThings(steps: readonly Step[], text: (start: number, end: number) => string): readonly Step[] {
+  const last = steps.at(-1);
+  if (
+    last?.type !== 'bindOff' ||
+    steps.length < 2 ||
+    !/^(?:casting|binding) off (?:the )?first\b/i.test(text(last.span.start, last.span.end))
+  )
+    return steps;
+  return [last, ...steps.slice(0, -1)];
 }
 
 /** "DS, p19 (including DS)": the double stitch is the first of the nineteen. */

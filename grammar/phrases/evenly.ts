@@ -31,10 +31,16 @@ export class SpreadOver extends Holding {
       return false;
     if (this.at(stitch, W.Evenly)) return true;
     if (this.endOfLastRow(stitch)) return true;
+    // "k 30 from back holder inc 1 at centre": told of the stitches just worked
+    if (this.at(stitch, W.At, W.In) && this.middleAt(stitch + 1) && this.separator(stitch + 2) && this.behindWord()) return true;
     if (this.at(stitch, W.At, W.In) && this.middleAt(stitch + 1))
       return this.at(stitch + 2, W.Of) && this.at(stitch + 3, W.Last, W.Row, W.Round, W.Next, W.These);
     if (this.at(stitch, W.On, W.Across, W.In) && this.at(stitch + 1, W.Last, W.First, W.Row, W.Round, W.Next)) return true;
     return this.at(number + 1, W.St) && this.separator(stitch);
+  }
+
+  private behindWord(): boolean {
+    return /[a-z]\s+$/i.test(this.text.slice(Math.max(0, this.from() - 3), this.from()));
   }
 
   /** "Purl, inc once in centre st": one word, behind a row that is plain. */

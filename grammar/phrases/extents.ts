@@ -198,7 +198,8 @@ export class Extents extends Counts {
         (this.at(0, W.Of, W.From) && this.at(1, W.End, W.Row, W.Round, W.Needle)) ||
         (this.at(1, W.On, W.Before) && this.at(2, W.Needle, W.End)) ||
         (this.at(0, W.On, W.Before) && this.at(1, W.Needle, W.End)) ||
-        (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)),
+        (this.at(1, Word) && this.at(0, W.Needle) && this.at(2, CountToken)) ||
+        this.onNumbered(),
       DEF: () => this.CONSUME5(Any),
     });
     return this.ACTION(() => ({
@@ -208,9 +209,18 @@ export class Extents extends Counts {
     }));
   });
 
+  /** Inside "on N1", "on needle 1". */
+  private onNumbered(): boolean {
+    const n = (at: number): boolean => /^n$/.test(this.image(at)) || this.at(at, W.Needle);
+    if (this.at(1, W.On)) return n(2) && this.at(3, CountToken);
+    if (this.at(0, W.On)) return n(1) && this.at(2, CountToken);
+    return this.at(1, CountToken) && n(0) && this.at(-1, W.On);
+  }
+
   /** "of needle", "before end of needle": counted on the needle in hand, not in the round. */
   private ofNeedle(): { of?: 'needle' } {
-    return this.at(0, W.Needle) || /needle$/.test(this.image(0)) ? { of: 'needle' } : {};
+    const numbered = this.at(0, CountToken) && (/^n$/.test(this.image(-1)) || this.at(-1, W.Needle));
+    return numbered || this.at(0, W.Needle) || /needle$/.test(this.image(0)) ? { of: 'needle' } : {};
   }
 
   /** "until 3 sts rem". */

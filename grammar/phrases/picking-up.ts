@@ -157,6 +157,8 @@ export class PickingUp extends Marks {
     if (this.at(1, Comma) && /^(including|includes|incl\.?)$/.test(this.image(2))) return true;
     // ", one from each slipped st": says how, and picks up nothing more
     if (this.at(1, Comma)) return this.perStitch(2);
+    // "across the purl bumps"
+    if (this.at(1, PlainStitch) && this.at(2, Word) && /^(?:bumps?|ridges?|side)$/.test(this.image(2))) return true;
     if (this.separator() || this.at(1, Dash, Colon, Open, W.Then, PlainStitch, W.Turn, W.PickUp)) return false;
     if (this.at(1, CountToken) && this.at(0, Comma)) return true;
     if (this.at(1, W.And)) {

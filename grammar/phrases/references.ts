@@ -49,7 +49,7 @@ export class References extends ReferenceHeads {
         !this.separator() &&
         !this.at(1, Dash, Open, W.Until) &&
         // "as right but end with a RS row"
-        !(this.at(1, Word) && this.image(1) === 'but' && this.at(2, W.Ending)) &&
+        !(this.at(1, Word) && this.image(1) === 'but' && this.at(2, W.Ending, W.Beg)) &&
         !(told.stretch === null && this.at(1, W.To) && this.at(2, Mark)) &&
         !this.timesAhead(),
       DEF: () => {
@@ -61,6 +61,8 @@ export class References extends ReferenceHeads {
             this.at(0, CountToken, Ordinal) &&
             typeof value === 'number' &&
             !this.at(1, W.St) &&
+            // "work as row 3 for 5 rows"
+            !(this.at(0, CountToken) && this.at(-1, W.For)) &&
             (this.at(-1, ...rowWords, W.And, W.To, Comma, Dash) || this.at(1, ...rowWords, W.To, W.And, Dash, Comma))
           ) {
             // "1st to 4th rows"

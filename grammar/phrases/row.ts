@@ -243,7 +243,7 @@ export class InRow extends PlainTalk {
     this.MANY({
       GATE: () =>
         !this.at(1, Comma, Semicolon, FullStop, Close, Open, Mark, Sizes) &&
-        !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As)) &&
+        !(this.at(1, Stitch) && !this.at(0, Word, W.In, W.As) && !(this.at(0, W.Beg) && this.image(-1) === 'but')) &&
         // "make buttonholes: rib 4, …"
         !(this.at(1, Colon) && this.at(2, Stitch, Mark, Open, W.Work, W.Rib, W.Patt, Fabric)) &&
         !(
@@ -261,6 +261,9 @@ export class InRow extends PlainTalk {
         (run && /^(?:half|to|until|till|up|through|about|as far|all but|third|quarter|most|some)\b/i.test(text)) ||
         // "knit one from each needle together": a join, and no single stitch
         /^from (?:each|both) needles?\b.*\btog/i.test(text) ||
+        /^as many times\b|^drop (?:the )?(?:next|last|first|\d+) (?:st|stitch)|^(?:rib|patt|work|moss)\s(?:round\s|across\s)?to\b/i.test(
+          text,
+        ) ||
         (this.amongSteps(start) && this.at(0, TimesNumber) && /^[a-z]+\s+\S+$/i.test(text)) ||
         (this.amongSteps(start) && nameLike(text) && ((this.at(0, Word) && this.LA(0).startOffset === start) || /\d/.test(text)))
         ? { type: 'unread', text, span }

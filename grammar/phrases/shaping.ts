@@ -292,7 +292,8 @@ export class Shaping extends Schedules {
     if (at === 1 && this.at(0, W.Each)) return false;
     if (this.countAhead(at)) return false;
     return (
-      this.at(at, W.Ending) ||
+      // "rep row 4, ending p2" says how the row ends, and no side
+      (this.at(at, W.Ending) && !(this.at(at + 1, Stitch) && !this.at(at + 2, W.Row, W.Round))) ||
       (this.at(at, W.End) && this.at(at + 1, W.With, W.On, W.After) && !/^no /.test(this.image(at))) ||
       (this.at(at, W.End) &&
         this.image(at) === 'end' &&

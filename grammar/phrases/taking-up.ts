@@ -58,7 +58,12 @@ export class TakingUp extends PickingUp {
         if (this.at(ahead, W.From, W.On, W.Of) || /^(held|left)$/.test(this.image(ahead))) {
           if (/^held$/.test(this.image(ahead)) && this.stitchesWithin(ahead + 1)) return true;
           // "k 36 sts left at back neck"
-          if (this.at(ahead, W.Rem) && this.image(ahead) === 'left' && this.at(ahead - 1, W.St) && this.at(ahead + 1, W.At, W.On, W.For))
+          if (
+            this.at(ahead, W.Rem) &&
+            this.image(ahead) === 'left' &&
+            this.at(ahead - 1, W.St, PlainStitch) &&
+            this.at(ahead + 1, W.At, W.On, W.For)
+          )
             return true;
           for (let look = ahead + 1; look < ahead + 6; look += 1) {
             if (this.holderAt(look)) return true;
@@ -128,6 +133,8 @@ export class TakingUp extends PickingUp {
         (!this.separator() ||
           (released && state.count === null && this.at(1, Comma) && this.at(2, W.Place) && /ing$/.test(this.image(2)))) &&
         !this.at(1, Dash, W.Then) &&
+        // "k 30 from back holder inc 1 at centre"
+        !(this.at(1, W.Inc, W.Dec) && this.at(2, CountToken)) &&
         !(this.at(1, Open) && this.payload(1)?.holds === 'stated') &&
         !(
           this.at(1, W.And) &&

@@ -44,7 +44,7 @@ const tables: readonly { readonly sizes: readonly string[]; readonly rows: reado
       ],
       [
         'Pick up and k 14 sts down left front neck, k 22 sts left on holder, pick up and k 14 sts up right front neck and k 38 sts left at back neck, dec 2 sts evenly. 80 sts.',
-        'row: pick up 14 take up 22 pick up 14 k{38} evenly dec 2 =80 total',
+        'row: pick up 14 take up 22 pick up 14 take up 38 back evenly dec 2 =80 total',
       ],
       ['Next row (RS): Pick up and k 52 sts along front edge, turn.', 'row next (RS): pick up 52 turn'],
       ['Pick up and k1 st in each cast-on st.', 'row: pick up 1 per 1 st'],

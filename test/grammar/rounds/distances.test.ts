@@ -74,6 +74,32 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
   ['Row 7: knit to gap, pull pin, place loop on left needle, k2tog (loop and next st), k2, turn.', 'row 7: k→to gap close gap k{2} turn'],
   ['Row 8: yo, p6, ssp (yo and next st), turn.', 'row 8: yo p{6} close yo gap turn'],
   ['Row 9: yo, k8, k3tog (both yos and next st), turn.', 'row 9: yo k{8} close yo gap turn'],
+  ['Row 3: K to 4 sts before end, turn.', 'row 3: k→last 4 turn'],
+  [
+    'Row 3: K to within 4 sts of the end, w&t. Row 4: P to within 4 sts of the other end, w&t.',
+    'row 3: k→last 4 turn wrap | row 4: p→last 4 turn wrap',
+  ],
+  ['Row 3: K until 5 sts rem on left needle, turn.', 'row 3: k→last 5 of needle turn'],
+  ['Row 3: K to centre st, k1, turn.', 'row 3: k→to centre k{1} turn'],
+  ['Row 3: K until you are 2 sts from the marker, k2tog, sm, ssk, k to end.', 'row 3: k→2 before marker kNtog{2} marker slip ssk k→end'],
+  ['Row 3: K up to marker, sm, k3, turn.', 'row 3: k→to marker marker slip k{3} turn'],
+  ['Row 3: K all but last 6 sts, turn.', 'row 3: k UNREAD "all but last 6 sts" turn'],
+  ['Row 3: Work to the last 2 sts before m, k2tog, k to end.', 'row 3: work→2 before marker kNtog{2} k→end'],
+  ['Row 3: K half the sts, turn.', 'row 3: k UNREAD "half the sts" turn'],
+  ['Row 3: K to 2 sts past the previous turn, turn.', 'row 3: k→2 past last turn turn'],
+  ['Row 3: K 1 st less than before, turn.', 'row 3: k→1 fewer than last turn'],
+  ['Rnd 5: K to 3 sts before BOR, sl 3.', 'round 5: k→3 before beginning marker sl{3}'],
+  ['Row 1: K to middle of row, m1, k to end.', 'row 1: k UNREAD "to middle of row" M1 k→end'],
+  ['Row 1: K as far as the last 3 sts, k2tog, k1.', 'row 1: k→last 3 kNtog{2} k{1}'],
+  [
+    'Row 1: K to last 2 sts before marker, ssk, sm, k2, sm, k2tog, k to end.',
+    'row 1: k→2 before marker ssk marker slip k{2} marker slip kNtog{2} k→end',
+  ],
+  ['Row 1: K to 1 before m, kfb, sm, kfb, k to end.', 'row 1: k→1 before marker kfb marker slip kfb k→end'],
+  [
+    'Rnd 2: K to last 3 sts on N1, k2tog, k1; N2: k; N3: k1, ssk, k to end.',
+    'round 2: k→last 3 of needle kNtog{2} k{1} needle 2:{k→end} needle 3:{k{1} ssk k→end}',
+  ],
 ];
 
 test.each(rows)('%s', (text, tree) => {

@@ -61,6 +61,23 @@ const rows: readonly (readonly [text: string, tree: string])[] = [
     '=9 (10, 11) part (wrapped) | =10 (12, 14) part (wrapped)',
   ],
   ['Rep Rnds 1 and 2 until there are 56 sts: 28 sts on each needle.', 'rep rows [numbers 1,2] until 56 sts =28 part (on each needle)'],
+  [
+    'You should have 12 sts on the first needle, 24 on the second and 12 on the third.',
+    '=12 part (needle 1) | =24 part (needle 2) | =12 part (needle 3)',
+  ],
+  ['This leaves 24 sts for the heel.', '=24 part (heel)'],
+  ['18 sts have been increased in all.', '=18 increased'],
+  ['There will be 6 sts between the markers.', '=6 part (between the markers)'],
+  ['The heel now has 16 sts left.', '=16 total'],
+  ['Half the sts, 32, are for the heel.', '=32 part (heel)'],
+  ['Each needle now has 20 sts.', '=20 part (on each needle)'],
+  ['That makes 112 sts on the needle altogether.', '=112 total'],
+  ['The round now counts 96 sts.', '=96 total'],
+  ['Two sts remain on each side of the marker.', '=2 part (on each side of the marker)'],
+  ['You will have decreased 16 sts.', '=16 decreased'],
+  ['Work has 40 sts again.', '=40 total'],
+  ['There are now 48 more sts than you began with.', ''],
+  ['All sts have now been worked off the heel, leaving 18 live sts.', '=18 total'],
 ];
 
 test.each(rows)('%s', (text, tree) => {

@@ -105,6 +105,27 @@ const rows: readonly (readonly [string, string])[] = [
     'Next row (WS): P2, *k1, p1; rep from * to last st, p1, working dec as before at mitre.',
     'row next (WS): p{2} *[k{1} p{1}]→last 1 p{1} UNREAD "working dec as before at mitre"',
   ],
+  [
+    'Slip 8 sts from right front holder, pick up and k 20 up right neck, 32 across back, 20 down left neck, k 8 from left front holder. 88 sts.',
+    'row: hold next 8 on holder pick up 20 pick up 32 pick up 20 take up 8 left front =88 total',
+  ],
+  [
+    'With RS facing and smaller needles, k across 9 sts left at right front, pick up and k 22 (24, 26) sts up right side of neck, k 30 (32, 34) from back holder inc 1 at centre, 22 (24, 26) down left side and k 9 left at left front. 93 (99, 105) sts.',
+    'row: change side take up 9 front pick up 22 (24, 26) take up 30 (32, 34) back evenly inc 1 pick up 22 (24, 26) take up 9 front =93 (99, 105) total',
+  ],
+  ['Work 7 rows in k1, p1 rib, making a buttonhole on the 3rd row as before.', 'plain 7 rows rib'],
+  [
+    'Using set of four needles pick up and k 96 sts evenly around neck; work 6 rnds k2, p2 rib and cast off in rib.',
+    'row: change needle pick up 96 | plain 6 rounds rib | BO all all:0',
+  ],
+  [
+    'Cast off loosely in rib, fold band in half to inside and slip stitch in position.',
+    'BO all all:0 | declare rule fold band in half to inside and slip stitch in position',
+  ],
+  [
+    'With right side facing and beg at left shoulder, pick up 3 sts for every 4 rows down left front neck and 1 st in each cast-off st.',
+    'row: change side change yarn pick up 3 per 4 row pick up 1 per 1 st',
+  ],
 ];
 
 describe('Neckbands and collars in many wordings', () => {

@@ -145,6 +145,17 @@ const rows: readonly (readonly [string, string])[] = [
     'Place 48 (52, 56) held sleeve sts on dpns; with RS facing, pick up and k 4 sts from underarm, pm for BOR, pick up and k 4 more.',
     'row: take up 48 (52, 56) sleeve unworked change side pick up 4 marker place BOR pick up 4',
   ],
+  ['Work up 68 sts along the lower edge.', 'row: pick up 68'],
+  ['With RS facing, pick up 3/4 of the rows along the front edge.', 'row: change side pick up 3 per 4 row'],
+  ['Pick up one stitch in every other row along the side edge (24 sts).', 'row: pick up 1 per 2 row =24 total'],
+  ['Pick up and knit 1 st in the corner, 14 sts down the side of the flap.', 'row: pick up 1 pick up 14'],
+  [
+    'Using the tip of right needle, lift 12 sts from the chain edge and k them.',
+    'row: change needle UNREAD "lift 12 sts from the chain edge" k→these',
+  ],
+  ['From the WS pick up and p 10 sts across the purl bumps.', 'row: pick up 10 purl'],
+  ['Knit up 15 loops along the left edge of the flap.', 'row: pick up 15'],
+  ['Pick up and knit approx 92 sts round armhole, making sure the number is even.', 'row: pick up 92'],
 ];
 
 describe('Picking up in many wordings', () => {

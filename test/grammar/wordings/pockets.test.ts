@@ -157,6 +157,30 @@ const rows: readonly (readonly [string, string])[] = [
     'Cast on 20, work 24 rows st st, do not BO; slip sts to a spare needle, make another the same.',
     'CO 20 here | plain 24 rows st st | change other | hold these on spare needle | as piece 1× more',
   ],
+  [
+    'Next row: K12, place next 20 sts on a holder and in their place k across 20 sts of pocket lining, k to end.',
+    'row next: k{12} hold next 20 on holder take up 20 pocket lining k→end',
+  ],
+  [
+    'Next row (place pocket): K10, cast off 18, k until 10 sts on needle after cast-off, k across sts of lining, k to end.',
+    'row next: k{10} BO 18 k→10 on right after bind-off take up  pocket lining k→end',
+  ],
+  [
+    'Pocket top: slip 20 sts from holder to needle, work 6 rows rib, cast off in rib.',
+    'declare title Pocket top | take up 20 unworked | plain 6 rows rib | BO all all:0',
+  ],
+  [
+    'K8, slip next 22 sts to a thread, work across the 22 lining sts from spare needle, k8.',
+    'row: k{8} hold next 22 on a thread take up 22 pocket lining k{8}',
+  ],
+  [
+    'Cast on 22 sts for each pocket lining and work 28 rows in st st, leaving sts on a spare needle.',
+    'CO 22 here | plain 28 rows st st | hold these on spare needle',
+  ],
+  [
+    'On the next RS row knit 9 sts, put 21 sts on waste yarn, cast on 21 sts in their place, k9.',
+    'row next (RS): k{9} hold next 21 on waste yarn CO 21 here k{9}',
+  ],
 ];
 
 describe('Pockets in many wordings', () => {
