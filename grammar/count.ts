@@ -15,3 +15,11 @@ export function printSized(values: Sized): string {
   const words = values.map((value) => (value === null ? '–' : String(value)));
   return words.length === 1 ? (words[0] ?? '') : `${words[0] ?? ''} (${words.slice(1).join(', ')})`;
 }
+
+/** Two numbers in one, size by size; a size that skips either skips the sum. */
+export function addSized(one: Sized, more: Sized): Sized {
+  return (one.length > 1 ? one : more).map((_, size) => {
+    const [first, second] = [sizeValue(one, size), sizeValue(more, size)];
+    return first === null || second === null ? null : first + second;
+  });
+}

@@ -28,11 +28,24 @@ const throughLoop = /(?<![A-Za-z.])t\.\s?([bf])\.\s?l\.?(?![A-Za-z])/gi;
 /** "K. 3rd row: …", "K. 3. row: …": what follows is the label of the next row. */
 const ordinalRow = /^\s*\d+(?:(?:st|nd|rd|th)\b|\.\s*(?:rows?|rnds?|rounds?)\b)/i;
 
+/** "Work 2 in. in k2, p2 rib", "until 15 in. from beg": the stop of a unit, in every manner of printing. */
+const measured = /([\d½¼¾)\]]\s?(?:ins?|cms?|mm|ozs?|yds?))\.(?=\s{1,3}(?:[a-z([&–-]|\d+ (?:times|more|sts)\b)|\s?[,;)])/g;
+/** "Rib 2 in.": inches, wherever a number stands before them and a stop behind. */
+const inches = /(?<=[\d½¼¾)\]]\s?)[Ii]n(?=\.(?!\w))/g;
+
+/** Places of the words "in" that are inches, as the stop behind them shows. */
+export function inchesIn(text: string): ReadonlySet<number> {
+  return text.includes('in.') || text.includes('In.') ? new Set([...text.matchAll(inches)].map((match) => match.index)) : none;
+}
+
+const none: ReadonlySet<number> = new Set();
+
 /** The same text, as long as before, with a blank for every full stop that only shortens a word. */
 export function withoutShorteningStops(text: string): string {
   if (!text.includes('.')) return text;
   const told = text
     .replace(numbered, '$1 ')
+    .replace(measured, '$1 ')
     .replace(shortenedAnywhere, '$1 ')
     .replace(yarnMoved, (match, yarn: string, way: string) => `${yarn} ${way}`.padEnd(match.length))
     .replace(throughLoop, (match, way: string) => `t${way}l`.padEnd(match.length));

@@ -83,6 +83,8 @@ export function withNumberedRows(tokens: readonly KnitToken[]): readonly KnitTok
 
 /** Words that say nothing where they stand: articles, and the "only" of "until only 5 sts are left". */
 export function silent(token: KnitToken, before: readonly KnitToken[]): boolean {
+  // "rows 1 to 8 inclusive"
+  if (/^incl(?:usive)?$/i.test(token.image) && isA(before.at(-1), Count) && isA(before.at(-2), W.To, Dash)) return true;
   return isA(token, W.The) || (/^(?:only|just)$/i.test(token.image) && isA(before.at(-1), W.Until));
 }
 
@@ -90,5 +92,15 @@ export function silent(token: KnitToken, before: readonly KnitToken[]): boolean 
 export function closed(token: KnitToken, before: KnitToken[]): void {
   if (isA(token, W.From, W.Between) && isA(before.at(-1), FullStop) && isA(before.at(-2), W.Rep)) before.pop();
   if (isA(token, FullStop) && isA(before.at(-1), Comma)) before.pop();
+  // "rep the 6-row patt"
+  const dash = before.at(-1);
+  if (
+    isA(token, W.Row, W.Round) &&
+    isA(dash, Dash) &&
+    isA(before.at(-2), Count) &&
+    isA(before.at(-3), W.Rep) &&
+    token.startOffset === (dash?.startOffset ?? 0) + 1
+  )
+    before.pop();
   if (isA(token, W.Times) && isA(before.at(-1), Count) && isA(before.at(-2), Dash) && isA(before.at(-3), Close)) before.splice(-2, 1);
 }

@@ -61,7 +61,7 @@ function onCable(before: readonly Step[]): Count | null {
 function faceOf(step: Step, rest: readonly Step[], vocabulary: Vocabulary): Neighbour | null {
   if (step.type === 'intoOne') return faceAfter(step.children, 0, { before: 'start', after: 'k', side: null, vocabulary });
   if (step.type === 'repeat') return faceAfter(step.children, 0, { before: 'start', after: 'k', side: null, vocabulary });
-  if (step.type === 'turn') return 'end';
+  if (step.type === 'turn') return 'turn';
   if (step.type === 'bindOff' || step.type === 'evenly') return 'k';
   if (step.type !== 'work') return null;
   const entry = vocabulary.stitches.get(step.stitch) ?? entryNamed(step.stitch);

@@ -5,7 +5,7 @@
 import { type CustomPatternMatcherReturn, createToken, Lexer, type TokenType } from 'chevrotain';
 import { type Colours, coloursIn } from './colours.ts';
 import type { Sized } from './count.ts';
-import { withoutShorteningStops } from './full-stops.ts';
+import { inchesIn, withoutShorteningStops } from './full-stops.ts';
 import { ambiguityOf } from './lexicon/ambiguous.ts';
 import { entryNamed } from './lexicon/index.ts';
 import { closed, retyped, silent, withNumberedRows } from './neighbours.ts';
@@ -73,6 +73,7 @@ let sizes: number | null = null;
 let colours: Colours = { counts: new Map(), words: new Map() };
 let toldStitches: ReadonlyMap<number, ToldStitch> = new Map();
 let signs: ReadonlySet<number> = new Set();
+let inches: ReadonlySet<number> = new Set();
 
 const wordPattern = /[\p{L}][\p{L}\p{M}'’]*(?:-[\p{L}]+)*/uy;
 const markPattern = /\*+|†+|‡+/y;
@@ -106,6 +107,9 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     if (entry === undefined) return make(told.length, W.The);
     return make(told.length, Stitch, { entry, ...(told.n === null ? {} : { values: [told.n] }) });
   }
+  if (inches.has(offset)) return make(2, W.Inch);
+  const rib = ribOverLength(text, offset);
+  if (rib !== null) return make(rib.length, Fabric, { fabric: rib.fabric });
   const number = numberAt(text, offset, sizes);
   const coloured = colours.counts.get(offset);
   if (coloured !== undefined && number !== null) {
@@ -136,13 +140,13 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
     // "removing m. 56 sts": the sentence ends behind the marker; nobody makes 56.
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
   }
-  // "Knit 10 cm": a length, and no ten stitches
-  if (
-    known?.meaning.is === 'stitch' &&
-    known.n !== null &&
-    /^\s?(?:cms?|mm|inch(?:es)?|ins)\b|^\s?["”]/i.test(text.slice(offset + known.length, offset + known.length + 8))
-  )
-    known = matchAt(/^[A-Za-z]+/.exec(text.slice(offset))?.[0] ?? '', 0, vocabulary, sizes);
+  // "Knit 3 in.", "knit 3 cm": so long, and not so many
+  if (known?.meaning.is === 'stitch' && known.n !== null && /^(?:k|p|knit|purl)\s/i.test(text.slice(offset, offset + 5))) {
+    const behind = /^\s?(?:cms?|mm|ins|inch(?:es)?|["”])(?![a-z])/i.test(text.slice(offset + known.length, offset + known.length + 8));
+    const verb = /^[a-z]+/i.exec(text.slice(offset, offset + 5))?.[0].length ?? 0;
+    if (verb > 0 && (behind || inches.has(offset + known.length) || inches.has(offset + known.length + 1)))
+      known = matchAt(text.slice(0, offset + verb), offset, vocabulary, sizes);
+  }
   // "1. row: K. 2. row: P.": the number is the next row's.
   if (known?.meaning.is === 'stitch' && /^[kp][. ] ?\d+\.\s*(?:rows?|rnds?|rounds?)\b/i.test(text.slice(offset, offset + 20)))
     known = matchAt(text.slice(0, offset + 1), offset, vocabulary, sizes);
@@ -212,6 +216,25 @@ function pieceAt(text: string, offset: number): PieceMatch | null {
   return make(code > 0xffff ? 2 : 1, Other);
 }
 
+/** "K1, P1 for 2 in." at the head of a sentence: the rib of that name, over a length or so many rows. */
+const overLength =
+  /(k ?(\d),? ?p ?(\d))(?: in rib(?:bing)?)? for (?:about )?\d+(?:[ .-]?[\d½¼¾/]+)? ?(?:cm|mm|ins?|inch(?:es)?|["”]|rows?|rnds?|rounds?)/iy;
+
+function ribOverLength(text: string, offset: number): { readonly length: number; readonly fabric: string } | null {
+  if (
+    !/k/i.test(text[offset] ?? '') ||
+    !/(?:^|[.;:]\s*|\b(?:and|then|needles?,?|in)\s+)$/i.test(text.slice(Math.max(0, offset - 12), offset))
+  )
+    return null;
+  overLength.lastIndex = offset;
+  const match = overLength.exec(text);
+  if (match === null) return null;
+  const named = matchAt(`k${match[2]}, p${match[3]} rib`, 0, vocabulary, sizes);
+  if (named?.meaning.is !== 'fabric') return null;
+  const said = /^ in rib(?:bing)?/i.exec(text.slice(offset + (match[1] ?? '').length))?.[0].length ?? 0;
+  return { length: (match[1] ?? '').length + said, fabric: named.meaning.fabric };
+}
+
 /** The spelling by which a name is found among those with several readings; undefined where it has one. */
 function severalReadings(spelling: string, n: Sized | null): string | undefined {
   const one = n?.length === 1 ? spelling.replace(/\{N[^}]*\}/i, String(n[0])) : spelling;
@@ -272,6 +295,7 @@ export function tokensOf(text: string, own: Vocabulary, sizeCount: number | null
   colours = coloursIn(bare, sizeCount, own.defined);
   toldStitches = toldStitchesIn(bare);
   signs = signsOfRepeats(bare);
+  inches = inchesIn(text);
   for (const token of lexer.tokenize(bare).tokens as KnitToken[]) {
     const type = (token.payload as (Payload & { type?: TokenType }) | undefined)?.type;
     if (type !== undefined) {

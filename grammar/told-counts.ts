@@ -254,6 +254,22 @@ export function exception(tokens: readonly KnitToken[], from: number, to: number
     )
   )
     return made('rule');
+  // "Work the first and last 4 sts in garter st throughout."
+  if (
+    /^(?:always )?(?:work|knit|keep|slip)(?:ing)? (?:(?:the|first|last|outer|border|and|these|\d{1,3}|sts?|stitch(?:es)?|at|each|both|ends?|edges?|sides?|of|every|row) )+in (?:[a-z0-9]+,? ){1,6}(?:throughout|at all times|on every row|on all rows)$/i.test(
+      words,
+    )
+  )
+    return made('rule');
+  // "Leave sts on the needle and do not bind off."
+  if (
+    /^leave (?:the |these |those |all |rem |remaining |live |body |back |front |sleeve )*(?:sts|stitches|them) on (?:the |your |this )?(?:[a-z]+ )?needles?(?:[,;]? (?:and )?(?:(?:do not|don't) (?:bind|cast|fasten) off|(?:knit|work|make) (?:the )?(?:sleeves?|body|fronts?|back)))?$/i.test(
+      words,
+    )
+  )
+    return made('rule');
+  if (/^(?:work|knit) (?:in )?(?:the )?(?:foll(?:owing)? )?stripes?(?: sequence| pattern)? as foll(?:ows|owing)?: \d/i.test(words))
+    return made('rule');
   // "The two purl sts are the seam sts and are purled on every round."
   if (
     /^(?:the |these |first |last |centre |center )*(?:(?:\d+|one|two|three|four|five|six|eight|ten) )?(?:[a-z]+ )?(?:sts?|stitch(?:es)?) (?:is|are) (?:(?:the |your )?(?:[a-z]+ )?(?:seam|edge|border|band|selvedge|selvage|steek)\b|(?:always |each )?(?:knit(?:ted)?|purl(?:led|ed)?|slipped)\b)/i.test(

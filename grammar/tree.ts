@@ -101,6 +101,8 @@ export interface Work extends Base {
   /** "tbl", "wyif", "knitwise", "with its wrap"… in normal form. */
   readonly manner: readonly string[];
   readonly colour?: string;
+  /** "k32 sleeve sts": the part of the work whose stitches they are, where it is named. */
+  readonly of?: string;
   /** "DS, p19 (including DS)": the stitch worked just before is one of the number. */
   readonly includesLast?: boolean;
   /** The name as the lexicon spells it, where it has several readings: `yfwd`, `inc 1`, `C3F`. */
@@ -219,6 +221,8 @@ export interface BindOff extends Base {
   readonly part?: string;
   /** "(including st on needle)" after the stitches that follow says the loop is counted in. */
   readonly loopCounted: boolean | null;
+  /** "BO 20 sts each side": so many on either side of what lies between them. */
+  readonly each?: true;
   /** "until 1 st rem", "all but 1 st": so many stay on the needle. */
   readonly leaves?: number;
   /** How it is done, told behind a colon: "k1, *k1, slip both sts back …, k them tog; rep from *". */

@@ -57,7 +57,7 @@ export const coverage: Readonly<Record<string, Cover>> = {
   'REP-9': ['repeat-does-not-fit'],
   'REP-10': ['yarn-overs-together'],
   // Shaping rates
-  'SHP-1': ['count-mismatch', 'target-missed'],
+  'SHP-1': ['count-mismatch', 'target-missed', 'shaping-open'],
   'SHP-2': ['rows-and-gauge'],
   'SHP-3': ['count-mismatch', 'two-readings', 'one-reading-fits'],
   'SHP-4': ['count-mismatch', 'rows-stated'],

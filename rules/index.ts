@@ -71,6 +71,7 @@ import { rowsOfPattern } from './rows-of-pattern.ts';
 import { rowsOfPieces } from './rows-of-pieces.ts';
 import { rowsStated } from './rows-stated.ts';
 import type { Rule } from './rule.ts';
+import { shapingOpen } from './shaping-open.ts';
 import { sideMismatch } from './side-mismatch.ts';
 import { sizeListLength } from './size-list-length.ts';
 import { sizeListsSpaced } from './size-lists-spaced.ts';
@@ -158,6 +159,7 @@ export const rules: readonly Rule[] = [
   mirroredShaping,
   edgeSymmetry,
   ribColumns,
+  shapingOpen,
   sizePaths,
   strayMarker,
   countSeries,

@@ -14,9 +14,16 @@ export const needlesSum: Rule = {
   check: (context) =>
     rootsOf(context, 'partDiffers', 'setsDiffer').map((root) => {
       const { head, n } = telling(context, root.met);
+      const { what, scope, open } = root.met.words;
+      if (what === 'section')
+        return findingOf(context, root, {
+          rule: needlesSum.id,
+          level: 'query',
+          message: `${head}${counted(n('stated'))} ${n('stated') === '1' ? 'is' : 'are'} stated ${scope}, but no part between two markers has as many; the nearest has ${n('replayed')}. Which is right?`,
+        });
       return findingOf(context, root, {
         rule: needlesSum.id,
-        level: 'error',
+        level: open === 'yes' ? 'query' : 'error',
         message: `${head}the parts add up to ${counted(n('stated'))}, but ${n('replayed')} ${n('replayed') === '1' ? 'is' : 'are'} there to divide.`,
       });
     }),

@@ -21,6 +21,10 @@ function message(context: Context, root: Root): string {
   const { met } = root;
   const { head, n, one } = telling(context, met);
   const words = excerpt(context, met.span);
+  if (met.kind === 'noProgress' && met.words['place'] === 'turn')
+    return met.words['other'] === 'fits'
+      ? `${head}the work turns here at the place where it turned before, unless the last stitches are counted from that turn. Is “before the last turn” meant?`
+      : `${head}the work turns here at the place where it turned before, so these rows shape nothing. Check the number of stitches before the turn.`;
   if (met.kind === 'noProgress' || one('takes') === 0) return `${head}${words} never comes to an end: one repeat uses up no stitch.`;
   if (met.numbers['over'] === undefined || met.numbers['room'] === undefined) {
     const each = met.numbers['takes'] === undefined ? '' : ` of ${counted(n('takes'))}`;
@@ -39,7 +43,7 @@ function say(context: Context, root: Root): Finding {
         ];
   return findingOf(context, root, {
     rule: repeatDoesNotFit.id,
-    level: 'error',
+    level: root.met.words['other'] === 'fits' ? 'query' : 'error',
     message: message(context, root),
     tryEdits: true,
     evidence: [...cause, ...root.met.evidence],

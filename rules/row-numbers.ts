@@ -110,7 +110,7 @@ function slipsOf(context: Context, list: readonly Printed[], section: number): S
       last = first - 1;
       return;
     }
-    if (last === null || Number.isNaN(last) || (first === 1 && last !== 1)) run = new Set();
+    if (last === null || Number.isNaN(last) || (first === 1 && (last !== 1 || list[index - 1]?.label.unit !== label.unit))) run = new Set();
     else if (first !== last + 1 && (!all || run.has(first))) {
       let next: number = last + 1;
       while (filled(list, next) && next - last < 3) next += 1;

@@ -1,13 +1,12 @@
 import { findingOf, rootsOf, telling } from './observed.ts';
 import type { Rule } from './rule.ts';
-import { counted } from './telling.ts';
 
-const names: Readonly<Record<string, string>> = {
-  wrap: 'wrapped stitch',
-  double: 'double stitch',
-  twin: 'twin stitch',
-  pin: 'pinned stitch',
-  yarnOver: 'yarn over of a turn',
+const names: Readonly<Record<string, readonly [one: string, more: string]>> = {
+  wrap: ['wrapped stitch', 'wrapped stitches'],
+  double: ['double stitch', 'double stitches'],
+  twin: ['twin stitch', 'twin stitches'],
+  pin: ['pinned stitch', 'pinned stitches'],
+  yarnOver: ['yarn over of a turn', 'yarn overs of turns'],
 };
 
 export const turnsLeftOpen: Rule = {
@@ -29,12 +28,13 @@ export const turnsLeftOpen: Rule = {
     rootsOf(context, 'loopsOpen').map((root) => {
       const { head, n, one } = telling(context, root.met);
       const method = root.met.words['method'] ?? '';
-      const what = names[method] ?? 'turn';
+      const [single, several] = names[method] ?? ['turn', 'turns'];
+      const what = one('open') === 1 ? single : several;
       // In garter stitch wraps are often left as they are.
       return findingOf(context, root, {
         rule: turnsLeftOpen.id,
         level: method === 'wrap' || method === 'pin' ? 'style' : 'query',
-        message: `${head}${counted(n('open'), what)} ${one('open') === 1 ? 'is' : 'are'} still on the needle when the last of these rows is done, and no row works across ${one('open') === 1 ? 'it' : 'them'}. Is a closing row missing?`,
+        message: `${head}${n('open')} ${what} ${one('open') === 1 ? 'is' : 'are'} still on the needle when the last of these rows is done, and no row works across ${one('open') === 1 ? 'it' : 'them'}. Is a closing row missing?`,
       });
     }),
 };

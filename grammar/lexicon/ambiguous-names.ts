@@ -58,7 +58,7 @@ export const ambiguousNames: readonly Ambiguity[] = [
     ],
     readings: [
       { name: 'yf (move)', when: [{ kind: 'undoneBy', entry: 'yb' }] },
-      { name: 'yf (move)', when: [{ kind: 'next', is: ['p', 'slip'] }] },
+      { name: 'yf (move)', when: [{ kind: 'next', is: ['p', 'slip', 'turn'] }] },
       {
         name: 'yfwd',
         when: [

@@ -6,8 +6,8 @@ import { fill } from './use.ts';
  * comes before all of them, and the fit of the row before the order given here. The names are data in `ambiguous-names.ts`.
  */
 
-/** What stands beside a word in the row: a stitch by its face, a slip that belongs to no decrease, the end of the row. */
-export type Neighbour = 'k' | 'p' | 'slip' | 'start' | 'end';
+/** What stands beside a word in the row: a stitch by its face, a slip that belongs to no decrease, a turn, the end of the row. */
+export type Neighbour = 'k' | 'p' | 'slip' | 'turn' | 'start' | 'end';
 
 /** What must be so before a reading is taken first. */
 export type Condition =

@@ -25,7 +25,7 @@ import {
   Stitch,
   W,
 } from '../tokens.ts';
-import type { AtSameTime, Step } from '../tree.ts';
+import type { AtSameTime, Statement, Step } from '../tree.ts';
 import { carriedAt } from './carried.ts';
 import type { Passage } from './passage.ts';
 import { type OpenRow, rowSteps } from './row.ts';
@@ -49,6 +49,14 @@ function rowsBegin(rest: readonly KnitToken[]): boolean {
   return (
     isA(rest[0], W.Work, W.Patt, W.Rib, Fabric, PlainStitch) && isA(rest[1], CountToken) && isA(rest[2], W.Row, W.Round, W.Ridge, W.More)
   );
+}
+
+/** Steps that bring stitches to the needle and work no row across others. */
+const bringsOnly = new Set<Step['type']>(['pickUp', 'takeUp', 'castOn', 'change', 'join', 'remark', 'marker', 'stated']);
+
+/** "pick up 70 sts round neck and work 25 cm in patt": the rows that follow are no part of the row that picks up. */
+function rowsOfFabric(statement: Statement | undefined): boolean {
+  return statement?.type === 'plain' || (statement?.type === 'until' && statement.fabric !== null && statement.goal.kind !== 'loose');
 }
 
 /** Reads from one word to another, into the row that is open or as statements of their own. */
@@ -98,7 +106,16 @@ export function readBody(passage: Passage, from: number, to: number, labelled: b
       continue;
     }
     const onlyOrders = state.open === null || (!labelled && !state.open.steps.some((step) => rowSteps.has(step.type)));
+    const brought =
+      !labelled &&
+      state.open !== null &&
+      isA(tokens[at - 1], W.And, W.Then, Comma) &&
+      isA(rest[0], W.Work, W.Rib, W.Patt, W.Cont, Fabric) &&
+      state.open.steps.some((step) => step.type === 'pickUp' || step.type === 'castOn') &&
+      state.open.steps.every((step) => bringsOnly.has(step.type)) &&
+      rowsOfFabric(statementAt(rest, base, text)?.value);
     const goesOn =
+      brought ||
       isA(rest[0], W.Cont, W.Complete) ||
       (!labelled && isA(tokens[at - 1], W.And, W.Then, Comma) && rowsBegin(rest)) ||
       (!labelled && isA(tokens[at - 1], Semicolon) && isA(rest[0], W.Work, W.Beg, W.Rep, W.Inc, W.Dec)) ||

@@ -196,7 +196,9 @@ export class Counts extends Base {
     const number = this.CONSUME(CountToken) as KnitToken;
     let scopeStart = -1;
     this.MANY1({
-      GATE: () => (this.statedTail() || (bracket !== undefined && !this.at(1, Close))) && this.partAhead() === 0,
+      GATE: () =>
+        (this.statedTail() || (/^per$/.test(this.image(1)) && this.at(2, W.Needle)) || (bracket !== undefined && !this.at(1, Close))) &&
+        this.partAhead() === 0,
       DEF: () => {
         const from = this.from();
         this.CONSUME4(Any);
@@ -212,7 +214,9 @@ export class Counts extends Base {
             what = 'rows';
           else if (this.at(0, W.Unworked)) what = 'left';
           else if (
-            (this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) || (this.at(0, W.In) && this.at(1, W.Each))) &&
+            (this.at(0, W.Each, W.For, W.Between, W.On, W.At, W.Past) ||
+              (this.at(0, W.In) && this.at(1, W.Each)) ||
+              (/^per$/.test(this.image(0)) && this.at(1, W.Needle))) &&
             !this.inScope
           ) {
             this.inScope = true;

@@ -181,7 +181,7 @@ export class ShapedEdges extends Shaping {
         parts,
         edge,
         ...(/\bat (?:the )?end of\b/i.test(this.words(start, this.LA(0).startOffset)) ? { atEnd: true } : {}),
-        ...(/\b(?:each|both) (?:[a-z]+ )?(?:edges?|sides?|ends?|armholes?)\b/i.test(
+        ...(/\b(?:each|both) (?:[a-z]+ )?(?:edges?|sides?|ends?|armholes?|shoulders?|fronts?)\b/i.test(
           this.words(start, this.LA(0).startOffset + this.LA(0).image.length),
         )
           ? { each: true }
@@ -224,6 +224,8 @@ export class ShapedEdges extends Shaping {
     if (!this.at(ahead, CountToken)) return false;
     for (let look = ahead + 1; look < ahead + 6; look += 1) {
       if (this.at(look, W.Beg, W.At, W.Unworked) || this.timesAt(look)) return true;
+      // "2 sts at neck edge on next row and 1 st on foll 3 alt rows"
+      if (this.at(look, W.On) && this.at(look - 1, W.St) && this.segmentAhead(look + 1)) return true;
       if (this.separator(look)) return false;
     }
     return false;

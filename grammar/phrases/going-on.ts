@@ -161,6 +161,15 @@ export class GoingOn extends PlainRows {
     // "Beg with a k row, cont in st st;" declares the fabric that the next clause works in.
     if (this.at(1, W.Beg)) return this.beginAhead() > 0;
     if (this.at(1, W.Patt, W.Rib)) return this.contEnds(2);
+    // "work in the same way as left mitt" tells a piece by another
+    if (
+      this.at(1, W.Work) &&
+      this.at(2, W.In) &&
+      /same$/.test(this.image(3)) &&
+      /^(?:way|manner|fashion)$/.test(this.image(4)) &&
+      this.at(5, W.As)
+    )
+      return false;
     return (
       this.at(1, W.Work, W.Cont) && (this.at(2, W.In, W.Patt, W.Rib, Fabric, W.As, Name, W.Straight, W.Keep, W.Set) || this.contEnds(2))
     );

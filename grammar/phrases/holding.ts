@@ -5,9 +5,9 @@
  */
 import { Any, Count as CountToken, Dash, type KnitToken, Name, Open, PlainStitch, SlipStitch, Stitch, W, Word } from '../tokens.ts';
 import type { Hold } from '../tree.ts';
-import { Casting } from './casting.ts';
+import { BindingOff } from './binding-off.ts';
 
-export class Holding extends Casting {
+export class Holding extends BindingOff {
   protected holdAhead(): boolean {
     if (this.at(1, W.Leaving)) return this.leftOnHolder() || this.holderWithin(2, 14);
     if (this.threadedThrough()) return true;

@@ -21,6 +21,10 @@ import {
 import type { Change, Join } from '../tree.ts';
 import { SpreadOver } from './evenly.ts';
 
+/** "Knit the first and last sts together": the round is closed at the cost of a stitch. */
+const endsTogether =
+  /^(?:k|knit|p|purl|work) (?:the )?(?:first and last|last and first) (?:2 )?(?:sts?|stitch(?:es)?) (?:of (?:the )?(?:rnd|round|cast[- ]on) )?tog(?:ether)?\b/i;
+
 export class Joins extends SpreadOver {
   protected joinAhead(): boolean {
     if (this.at(1, W.FastenOff, W.Graft, W.ThreeNeedle)) return true;
@@ -31,6 +35,7 @@ export class Joins extends SpreadOver {
     // "weave the two sets of sts together"; ends are woven in as well
     if (/^weav(?:e|ing)$/.test(this.image(1))) return !this.at(2, W.In) && this.within(2, 8, W.St);
     if (this.at(1, W.Not)) return this.at(2, W.Join);
+    if (endsTogether.test(this.text.slice(this.from(), this.from() + 60))) return true;
     if (this.at(1, W.Join)) return !this.joinsColour() && !this.hungThread();
     if (this.at(1, W.Form)) return /^(ring|round|circle)$/.test(this.image(2)) && this.separator(3);
     if (this.at(1, W.Work) && (this.at(2, W.ThreeNeedle) || this.at(3, W.ThreeNeedle))) return true;
@@ -140,7 +145,7 @@ export class Joins extends SpreadOver {
     return this.ACTION((): Join => {
       const words = this.words(start, this.LA(0).startOffset + this.LA(0).image.length).toLowerCase();
       const number = state.count as KnitToken | null;
-      if (/\b(?:in|into) (?:the |a )?(?:rnds?|rounds?|ring)\b/.test(words)) round = true;
+      if (/\b(?:in|into) (?:the |a )?(?:rnds?|rounds?|ring)\b/.test(words) || endsTogether.test(words)) round = true;
       const what: Join['what'] =
         head.tokenType === W.FastenOff
           ? 'fastenOff'
@@ -190,7 +195,7 @@ export class Joins extends SpreadOver {
     // "Do not cast off": the stitches stay for what comes
     if (this.at(1, W.Not))
       return (
-        this.at(2, W.Break) ||
+        this.at(2, W.Break, W.FastenOff) ||
         (this.at(2, W.BindOff) && (this.separator(3) || this.at(3, W.And, W.Or, W.St) || /^(?:yet|them|any)$/.test(this.image(3))))
       );
     if (this.at(1, W.Beg)) return this.at(2, W.At) || this.at(2, W.In);
@@ -258,7 +263,7 @@ export class Joins extends SpreadOver {
             ? 'side'
             : /^slide|^push/.test(words)
               ? 'slide'
-              : /^(?:divide|distribute|arrange|rearrange|(?:do not|don't|without) (?:cast|bind|bo)\b)/.test(words)
+              : /^(?:divide|distribute|arrange|rearrange|(?:do not|don't|without) (?:cast|bind|bo|fasten)\b)/.test(words)
                 ? 'other'
                 : head.tokenType === W.Break || head.tokenType === W.Not
                   ? 'break'

@@ -162,6 +162,19 @@ export class NamedRows extends PatternRepeats {
         },
       },
       {
+        // "rep the 6-row patt 5 times"
+        GATE: () => this.at(1, CountToken) && this.at(2, ...rowWords) && this.at(3, W.Patt),
+        ALT: () => {
+          const token = this.consume(16, CountToken) as KnitToken;
+          this.consume(17, Any);
+          this.consume(18, Any);
+          this.ACTION(() => {
+            state.kind = 'these';
+            state.count = this.countOf(token);
+          });
+        },
+      },
+      {
         ALT: () => {
           this.MANY1({
             GATE: () =>

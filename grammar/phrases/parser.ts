@@ -57,6 +57,7 @@ class Phrases extends Series {
       this.arrangeAhead() ||
       this.moveMarkerAhead() ||
       this.beginsHereAhead() ||
+      this.bindOffNamed() > 0 ||
       this.onlyAhead() ||
       (this.repeatRowsAhead() && !this.at(1, W.Work, W.Rep)) ||
       this.slipJoinAhead() ||

@@ -269,7 +269,7 @@ export class PickingUp extends Marks {
       ahead += 1;
     }
     const begins = ahead;
-    while (this.at(ahead, Comma, W.And, W.Then, Semicolon)) ahead += 1;
+    while (this.at(ahead, Comma, W.And, W.Then, Semicolon, W.Plus)) ahead += 1;
     if (ahead === begins || !this.at(ahead, CountToken)) return 0;
     let next = ahead + 1;
     while (this.at(next, W.St, W.Evenly, W.More)) next += 1;

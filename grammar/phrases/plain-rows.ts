@@ -218,9 +218,24 @@ export class PlainRows extends RowHeads {
         ]);
       },
     });
+    // "work the 8 rows of patt 3 times"
+    const often = this.option(47, {
+      GATE: () => state.fabric === 'patt' && this.timesAhead(),
+      DEF: () => this.SUBRULE5(this.howOften, { ARGS: ['bracket'] }),
+    });
     return this.ACTION((): Plain => {
       let count = state.count ?? { type: 'count' as const, values: [1], span: this.span(start) };
       if (state.ridges) count = { ...count, values: count.values.map((value) => (value === null ? null : value * 2)) };
+      const passes = often?.count.values ?? [1];
+      if (passes.length === 1 || count.values.length === 1)
+        count = {
+          ...count,
+          values: (passes.length > 1 ? passes : count.values).map((_, size) => {
+            const rows = count.values[count.values.length === 1 ? 0 : size] ?? null;
+            const pass = passes[passes.length === 1 ? 0 : size] ?? null;
+            return rows === null || pass === null ? null : rows * pass;
+          }),
+        };
       const verb = head.verb !== 'work' ? head.verb : state.verb;
       const fabric = state.fabric ?? head.fabric ?? (verb === 'k' ? 'knit' : verb === 'p' ? 'purl' : null);
       return {

@@ -65,6 +65,8 @@ export class ReferenceHeads extends Goals {
         ((this.at(2, Word, Name) || this.image(2) === 'left') && / as$/.test(this.image(1)))
       );
     if (this.makesMore()) return true;
+    // "Repeat for second sock", "Rep for other side"
+    if (this.at(1, W.Rep) && this.at(2, W.For)) return this.at(3, Ordinal, W.Other) && this.separator(5);
     if (this.at(1, W.Work, W.Rep)) {
       let ahead = 2;
       while (
@@ -79,7 +81,11 @@ export class ReferenceHeads extends Goals {
         ahead += 1;
       if (this.at(ahead, W.Given)) return this.at(ahead + 1, W.For, W.On, W.In, Name, Word);
       if (this.at(ahead, W.As, W.Matches)) return !(this.at(ahead, W.As) && this.at(ahead + 1, W.Set)) && !this.at(ahead + 1, Dash);
-      if (this.at(2, W.In) && this.at(3, W.Same)) return true;
+      if (
+        this.at(2, W.In) &&
+        (this.at(3, W.Same) || (/same$/.test(this.image(3)) && /^(?:way|manner|fashion)$/.test(this.image(4)) && this.at(5, W.As)))
+      )
+        return true;
       if (this.at(ahead, W.In) && this.at(ahead + 1, W.Same, W.These) && /^(?:way|manner)$/.test(this.image(ahead + 2))) return ahead > 2;
     }
     return false;

@@ -11,6 +11,8 @@ export class RowRepeats extends NamedRows {
   protected repeatRowsAhead(): boolean {
     // "Repeat [k2, p2] to end" is a row.
     if (this.at(1, W.Rep) && this.at(2, Open) && this.payload(2)?.holds === 'group') return false;
+    // "Repeat for second sock" is another piece.
+    if (this.at(1, W.Rep) && this.at(2, W.For) && this.at(3, Ordinal, W.Other)) return false;
     if (this.at(1, W.Rep)) return !this.at(2, W.From) || this.at(3, Mark) || this.at(3, ...rowWords);
     // "then Rnd 1 only until 16 sts rem", "Rows 1–2 a total of 16 times": the verb is understood.
     if (this.at(1, ...rowWords)) return this.verbless();

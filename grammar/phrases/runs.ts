@@ -62,7 +62,13 @@ export class Runs extends Repeats {
 
   protected backAhead(): boolean {
     if (!this.runVerb(1) || this.payload(1)?.values !== undefined) return false;
-    if (/^back$/.test(this.image(2))) return this.separator(3) || this.extentAheadAt(2) || this.at(3, W.And, W.Then, W.To, W.Across);
+    if (/^back$/.test(this.image(2)) && !this.at(3, W.St))
+      return (
+        this.separator(3) ||
+        (this.at(3, W.Patt, W.Rib) && this.separator(4)) ||
+        this.extentAheadAt(2) ||
+        this.at(3, W.And, W.Then, W.To, W.Across)
+      );
     if (this.at(2, W.More) && /^again$/.test(this.image(2))) return this.separator(3) || this.at(3, W.With);
     // "k across them", "k them again", "k these sts"
     return this.themAhead(2) > 0 || this.namedPart() > 0 || this.loneAhead();
@@ -93,7 +99,7 @@ export class Runs extends Repeats {
         : ahead + 3;
     if (this.at(ahead, Ordinal, W.First, W.Other)) ahead += 1;
     if (!this.at(ahead, Word, Name) || !namedParts.test(this.image(ahead))) return 0;
-    if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St) && !this.at(ahead - 1, W.Across)) return 0;
+    if (/^back$/.test(this.image(ahead)) && !this.at(ahead + 1, W.St) && !/across$/.test(this.image(ahead - 1))) return 0;
     ahead += 1;
     if (this.at(ahead, W.St)) ahead += 1;
     return this.separator(ahead) || this.at(ahead, W.And, W.Then, W.In, Open, W.With) ? ahead - 1 : 0;
@@ -119,6 +125,7 @@ export class Runs extends Repeats {
       GATE: () =>
         part.left > 1 ||
         /^(back|them|again)$/.test(this.image(1)) ||
+        (/^back$/.test(this.image(0)) && this.at(1, W.Patt, W.Rib) && this.separator(2)) ||
         (this.at(1, W.Straight) && this.at(0, W.Work, W.Needle, W.St, W.Round)) ||
         (this.at(1, W.Every, W.Each) && this.at(0, W.Work)) ||
         (this.at(1, W.Needle, W.Round) && this.at(0, W.Every, W.Each)) ||

@@ -321,7 +321,10 @@ export class Schedules extends InRow {
     if (aside > 0) return this.at(aside + 1, W.Until) && (this.at(aside + 2, CountToken) || this.at(aside + 2, W.There));
     const way = this.manner();
     if (way > 0) return this.at(way + 2, CountToken) && this.at(way + 3, W.St, W.Rem);
-    if (this.at(1, Comma) && this.at(2, W.Until) && this.at(3, CountToken)) return this.at(4, W.St, W.Rem);
+    if (this.at(1, Comma) && this.at(2, W.Until)) {
+      const count = this.at(3, W.There) ? 4 : 3;
+      return this.at(count, CountToken) && this.at(count + 1, W.St, W.Rem);
+    }
     if (this.at(1, W.Until))
       return this.at(2, CountToken)
         ? this.at(3, W.St, W.Rem) || (this.at(3, Word) && this.at(4, W.St))

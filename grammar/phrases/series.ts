@@ -196,7 +196,9 @@ export class Series extends GoingOn {
     // "Cont to dec in this way every RS row 4 times more"; one that runs to a count is a goal of its own
     const goesOn =
       this.at(1, W.Cont) && !/\b(?:until|till)\b/i.test(this.text.slice(this.from(), this.from() + 140).split(/[.;]/)[0] ?? '');
-    const head = goesOn ? (this.at(2, W.To) ? 3 : 2) : 1;
+    // "Work decs every other rnd until 24 sts remain, then every rnd until 12 sts remain"
+    const works = this.at(1, W.Work) && /s$/.test(this.image(2));
+    const head = goesOn ? (this.at(2, W.To) ? 3 : 2) : works ? 2 : 1;
     if (!this.at(head, W.Inc, W.Dec)) return 0;
     let ahead = head + 1;
     if (this.at(ahead, W.Patt) && /^as /.test(this.image(ahead))) ahead += 1;
@@ -232,7 +234,7 @@ export class Series extends GoingOn {
     const start = this.from();
     const state = { left: 0 };
     this.ACTION(() => {
-      state.left = this.namedShaping() - 2 - (this.at(1, W.Cont) ? (this.at(2, W.To) ? 2 : 1) : 0);
+      state.left = this.namedShaping() - 2 - (this.at(1, W.Cont) ? (this.at(2, W.To) ? 2 : 1) : this.at(1, W.Work) ? 1 : 0);
     });
     this.many(11, { GATE: () => !this.at(1, W.Inc, W.Dec), DEF: () => this.consume(11, Any) });
     const head = this.CONSUME(Any) as KnitToken;

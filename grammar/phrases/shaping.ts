@@ -110,8 +110,9 @@ export class Shaping extends Schedules {
     // "Cont to dec 2 sts at the centre of every RS row"
     if (this.at(1, W.Cont))
       return (
-        (this.at(2, W.To) ? this.at(3, W.Inc, W.Dec) && this.at(4, CountToken) : this.at(2, W.Inc, W.Dec) && this.at(3, CountToken)) &&
-        this.within(4, 12, W.Every, W.Each, W.Alt)
+        (this.at(2, W.To)
+          ? this.at(3, W.Inc, W.Dec) && (this.at(4, CountToken) || this.atEnds(4))
+          : this.at(2, W.Inc, W.Dec) && (this.at(3, CountToken) || this.atEnds(3))) && this.within(4, 12, W.Every, W.Each, W.Alt)
       );
     if (this.stitchShapes() !== 0) return true;
     if (!this.at(1, W.Inc, W.Dec)) return false;
@@ -144,6 +145,11 @@ export class Shaping extends Schedules {
   }
 
   /** Stitches that "k2tog at each end of next 4 rows" gains or loses at each place; 0 when no stitch is put there by a schedule. */
+  /** "at each end of", "at both ends of": one stitch, where no number is told. */
+  private atEnds(ahead: number): boolean {
+    return this.at(ahead, W.At) && this.at(ahead + 1, W.Each, W.End) && this.within(ahead + 1, 3, W.End);
+  }
+
   private stitchShapes(): number {
     if (!this.at(1, Stitch)) return 0;
     const { entry, values } = this.payload(1) ?? {};

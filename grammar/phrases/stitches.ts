@@ -20,6 +20,11 @@ function twisted(name: string | undefined, manner: string[]): string | undefined
   return `${name} tbl`;
 }
 
+/** "sleeve sts", "of left front": the part of a garment whose stitches are meant; null for any other words. */
+function partNamed(words: string): string | null {
+  return /\b(?:(?:left|right|first|second) )?(?:sleeve|front|back|body|thumb|instep|heel|sole)\b/.exec(words.toLowerCase())?.[0] ?? null;
+}
+
 export class Stitches extends Joins {
   /** One stitch of the lexicon with its manner and number: "k3 tbl", "sl 1 wyif", "k2tog twice", "DS". */
   work = this.RULE('work', (): Work | PullOver => {
@@ -75,13 +80,16 @@ export class Stitches extends Joins {
         this.ACTION(() => manner.push(this.image(0)));
       },
     });
-    this.OPTION1({
+    const part = this.OPTION1({
       GATE: () => this.stitchTailAhead(),
-      DEF: () =>
+      DEF: () => {
+        const from = this.from();
         this.MANY2({
           GATE: () => this.at(1, Word, W.St, W.Other, Name, W.Holder) && !(this.at(0, W.St) && !this.at(1, Word)) && !this.knownVerb(1),
           DEF: () => this.CONSUME4(Any),
-        }),
+        });
+        return this.ACTION(() => partNamed(this.words(from, this.LA(0).startOffset + this.LA(0).image.length)));
+      },
     });
     this.OPTION2({ GATE: () => this.at(1, W.For, W.Of) && this.describes(2), DEF: () => this.SUBRULE(this.description) });
     this.MANY3({
@@ -132,6 +140,7 @@ export class Stitches extends Joins {
         span: this.span(start),
         ...(token.payload?.m === undefined ? {} : { m: token.payload.m }),
         ...(times === undefined ? {} : { times }),
+        ...(typeof part === 'string' ? { of: part } : {}),
         ...(spelling === undefined ? {} : { spelling }),
       };
     });

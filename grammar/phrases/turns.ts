@@ -312,11 +312,21 @@ export class Turns extends Descriptions {
           if (this.at(0, W.Rem)) state.rem = true;
           if (this.at(0, CountToken)) state.leaving = token;
           if (this.holderAt(0)) state.holds = token.image.toLowerCase();
+          else if (this.at(0, W.For) && state.holds === null) state.holds = this.whoFor();
         });
       },
     });
     return state;
   });
+
+  /** "leaving 32 sts for the instep": who they wait for; null for words of time, "for now". */
+  private whoFor(): string | null {
+    const words: string[] = [];
+    for (let ahead = 1; ahead < 6 && /^[a-z]/i.test(this.image(ahead)) && !this.at(ahead, W.And, Comma, Close); ahead += 1)
+      words.push(this.image(ahead));
+    const who = words.join(' ').replace(/^(?:the|a|an) /, '');
+    return /^(?:now|later|moment|time being|time)\b/.test(who) || who === '' ? null : who;
+  }
 
   private quarterAhead(): boolean {
     for (let ahead = 1; ahead < 8; ahead += 1) {

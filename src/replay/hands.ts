@@ -22,11 +22,13 @@ export interface RowChoice {
   readonly times: 'more' | 'all';
   /** A list without brackets, "k2, k2tog to end": what repeats is what its place makes likelier, the whole list or its last stitch, or the other. */
   readonly list: 'likely' | 'other';
+  /** "K to last 5 sts, turn": from the end of the row, or from the turn that lies ahead. */
+  readonly from: 'end' | 'turn';
   /** Which reading of names with several. */
   readonly names: number;
 }
 
-export const firstChoice: RowChoice = { loop: 'in', times: 'more', list: 'likely', names: 0 };
+export const firstChoice: RowChoice = { loop: 'in', times: 'more', list: 'likely', from: 'end', names: 0 };
 
 export interface Hands {
   readonly needles: Needles;

@@ -88,6 +88,11 @@ export function playRow(play: Play, row: Row, sizes: readonly number[], only?: n
   const active = sizes.filter((size) => !handOf(play, size).fresh || begins(row));
   if (section.kind === 'front') return;
   if (active.length === 0) return;
+  // "Turn work inside out": no row; what was inside faces from here on, and the round goes on the other way round.
+  if (row.children.length > 0 && row.children.every((step) => step.type === 'turn' && step.insideOut === true)) {
+    for (const size of active) handOf(play, size).needles.inside = handOf(play, size).needles.inside !== true;
+    return;
+  }
   // Nothing is on the needles: the row is told for later, unless it works what the holders have.
   if (
     !begins(row) &&

@@ -30,3 +30,12 @@ export function leaveOnNeedle(play: Play, size: number, node: { readonly span: S
   hand.needles = { ...emptyNeedles(), mode };
   return true;
 }
+
+/** Another piece is cast on and nothing was said of what is on the needle: it waits until it is named by its piece and number. */
+export function setAside(play: Play, size: number): void {
+  const hand = handOf(play, size);
+  const n = live(hand.needles);
+  const section = hand.history.at(-1)?.section;
+  if (n === 0 || section === undefined || section === play.section || !hand.needles.sure) return;
+  hand.held.push({ name: 'needle', piece: play.pattern.sections[section]?.title ?? '', rest: false, n, used: false, idle: true });
+}

@@ -38,6 +38,8 @@ export interface Needles {
   mode: 'flat' | 'round';
   /** The round is left for rows: between a turn and the turn back. */
   suspended: boolean;
+  /** The round has been turned inside out: its wrong side faces the knitter. */
+  inside?: boolean;
   /** The last row ended without turning: an i-cord, or a quarter turn. */
   stay: 'slide' | 'quarter' | null;
   /** False after words that were not understood, until a stated count settles it. */
@@ -52,6 +54,8 @@ export interface Needles {
   spread?: number;
   /** Stitches that the last row bound off inside it, and how many it left behind each hole: buttonholes and pockets. */
   holes?: { off: number; behind: number[] };
+  /** Yarn overs beside turns that have been worked over since and not together with a neighbour. */
+  passed?: number;
   /** Turns made so far, and the number of the last one on each side. */
   turns?: number;
   lastTurn?: { RS: number; WS: number };
@@ -190,6 +194,18 @@ export function borderOf(needles: Needles): number {
   return needles.left.marks.find((mark) => mark.kind === 'border')?.at ?? 0;
 }
 
+/** The first stitches of a round come to the left needle before the round is done. */
+export function takeRound(needles: Needles, count: number): void {
+  const { left, right } = needles;
+  const lent = right.marks.filter((mark) => mark.at > 0 && mark.at <= count).map((mark) => ({ ...mark, at: count - mark.at }));
+  left.marks = [...lent.reverse(), ...left.marks.map((mark) => ({ ...mark, at: mark.at + count }))];
+  left.n += count;
+  right.n -= count;
+  right.marks = right.marks
+    .filter((mark) => mark.at === 0 || mark.at > count)
+    .map((mark) => ({ ...mark, at: Math.max(0, mark.at - count) }));
+}
+
 /** Whether a pass on the right side stands at the beginning of the round. */
 export function atBeginning(needles: Needles): boolean {
   if (needles.side === 'WS') return false;
@@ -244,6 +260,7 @@ export function workPlain(needles: Needles, count: number): void {
     if (mark === undefined || mark.at <= to) break;
     left.marks.pop();
     if (mark.kind !== 'gap') right.marks.push({ ...mark, at: right.n + (left.n - mark.at) });
+    else if (mark.method === 'yarnOver') needles.passed = (needles.passed ?? 0) + (mark.loops ?? 1);
   }
   left.n = to;
   right.n += count;

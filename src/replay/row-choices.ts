@@ -16,6 +16,7 @@ export function choicesFor(steps: readonly Step[]): RowChoice[] {
   if (open.times) choices = choices.flatMap((choice) => [choice, { ...choice, times: 'all' as const }]);
   if (open.loop) choices = choices.flatMap((choice) => [choice, { ...choice, loop: 'apart' as const }]);
   if (open.list) choices = choices.flatMap((choice) => [choice, { ...choice, list: 'other' as const }]);
+  if (open.from) choices = choices.flatMap((choice) => [choice, { ...choice, from: 'turn' as const }]);
   if (open.names > 1)
     choices = choices.flatMap((choice) => Array.from({ length: Math.min(open.names, 3) }, (_, names) => ({ ...choice, names })));
   return choices.slice(0, 12);

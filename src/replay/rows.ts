@@ -58,6 +58,8 @@ function chooseReading(
       const size = sizes[position] as number;
       if (outcome.trouble !== null || outcome.left > 0) return;
       fit += 2;
+      // A turn where the work turned before shapes nothing: another reading may move it on.
+      if (choices.length > 1 && outcome.hands.asides.some((aside) => aside.kind === 'noProgress')) fit -= 1;
       const want = stated === null ? null : sizeValue(stated.count.values, size);
       if (want !== null && choices.length > 1 && want !== live(outcome.needles)) fit -= 1;
     });
@@ -149,6 +151,8 @@ function takeOver(
     if (outcome.hands.removing === true)
       for (const needle of [hand.needles.left, hand.needles.right]) needle.marks = needle.marks.filter((mark) => mark.kind !== 'marker');
     if (facing !== null) hand.needles.worked = { RS: null, WS: null, ...hand.needles.worked, [facing]: outcome.hands.taken };
+    // "…, working the yarn overs with the stitches beside them": they are closed, wherever in the row it is said.
+    if (steps.some((step) => step.type === 'resolve')) delete hand.needles.passed;
     endRow(hand.needles);
     noteSets(hand.needles, outcome.hands);
   } else {
@@ -209,7 +213,12 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     ? null
     : sizes.map((size) => ({ needles: copyNeedles(handOf(play, size).needles), held: handOf(play, size).held.map((set) => ({ ...set })) }));
   const { outcomes, chosen, fits } = chooseReading(play, row, steps, sizes, choices, call.inline);
-  if (call.inline && choices.length > 1) noteReadings(play, row, sizes, choices, chosen, fits, call, label);
+  // "K to last 5 sts, turn" again and again moves on only where the five are counted from the turn before: asked, not taken for granted.
+  const again = steps.find((step) => step.type === 'turn');
+  if (choices[chosen]?.from === 'turn' && again !== undefined)
+    for (const size of sizes)
+      met(play, { kind: 'noProgress', span: again.span, numbers: {}, words: { place: 'turn', other: 'fits' } }, size, row, label);
+  else if (call.inline && choices.length > 1) noteReadings(play, row, sizes, choices, chosen, fits, call, label);
   const takes: (number | null)[] = [];
   const makes: (number | null)[] = [];
   sizes.forEach((size, position) => {

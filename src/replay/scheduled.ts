@@ -36,6 +36,7 @@ function since(hand: Hand, isNamed: (row: Hand['history'][number]) => boolean): 
 /**
  * How often the schedule has the row worked in one size, and after how many rows each time.
  * @param change what one working adds to the count, for schedules that run to a count
+ * @param variant 1: workings on top of the one that stood just before
  */
 export function intervalsOf(
   play: Play,
@@ -43,6 +44,7 @@ export function intervalsOf(
   size: number,
   change: number,
   isNamed: (row: Hand['history'][number]) => boolean,
+  variant: number,
 ): Intervals {
   const hand = handOf(play, size);
   const round = hand.needles.mode === 'round';
@@ -61,9 +63,9 @@ export function intervalsOf(
       (earlier?.kind === 'next' || earlier?.kind === 'nth' || earlier?.kind === 'this')
     )
       events = n - 1;
-    // "Work Dec Row every RS row 4 times" where it stood just before: the one that stood is the first of the four.
-    if (n !== null && index === 0 && segment.kind === 'every' && segment.more !== 'more' && node.verb === 'work' && before === 0)
-      events = fitting(play, node, size, change, n);
+    // Where it stood just before, the one that stood is the first of the four.
+    const inAll = segment.kind === 'every' && segment.more === 'all' && node.verb === 'work';
+    if (n !== null && index === 0 && before === 0 && (inAll || (variant === 0 && worksOnSchedule(node)))) events = n - 1;
     if (n === null && segment.until !== null) {
       const target = sizeValue(segment.until.values, size);
       if (target === null) return;
@@ -97,11 +99,10 @@ export function intervalsOf(
   return out;
 }
 
-/** N in all, unless only N further leads to the count stated behind the schedule. */
-function fitting(play: Play, node: RepeatRows, size: number, change: number, n: number): number {
-  const total = node.stated.find((each) => each.what === 'total' && each.scope === null);
-  const value = total === undefined ? null : sizeValue(total.count.values, size);
-  return value !== null && value === live(handOf(play, size).needles) + n * change ? n : n - 1;
+/** "Work Dec Row every RS row 4 times": four in all, or four further where the row has just been worked. */
+export function worksOnSchedule(node: RepeatRows): boolean {
+  const [first] = node.schedule;
+  return node.verb === 'work' && first?.kind === 'every' && first.n !== null && first.more === 'plain';
 }
 
 /** Works the schedule: sizes with fewer workings begin later, so that all end together. */

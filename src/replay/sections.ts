@@ -1,4 +1,4 @@
-/** Goals that count a part of the stitches: those between two markers, those on each needle. */
+/** Parts of the stitches: those between two markers, those on each needle; and the goals that count them. */
 import { live, type Needles } from './needles.ts';
 
 /** Numbers of stitches between neighbouring markers, from the beginning of the row on; in a round the first and last part also together. */

@@ -11,7 +11,7 @@ export function otherSide(side: Side | null): Side | null {
 
 /** Side that will face in the next row. */
 export function nextSide(needles: Needles): Side | null {
-  if (needles.mode === 'round' && !needles.suspended) return 'RS';
+  if (needles.mode === 'round' && !needles.suspended) return needles.inside === true ? 'WS' : 'RS';
   if (needles.begun || needles.left.n > 0 || needles.right.n === 0 || needles.stay === 'slide') return needles.side;
   return otherSide(needles.side);
 }

@@ -20,6 +20,8 @@ const key = (scope: string): string => scope.toLowerCase().replace(/^(?:on|for)\
 export function checkPartsSum(play: Play, row: Row, sizes: readonly number[], label: string | null): void {
   const parts = row.stated.filter((each) => each.what === 'part');
   if (parts.length < 2 || new Set(parts.map((each) => key(each.scope ?? ''))).size < parts.length) return;
+  // Sleeves beside the body: the parts of a yoke are held against its markers as well.
+  if (parts.some((each) => /\bsleeves?\b/i.test(each.scope ?? ''))) return;
   const times = parts.map((each) => often(each.scope ?? ''));
   if (times.some((each) => each === null)) return;
   const total: Stated | undefined = row.stated.find((each) => each.what === 'total' && each.scope === null);

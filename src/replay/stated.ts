@@ -3,10 +3,13 @@
 import { sizeValue } from '../../grammar/count.ts';
 import type { Row, Stated, Statement } from '../../grammar/tree.ts';
 import type { Met } from './book.ts';
+import { countsLoops } from './counted-loops.ts';
 import { headBorder } from './edgings.ts';
 import { live, setLive } from './needles.ts';
 import { copyHand, type Hand, handOf, met, type Play, tryOut } from './play.ts';
+import { remaining } from './short-rows.ts';
 import { playFrom } from './statements.ts';
+import { checkParts } from './yoke-parts.ts';
 
 export interface StatedWhere {
   /** Live stitches before the row or instruction that states. */
@@ -20,7 +23,7 @@ export interface StatedWhere {
 const onNumbered = /^on n(?:dl)? ?\d$/i;
 
 /** How many statements ahead may vote on which of two counts is right. */
-const horizon = 14;
+export const horizon = 14;
 
 /** Checks one stated count in the sizes that state one. */
 export function checkStated(play: Play, stated: Stated, sizes: readonly number[], where: StatedWhere): void {
@@ -61,7 +64,7 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         if (!hand.needles.sure) break;
         const { right, left } = hand.needles;
         const gap = left.marks.find((mark) => mark.kind === 'gap');
-        const places = [right.n, left.n, gap?.at ?? -1];
+        const places = [right.n, left.n, gap?.at ?? -1, hand.held.at(-1)?.n ?? -1];
         if (!places.includes(value))
           met(
             play,
@@ -81,12 +84,13 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
         checkWorked(play, stated, size, value, where);
         break;
       case 'part':
-        if (/\beach\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
+        if (/\b(?:each|per)\b.*needle/i.test(stated.scope ?? '')) checkEachNeedle(play, stated, size, value, where);
         else if (/needle/i.test(stated.scope ?? '')) notePart(hand, stated, value);
         else if (onNumbered.test(stated.scope ?? '') && where.node.type === 'row')
           // "48 on N1, 30 on N2": a needle may be told twice in the round, so only how many there are is kept.
           hand.needles.spread = where.node.stated.filter((each) => onNumbered.test(each.scope ?? '')).length;
         else if (where.node.type === 'row' && endsWithBindOff(where.node)) checkSides(play, stated, size, value, where);
+        if (!/needle/i.test(stated.scope ?? '')) checkParts(play, stated, size, where.node, where.label);
         break;
       case 'held': {
         const sets = hand.held.filter((set) => !set.used && set.idle !== true);
@@ -220,8 +224,9 @@ const needleNumbers: Readonly<Record<string, number>> = { two: 2, both: 2, three
 function checkEachNeedle(play: Play, stated: Stated, size: number, value: number, where: StatedWhere): void {
   const hand = handOf(play, size);
   const word = /\b(two|both|three|four|five|[2-5])\b/i.exec(stated.scope ?? '')?.[1]?.toLowerCase();
-  if (word === undefined || !hand.needles.sure || hand.fresh) return;
-  const needles = needleNumbers[word] ?? Number(word);
+  const known = hand.needles.parts.length > 1 ? hand.needles.parts.length : hand.needles.spread;
+  const needles = word === undefined ? known : (needleNumbers[word] ?? Number(word));
+  if (needles === undefined || !hand.needles.sure || hand.fresh) return;
   const have = live(hand.needles);
   if (value * needles !== have)
     met(
@@ -258,12 +263,18 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
     needles.sure = true;
     return;
   }
-  if (have === value) return;
+  if (have === value) {
+    delete needles.passed;
+    return;
+  }
+  // "32 heel sts" while the rest of the round waits: those between the turns.
+  if (needles.suspended && remaining(needles, 'between').includes(value)) return;
   if (border > 0 && have - border === value) return;
   if (value === 2 * have && strandsApart(play, stated)) {
     setLive(needles, value);
     return;
   }
+  if (countsLoops(play, stated, size, value, where)) return;
   const numbers = { before: where.before[size] ?? 0, after: have, stated: value, replayed: have };
   const place = `${stated.span.start}|${size}`;
   const decision = play.decided.get(place);

@@ -7,7 +7,7 @@ import { drawBorder, edgingAhead, tiesAhead } from './edgings.ts';
 import { gatherPieces } from './gathering.ts';
 import { firstChoice, type Hands } from './hands.ts';
 import { defineRow, fillAfter, fillsIn, playInTurn, playRow } from './labelled-rows.ts';
-import { leaveOnNeedle } from './left-on-needle.ts';
+import { leaveOnNeedle, setAside } from './left-on-needle.ts';
 import { emptyNeedles, endRow, live, toRows } from './needles.ts';
 import { leaveTurns } from './open-turns.ts';
 import { deepest, handOf, met, type Play, sectionOf, shown, write } from './play.ts';
@@ -162,7 +162,7 @@ function playCastOn(play: Play, statement: CastOn, sizes: readonly number[]): vo
       (!edging && section.kind === 'piece' && hand.sectionRows === 0 && statement.where !== 'end');
     if (fresh) {
       if (live(hand.needles) > 0) leaveTurns(play, size);
-      leaveOnNeedle(play, size, statement);
+      if (!leaveOnNeedle(play, size, statement)) setAside(play, size);
       hand.needles = emptyNeedles();
       hand.needles.left.n = n;
       hand.needles.side = null;

@@ -3,7 +3,7 @@ import { sizeValue } from '../../../grammar/count.ts';
 import type { RepeatRows } from '../../../grammar/tree.ts';
 import { live } from '../needles.ts';
 import { type Hand, handOf, met, type Play, shown, type Worked, write } from '../play.ts';
-import { intervalsOf, playIntervals } from '../scheduled.ts';
+import { intervalsOf, playIntervals, worksOnSchedule } from '../scheduled.ts';
 import { nextSide, settle } from '../sides.ts';
 import { checkStated } from '../stated.ts';
 import { chooseWay } from '../two-ways.ts';
@@ -100,22 +100,29 @@ function readingOf(
   action: (variant: number) => void,
 ): number {
   const { times } = node;
-  if (times === null || times.sense !== 'plain') return 0;
+  const scheduled = worked && worksOnSchedule(node);
+  if (!scheduled && (times === null || times.sense !== 'plain')) return 0;
   // "Rep this row once": once in all would be nothing at all.
-  if (worked && node.verb === 'rep' && times.count.values.every((value) => value === 1)) return 0;
+  if (worked && times?.count.values.every((value) => value === 1)) return countsIn(node) ? 1 : 0;
+  const ways = ['the pass just worked is not counted in', 'the pass just worked is one of them'] as const;
   return chooseWay(play, sizes, {
     play: (way) => {
       action(way);
       for (const stated of node.stated) checkStated(play, stated, sizes, { before: [], node, label: null });
     },
-    words: ['the pass just worked is not counted in', 'the pass just worked is one of them'],
+    words: countsIn(node) ? [ways[1], ways[0]] : ways,
     node,
     span: node.span,
-    // "Work Rows 1–4 twice" and rows that have not just been worked are not asked about.
     stated: node.stated.length > 0,
-    ask: worked && node.verb === 'rep',
-    known: worked ? shownByNumber(play, node, sizes, length) : null,
+    // Rows that have not just been worked are not asked about.
+    ask: worked,
+    known: worked && !scheduled ? shownByNumber(play, node, sizes, length) : null,
   });
+}
+
+/** "Work Rows 1–8 twice" after they stood: the working just done is one of them. */
+function countsIn(node: RepeatRows): boolean {
+  return node.verb === 'work' && node.rows.kind !== 'last';
 }
 
 /** "Row 4: … Rep Rows 3 and 4 three times. Row 11: …": the number of the next row shows how many were worked. */
@@ -127,13 +134,14 @@ function shownByNumber(play: Play, node: RepeatRows, sizes: readonly number[], l
   const { count } = node.times;
   const shows = (fewer: number): boolean =>
     sizes.every((size) => number === last.number + length * ((sizeValue(count.values, size) ?? 0) - fewer) + 1);
-  return shows(0) ? 0 : shows(1) ? 1 : null;
+  const usual = countsIn(node) ? 1 : 0;
+  return shows(usual) ? 0 : shows(1 - usual) ? 1 : null;
 }
 
 function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list: Again[] }, worked: boolean, variant: number): void {
   const { list, sizes } = group;
   if (node.schedule.length > 0) {
-    playScheduled(play, node, list, sizes);
+    playScheduled(play, node, list, sizes, variant);
     return;
   }
   if (node.until !== null) {
@@ -145,8 +153,7 @@ function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list:
     const n = node.times === null ? 0 : sizeValue(node.times.count.values, size);
     if (n === null) continue;
     const more = node.times?.sense === 'more';
-    const inAll = node.times?.sense === 'all' || (node.times?.sense === 'plain' && node.verb === 'work' && node.rows.kind !== 'last');
-    // "Work Rows 1–8 twice" after they stood: the working just done is one of them.
+    const inAll = node.times?.sense === 'all' || (node.times?.sense === 'plain' && countsIn(node));
     const base = more ? n : inAll ? n - (worked ? 1 : 0) : n;
     const other = more ? n : inAll ? n : n - 1;
     passes.set(size, Math.max(0, variant === 0 ? base : other));
@@ -155,11 +162,11 @@ function playGroup(play: Play, node: RepeatRows, group: { sizes: number[]; list:
 }
 
 /** "Rep Dec Rnd every 10 (10, 8) rnds 6 (7, 9) more times". */
-function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], sizes: readonly number[]): void {
+function playScheduled(play: Play, node: RepeatRows, list: readonly Again[], sizes: readonly number[], variant: number): void {
   const last = list.at(-1);
   const isNamed = (worked: Worked): boolean =>
     worked.row !== null ? worked.row === last?.row : node.rows.kind === 'shaping' && worked.textSpan.start === last?.textSpan.start;
-  const intervals = new Map(sizes.map((size) => [size, intervalsOf(play, node, size, passChange(play, list, size), isNamed)]));
+  const intervals = new Map(sizes.map((size) => [size, intervalsOf(play, node, size, passChange(play, list, size), isNamed, variant)]));
   const side = list[0]?.row?.label?.side ?? null;
   playIntervals(play, intervals, (now) => {
     for (const size of now) {

@@ -6,6 +6,7 @@ import { live } from '../needles.ts';
 import { type Hand, handOf, met, type Play, tryOut } from '../play.ts';
 import { needlesMeant, passesBetweenMarkers } from '../sections.ts';
 import { openTurns } from '../short-rows.ts';
+import { nextSide } from '../sides.ts';
 import type { Again } from './named-rows.ts';
 import { passChange, playAgain, playPasses, signature } from './passes.ts';
 
@@ -18,7 +19,10 @@ export function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: reado
     if (goal.kind === 'count') {
       const target = sizeValue(goal.count.values, size);
       if (target === null) continue;
-      passes.set(size, passesTo(play, node, goal.sense, list, size, target, have));
+      const whole = passesTo(play, node, goal.sense, list, size, target, have);
+      const rows = goal.sense === 'total' ? rowsOfLastPass(play, node, list, size, target, whole) : null;
+      passes.set(size, rows === null ? whole : whole - 1);
+      if (rows !== null) play.partial = new Map([...(play.partial ?? []), [size, rows]]);
     } else if (goal.kind === 'rows') {
       const rows = sizeValue(goal.count.values, size) ?? 0;
       const length = list.reduce((sum, each) => sum + each.times, 0) || 1;
@@ -48,6 +52,31 @@ export function playToGoal(play: Play, node: RepeatRows, goal: Goal, list: reado
       node,
     );
   play.lenient = lenient;
+}
+
+/**
+ * "Until 50 sts rem, ending with Row 1": rows of the last pass, where the work stops on the row that reaches the count and not at the
+ * end of its pass. The ending told says so, or the side of the next row; null where the pass is worked whole.
+ */
+function rowsOfLastPass(play: Play, node: RepeatRows, list: readonly Again[], size: number, target: number, whole: number): number | null {
+  const next = play.flow[play.at + 1]?.statement;
+  const wanted = node.ending?.row === null || node.ending === null ? null : sizeValue(node.ending.row, size);
+  const facing = node.ending?.last ? (node.ending.last === 'RS' ? 'WS' : 'RS') : next?.type === 'row' ? (next.label?.side ?? null) : null;
+  if (whole < 1 || list.length < 2 || (wanted === null && facing === null)) return null;
+  let rows: number | null = null;
+  tryOut(play, () => {
+    playPasses(play, list, new Map([[size, whole - 1]]), node.span, node);
+    for (const [index, each] of list.entries()) {
+      playAgain(play, [each], [size], node.span, node);
+      const { needles } = handOf(play, size);
+      if (live(needles) !== target) continue;
+      const stops = wanted !== null ? each.number === wanted : needles.mode === 'flat' && nextSide(needles) === facing;
+      if (rows === null && stops && index < list.length - 1) rows = index + 1;
+      // The whole pass ends as told as well: it is worked whole.
+      if (index === list.length - 1 && stops) rows = null;
+    }
+  });
+  return rows;
 }
 
 function passesTo(play: Play, node: RepeatRows, sense: string, list: readonly Again[], size: number, target: number, have: number): number {
@@ -122,6 +151,18 @@ function passesOnNeedle(play: Play, node: RepeatRows, list: readonly Again[], si
   const have = onNeedle(hand, number);
   const { hands } = tryOut(play, () => playAgain(play, list, [size], { start: 0, end: 0 }, (list[0]?.row ?? node) as Statement));
   const then = onNeedle(hands[size] as Hand, number);
+  // "until 19 sts rem on N2" from 30, two fewer each time: never.
+  if (
+    have !== null &&
+    then !== null &&
+    then !== have &&
+    hand.needles.sure &&
+    ((target - have) % (then - have) !== 0 || (target - have) / (then - have) < 0)
+  ) {
+    const span = goal?.kind === 'count' ? goal.count.span : node.span;
+    const kind = (target - have) / (then - have) < 0 ? 'targetPassed' : 'targetMissed';
+    met(play, { kind, span, numbers: { target, live: have, step: then - have }, words: {} }, size, node, null);
+  }
   if (have !== null && then !== null && (target - have) * (then - have) >= 0 && then !== have && (target - have) % (then - have) === 0)
     return (target - have) / (then - have);
   const total = node.stated.find((each) => each.what === 'total' && each.scope === null);

@@ -8,6 +8,7 @@ export function workBindOff(hands: Hands, step: BindOff): Trouble | null {
   beginRow(needles);
   // A part by its name: how many it has is not followed.
   if (step.part !== undefined && live(needles) > 0) return stopped('unread', step.span);
+  if (step.each === true && hands.row !== true && step.count.values.some((value) => value !== 0)) return bothSides(hands, step);
   const all = step.count.all === true && step.toMarker !== true;
   const n = step.toMarker === true ? beforeMarker(hands) : countFor(hands, step.count.values);
   if (n === null && step.toMarker === true) return stopped('markerNotThere', step.span, {}, { place: 'marker' });
@@ -64,4 +65,21 @@ function beforeMarker({ needles }: Hands): number | null {
   const next = needles.left.marks.findLast((mark) => mark.kind !== 'gap' && mark.at < needles.left.n);
   if (next !== undefined) return needles.left.n - next.at;
   return needles.mode === 'round' && needles.left.n > 0 ? needles.left.n : null;
+}
+
+/** "BO 20 sts each side": two groups of as many, or the one of them that is on the needle. */
+function bothSides(hands: Hands, step: BindOff): Trouble | null {
+  const { needles } = hands;
+  const n = countFor(hands, step.count.values);
+  if (n === null) return null;
+  const have = live(needles);
+  const off = have === n ? n : 2 * n;
+  if (off > have) return stopped('tooFew', step.span, { left: have, wanted: off });
+  if (step.count.all === true && off !== have)
+    hands.asides.push(stopped('countDiffers', step.count.span, { stated: off, replayed: have }, { when: 'before', what: 'bindOff' }));
+  needles.left = { n: 0, marks: [] };
+  needles.right = { n: have - off, marks: [] };
+  hands.off += off;
+  hands.divided = true;
+  return null;
 }

@@ -111,14 +111,23 @@ export function workArrange(hands: Hands, step: Arrange): Trouble | null {
   return null;
 }
 
+const ofNeedle = (step: Repeat): boolean =>
+  step.children.some((child) => child.type === 'repeat' && child.extent?.kind === 'last' && child.extent.of === 'needle');
+
+/** Needles that a round lies on, for a repeat that speaks of the end of the needle; null where it does not, or they are not known. */
+export function needlesInRound({ needles }: Hands, step: Repeat): number | null {
+  if (!ofNeedle(step) || needles.mode !== 'round') return null;
+  const count = needles.parts.length > 1 ? needles.parts.length : (needles.spread ?? 0);
+  return count > 1 ? count : null;
+}
+
 /**
  * "*K1, M1R, k to last st of needle, M1L, k1; rep from * once more": each pass is one needle of the round. What lies on them, or
  * equal shares where only their number is told; null where the steps do not speak of the needle or the round has begun.
  */
 export function needleShares(hands: Hands, step: Repeat, passes: number): readonly number[] | null {
   const { needles } = hands;
-  const ofNeedle = step.children.some((child) => child.type === 'repeat' && child.extent?.kind === 'last' && child.extent.of === 'needle');
-  if (!ofNeedle || passes < 2 || passes > 6 || step.once.length > 0) return null;
+  if (!ofNeedle(step) || passes < 2 || passes > 6 || step.once.length > 0) return null;
   beginRow(needles);
   if (needles.right.n > 0) return null;
   const have = needles.left.n - hands.base;

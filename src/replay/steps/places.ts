@@ -69,7 +69,9 @@ export function targetOf(hands: Hands, extent: Extent, span: Span): number | Tro
       return base;
     case 'last': {
       const n = countFor(hands, extent.count.values);
-      return n === null ? null : base + n;
+      const turned =
+        hands.choice.from === 'turn' ? needles.left.marks.findLast((mark) => mark.kind === 'gap' && mark.at < needles.left.n) : undefined;
+      return n === null ? null : (turned?.at ?? base) + n;
     }
     case 'over': {
       const n = countFor(hands, extent.count.values);
@@ -113,6 +115,10 @@ export function targetOf(hands: Hands, extent: Extent, span: Span): number | Tro
         whole
       )
         return Math.max(0, needles.left.n - total / 2);
+      // "work across back sts": the part between two markers.
+      const marker = needles.left.marks.findLast((mark) => mark.kind === 'marker' && mark.at < needles.left.n);
+      if (marker !== undefined) return marker.at;
+      if (needles.right.marks.some((mark) => mark.kind === 'marker')) return base;
       return stopped('unread', span);
     }
     case 'times':

@@ -14,8 +14,8 @@ export function openList(step: Repeat): boolean {
 }
 
 /** Whether some node of the row can be read in more than one way, and which. */
-export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; list: boolean; names: number } {
-  const found = { loop: false, times: false, list: false, names: 0 };
+export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boolean; list: boolean; from: boolean; names: number } {
+  const found = { loop: false, times: false, list: false, from: false, names: 0 };
   const visit = (list: readonly Step[]): void => {
     list.forEach((step, index) => {
       if (
@@ -30,6 +30,8 @@ export function rowReadings(steps: readonly Step[]): { loop: boolean; times: boo
       if (step.type === 'repeat') {
         if (step.extent?.kind === 'times' && step.extent.sense === 'plain' && step.extent.form === 'from') found.times = true;
         if (openList(step)) found.list = true;
+        const next = list[index + 1];
+        if (step.extent?.kind === 'last' && next?.type === 'turn' && next.not !== true) found.from = true;
         visit(step.children);
         visit(step.once);
       }

@@ -2,9 +2,9 @@
 import type { Goal, Repeat, Step } from '../../../grammar/tree.ts';
 import { testsFor } from '../goals.ts';
 import { countFor, type Hands, mostPasses, stopped, type Trouble } from '../hands.ts';
-import { beginRow, copyNeedles, live, type Needles, passTip } from '../needles.ts';
+import { beginRow, copyNeedles, live, type Needles, passTip, takeRound } from '../needles.ts';
 import { workSteps } from '../work.ts';
-import { needleShares } from './needle-parts.ts';
+import { needleShares, needlesInRound } from './needle-parts.ts';
 import { markAhead, targetOf } from './places.ts';
 import { openList } from './readings.ts';
 import { type FixedUse, fixedUse, moreLoops, passesOf } from './use.ts';
@@ -87,6 +87,9 @@ export function workRepeat(hands: Hands, step: Repeat): Trouble | null {
     return repeatTimes(hands, step, use, passes);
   }
   beginRow(needles);
+  // "… k to last 3 sts on needle, k2tog, k1; rep from * on each needle"
+  const needleByNeedle = extent.kind === 'end' ? needlesInRound(hands, step) : null;
+  if (needleByNeedle !== null) return repeatTimes(hands, step, use, needleByNeedle);
   if (extent.kind === 'goal') return workToGoal(hands, step, extent.goal);
   let target = targetOf(hands, extent, step.span);
   if (target === null) return null;
@@ -230,7 +233,7 @@ function repeatTimes(hands: Hands, step: Repeat, use: FixedUse | null, passes: n
     const share = shares?.[pass];
     const worked = needles.right.n;
     if (share !== undefined) hands.base = needles.left.n - share;
-    const trouble = workSteps(hands, step.children);
+    const trouble = pass === passes - 1 ? workLast(hands, step.children) : workSteps(hands, step.children);
     const over = needles.left.n - hands.base;
     hands.base = base;
     if (trouble) return trouble;
@@ -248,4 +251,23 @@ function repeatTimes(hands: Hands, step: Repeat, use: FixedUse | null, passes: n
   if (step.ending === null) return null;
   hands.watch?.between(step, step.ending.children, hands);
   return workSteps(hands, step.ending.children);
+}
+
+/**
+ * "[K to 2 sts before m, k2tog, sm, ssk] 4 times" where the fourth marker is the beginning of the round: what stands behind its "sm"
+ * is worked over the first stitches of the next round, and the marker lies that far back from then on.
+ */
+function workLast(hands: Hands, steps: readonly Step[]): Trouble | null {
+  const { needles } = hands;
+  const at = steps.findLastIndex((step) => step.type === 'marker' && step.op === 'slip');
+  const tail = at < 0 ? null : fixedUse(hands, steps.slice(at + 1));
+  if (needles.mode !== 'round' || needles.suspended || tail === null || tail.takes === 0) return workSteps(hands, steps);
+  const trouble = workSteps(hands, steps.slice(0, at + 1));
+  if (trouble !== null) return trouble;
+  const short = tail.takes - (needles.left.n - hands.base);
+  if (short > 0 && hands.base === 0 && short < needles.right.n) {
+    if (needles.left.n === 0) needles.right.marks.push({ kind: 'marker', name: 'BOR', at: needles.right.n });
+    takeRound(needles, short);
+  }
+  return workSteps(hands, steps.slice(at + 1));
 }

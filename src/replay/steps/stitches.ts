@@ -81,6 +81,11 @@ export function workOne(hands: Hands, step: Work): Trouble | null {
   if (use.takes === use.makes && use.takes > 0 && use.kind !== 'cable' && use.kind !== 'twist') {
     const { needles } = hands;
     beginRow(needles);
+    if (use.kind === 'plain' && step.of !== undefined && !hands.piece.toLowerCase().includes(step.of.split(' ').at(-1) as string))
+      fromHolder(hands, use.takes, step.of);
+    // Those that wait on a needle of their own come before any that the round would meet again.
+    const waits = hands.held.some((set) => set.idle === true && !set.used && set.n === use.takes);
+    if (waits && use.kind === 'plain' && (use.times ?? 1) === 1) fromHolder(hands, use.takes);
     if (
       needles.left.n - hands.base < use.takes &&
       (needles.mode === 'round' || hands.ring) &&

@@ -120,7 +120,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'With RS facing, work across sts of left front, bind off 8 underarm sts, work across back.',
-    'row: change side UNREAD "work across sts of left front" BO 8 work→end',
+    'row: change side UNREAD "work across sts of left front" BO 8 work→back',
   ],
   ['P 40 sts, turn; place rem 40 sts on hold.', 'row: p{40} turn leaving 40 holds hold'],
   ['Leave 21 sts each side on hold and work the centre 40 sts only.', 'hold firstAndLast 21 on hold | only centre 40'],

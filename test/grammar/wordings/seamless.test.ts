@@ -57,7 +57,7 @@ const rows: readonly (readonly [string, string])[] = [
   ],
   [
     'Next rnd: work across back; place 46 sts for right sleeve on thread; turn, using cable method CO 9 sts, turn; work across front; place 46 sts for left sleeve on thread; turn, CO 9, turn; join.',
-    'round next: work→end hold next 46 on thread turn change yarn CO 9 here turn work→front hold next 46 on thread turn CO 9 here turn join round',
+    'round next: work→back hold next 46 on thread turn change yarn CO 9 here turn work→front hold next 46 on thread turn CO 9 here turn join round',
   ],
   [
     'There are now 152 (160, 168) body sts on the needle and 48 sts on hold for each sleeve.',
