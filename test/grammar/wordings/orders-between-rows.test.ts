@@ -37,7 +37,7 @@ const rows: readonly (readonly [string, string])[] = [
   ['Picot bind off: *CO 2 sts, BO 4 sts, sl st back to LH needle; rep from * to end.', 'BO all all:0'],
   [
     'Work decs every other rnd until 24 sts remain, then every rnd until 12 sts remain.',
-    'rep rows [name dec] {every k=2 until 24; every k=1 until 12}',
+    'rep rows [shaping dec] {every k=2 until 24; every k=1 until 12}',
   ],
   ['Cont in this manner, inc 4 sts every RS row, until you have 201 sts.', 'work until loose "" | inc 4 edge {every RS until 201}'],
   ['Place 16 sts on hold for neck, then work to end.', 'row: hold next 16 on hold for neck work→end'],
