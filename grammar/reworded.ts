@@ -11,6 +11,7 @@ import {
   Colon,
   Comma,
   Count,
+  Dash,
   endOf,
   Fabric,
   FullStop,
@@ -21,6 +22,7 @@ import {
   Open,
   PlainStitch,
   Semicolon,
+  Slash,
   Stitch,
   W,
   Word,
@@ -266,6 +268,16 @@ function chartRead(tokens: readonly KnitToken[], at: number): Rewording | null {
   return null;
 }
 
+/** "Dec 1 st (k2tog) at each end of next row": how it is done, in brackets between the number and the place. */
+function methodBeside(tokens: readonly KnitToken[], at: number): Rewording | null {
+  if (!isA(tokens[at], Open) || !isA(tokens[at - 1], W.St, W.End, W.Edge)) return null;
+  let close = at + 1;
+  while (close < at + 8 && isA(tokens[close], Stitch, Comma, W.And, W.Or, Slash, Dash)) close += 1;
+  if (close === at + 1 || !isA(tokens[close], Close) || !isA(tokens[close + 1], W.At, W.On, W.Each, W.Of, W.Every)) return null;
+  const told = tokens.slice(Math.max(0, at - 8), at).some((token) => isA(token, W.Inc, W.Dec));
+  return told ? { words: [], eaten: close + 1 - at } : null;
+}
+
 const forms: readonly ((tokens: readonly KnitToken[], at: number) => Rewording | null)[] = [
   colouredRun,
   endInColour,
@@ -284,6 +296,7 @@ const forms: readonly ((tokens: readonly KnitToken[], at: number) => Rewording |
   coloursAsRequired,
   chartPlaced,
   chartRead,
+  methodBeside,
 ];
 
 /** The words with those wordings put in order, and the stretches of the text that were put so: nothing in them is missing. */

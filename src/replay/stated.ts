@@ -7,6 +7,7 @@ import { countsLoops } from './counted-loops.ts';
 import { headBorder } from './edgings.ts';
 import { live, setLive } from './needles.ts';
 import { copyHand, type Hand, handOf, met, type Play, tryOut } from './play.ts';
+import { markerSections } from './sections.ts';
 import { remaining } from './short-rows.ts';
 import { playFrom } from './statements.ts';
 import { checkParts } from './yoke-parts.ts';
@@ -21,6 +22,10 @@ export interface StatedWhere {
 }
 
 const onNumbered = /^on n(?:dl)? ?\d$/i;
+
+/** A number of stitches of a part of the work that is named between the number and the word. */
+const ofPart =
+  /\d[\d ()[\],:;/–-]*(?:thumb|gusset|heel|instep|sole|sleeve|body|front|back|neck|border|edging|centre|center|panel|hood|flap|tail|leg|finger) (?:sts?|stitch(?:es)?)\b/i;
 
 /** How many statements ahead may vote on which of two counts is right. */
 export const horizon = 14;
@@ -269,6 +274,8 @@ function checkTotal(play: Play, stated: Stated, size: number, value: number, whe
   }
   // "32 heel sts" while the rest of the round waits: those between the turns.
   if (needles.suspended && remaining(needles, 'between').includes(value)) return;
+  // "15 thumb sts": those between two markers.
+  if (!needles.lost && ofPart.test(play.text(stated.span)) && markerSections(needles).includes(value)) return;
   if (border > 0 && have - border === value) return;
   if (value === 2 * have && strandsApart(play, stated)) {
     setLive(needles, value);

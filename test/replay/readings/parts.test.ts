@@ -57,6 +57,30 @@ check([
     said: [],
   },
   {
+    name: '“15 thumb sts” are those between two markers',
+    lines: [
+      'CO 40 sts and join in the round.',
+      'Rnd 1: K20, pm, k1, pm, k19.',
+      'Rnd 2: K to m, sm, m1, k to m, m1, sm, k to end. 42 sts.',
+      'Rep Rnd 2 6 more times. There are now 15 thumb sts.',
+      'BO all sts.',
+    ],
+    after: 54,
+    said: [],
+  },
+  {
+    name: 'how a stitch is taken away, in brackets beside its number',
+    lines: [
+      'CO 60 sts.',
+      'Knit 2 rows.',
+      'Dec 1 st (k2tog) at each end of next row. 58 sts.',
+      'Dec 1 st at each end (k2tog) of next and foll 2 alt rows. 52 sts.',
+      'BO all sts.',
+    ],
+    after: 52,
+    said: [],
+  },
+  {
     name: '“until 19 sts rem on N2”, two fewer each time from 30',
     lines: [
       'CO 64 sts and join in the round. Arrange sts: N1 16, N2 32, N3 16.',
