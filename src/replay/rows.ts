@@ -11,7 +11,6 @@ import { choicesFor, noteReadings } from './row-choices.ts';
 import { openTurns } from './short-rows.ts';
 import { backToRounds, checkSide, closesRound, nextSide, roundFromStart, sideSaid } from './sides.ts';
 import { checkStated } from './stated.ts';
-import { checkPartsSum } from './stated-parts.ts';
 
 /** How a row came to be worked. */
 export interface Call {
@@ -228,7 +227,6 @@ export function playSteps(play: Play, row: Row, steps: readonly Step[], sizes: r
     takeOver(play, row, steps, size, outcome, facing[position] ?? null, call, label);
   });
   if (call.inline) for (const each of row.stated) checkStated(play, each, sizes, { before: counts, node: row, label });
-  if (call.inline) checkPartsSum(play, row, sizes, label);
   const troubled = play.book.met.length > metBefore && play.book.heads.length < mostHeads;
   play.book.steps.set(play.book.entries.length, steps);
   if (troubled || play.witness !== undefined)

@@ -9,8 +9,8 @@ import { live, setLive } from './needles.ts';
 import { copyHand, type Hand, handOf, met, type Play, tryOut } from './play.ts';
 import { markerSections } from './sections.ts';
 import { remaining } from './short-rows.ts';
+import { checkParts } from './stated-parts.ts';
 import { playFrom } from './statements.ts';
-import { checkParts } from './yoke-parts.ts';
 
 export interface StatedWhere {
   /** Live stitches before the row or instruction that states. */
@@ -95,7 +95,7 @@ export function checkStated(play: Play, stated: Stated, sizes: readonly number[]
           // "48 on N1, 30 on N2": a needle may be told twice in the round, so only how many there are is kept.
           hand.needles.spread = where.node.stated.filter((each) => onNumbered.test(each.scope ?? '')).length;
         else if (where.node.type === 'row' && endsWithBindOff(where.node)) checkSides(play, stated, size, value, where);
-        if (!/needle/i.test(stated.scope ?? '')) checkParts(play, stated, size, where.node, where.label);
+        checkParts(play, stated, size, where.node, where.label);
         break;
       case 'held': {
         const sets = hand.held.filter((set) => !set.used && set.idle !== true);
